@@ -1,0 +1,170 @@
+// What the screens are given: finished, serialisable, nothing left to count. Filled by the functions of lib/boards.
+
+import type { HoleLine, MatchResult, NoPlace, TieBroken } from '@/lib/rules/standings'
+
+export interface BoardRow {
+  readonly place: number | null
+  readonly tied: boolean
+  /** Entry id in singles, side id otherwise. */
+  readonly entrant: string
+  readonly entryIds: readonly string[]
+  /** "Jago Trevennor" or "Trevennor and Coldbrook". */
+  readonly name: string
+  /** "guest of Storrey" when the entrant is one guest. */
+  readonly note: string | null
+  readonly playingHandicap: number | null
+  readonly score: number | null
+  readonly againstLevel: number | null
+  readonly out: number | null
+  readonly in: number | null
+  readonly gross: number | null
+  readonly holesPlayed: number
+  /** Last hole played: number, what was scored, what it counted. */
+  readonly last: { readonly hole: number; readonly gross: number | 'x'; readonly value: number } | null
+  readonly holes: readonly HoleLine[]
+  readonly noPlace: NoPlace | null
+  readonly tieBroken: TieBroken | null
+  /** The sentence of the sheet: "Trevennor above Holmgarth, both 38: last nine 18 each, last six 11 to 10." */
+  readonly tieSentence: string | null
+  /** Holes on which player and marker differ. */
+  readonly notAgreed: readonly number[]
+  readonly handedIn: boolean
+  readonly groupNumber: number | null
+}
+
+export interface CompetitionBoard {
+  readonly id: string
+  readonly name: string
+  readonly format: string
+  readonly formatName: string
+  /** "95 %" */
+  readonly allowance: string
+  /** "Allowance from the Rules of Handicapping 2024, Appendix C" or "House choice: …" */
+  readonly allowanceFrom: string
+  readonly tieRule: string
+  readonly unit: 'points' | 'strokes' | 'holes'
+  readonly better: 'high' | 'low'
+  readonly rows: readonly BoardRow[]
+  readonly matches: readonly MatchResult[]
+}
+
+export interface GroupOnCourse {
+  readonly number: number
+  readonly startTime: string
+  /** Holes every player of the group has finished; null before the first. */
+  readonly through: number
+  /** The hole they are on, null when round. */
+  readonly onHole: number | null
+  readonly entryIds: readonly string[]
+}
+
+export interface DayBoard {
+  readonly societySlug: string
+  readonly societyName: string
+  readonly daySlug: string
+  readonly dayName: string
+  readonly dayNumber: number
+  readonly dayCount: number
+  readonly seasonName: string
+  readonly date: string
+  readonly courseName: string
+  readonly status: 'called' | 'frozen' | 'in-play' | 'closed'
+  readonly players: number
+  readonly cardsIn: number
+  readonly course: readonly { readonly hole: number; readonly par: number; readonly yards: number | null }[]
+  readonly groups: readonly GroupOnCourse[]
+  readonly competitions: readonly CompetitionBoard[]
+  /** "Trevennor and Holmgarth are level on 38 with eleven cards to come." */
+  readonly sentence: string
+  readonly version: string
+  readonly countedAt: string
+  readonly published: number | null
+}
+
+/** The frozen, numbered sheet. Stored as it is and never recounted. */
+export interface ResultSheet {
+  readonly sheetVersion: 1
+  readonly number: number
+  readonly reason: string | null
+  readonly publishedAt: string
+  readonly by: string
+  readonly board: DayBoard
+  readonly ties: readonly string[]
+  readonly prizes: readonly {
+    readonly competition: string
+    readonly name: string
+    readonly entrant: string | null
+    readonly winner: string
+    readonly score: string
+    readonly valuePence: number | null
+    /** "Second on the board; the winner already has the cup." */
+    readonly because: string | null
+  }[]
+  readonly course: readonly { readonly hole: number; readonly average: number | null }[]
+  readonly rulings: readonly {
+    readonly number: number
+    readonly name: string
+    readonly sentence: string
+    readonly clause: string
+    readonly by: string
+    readonly at: string
+  }[]
+  readonly frozenAt: string | null
+  readonly edition: string
+}
+
+export interface StartSheet {
+  readonly societyName: string
+  readonly dayName: string
+  readonly dayNumber: number
+  readonly date: string
+  readonly courseName: string
+  readonly firstTee: string
+  readonly intervalMinutes: number
+  readonly startKind: 'tee-times' | 'shotgun'
+  readonly competitions: readonly {
+    readonly name: string
+    readonly formatName: string
+    readonly allowance: string
+    readonly allowanceFrom: string
+  }[]
+  readonly groups: readonly {
+    readonly number: number
+    readonly startTime: string
+    readonly startHole: number
+    readonly code: string | null
+    readonly link: string | null
+    readonly players: readonly {
+      readonly entryId: string
+      readonly name: string
+      readonly note: string | null
+      readonly tee: string
+      readonly figure: string
+      readonly playing: readonly { readonly competition: string; readonly playingHandicap: number | null }[]
+      readonly marker: string | null
+      readonly side: string | null
+    }[]
+  }[]
+  readonly published: boolean
+  readonly frozenAt: string | null
+}
+
+/** Index to course handicap to playing handicap, a row a player: the table of the freeze. */
+export interface HandicapTable {
+  readonly frozen: boolean
+  readonly edition: string
+  readonly competitions: readonly { readonly id: string; readonly name: string; readonly allowance: string }[]
+  readonly rows: readonly {
+    readonly entryId: string
+    readonly name: string
+    readonly note: string | null
+    readonly tee: string
+    readonly source: string
+    readonly index: string
+    readonly unrounded: string
+    readonly courseHandicap: number
+    readonly playing: readonly { readonly competitionId: string; readonly playingHandicap: number }[]
+  }[]
+  /** Entered without a figure: they hold up the freeze. */
+  readonly missing: readonly { readonly entryId: string; readonly name: string }[]
+}

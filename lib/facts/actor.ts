@@ -1,0 +1,43 @@
+// Who is asking. The first argument of every use case.
+
+export const DUTIES = [
+  'secretary',
+  'handicap-secretary',
+  'treasurer',
+  'captain',
+  'committee',
+  'member',
+  'guest',
+  'scorer',
+  'anybody',
+] as const
+export type Duty = (typeof DUTIES)[number]
+
+export type Actor =
+  /** Signed in at the desk of one society. */
+  | {
+      readonly kind: 'officer'
+      readonly societyId: string
+      readonly userId: string
+      readonly name: string
+      readonly duties: readonly Duty[]
+    }
+  /** Holds a group's link or code: scorer on the day, for that group's cards only. */
+  | { readonly kind: 'scorer'; readonly societyId: string; readonly dayId: string; readonly groupId: string }
+  /** Holds the private link of a member's page. */
+  | { readonly kind: 'member'; readonly societyId: string; readonly personId: string }
+  | { readonly kind: 'anybody' }
+
+/** The duties an actor may act under. */
+export function dutiesOf(actor: Actor): readonly Duty[] {
+  switch (actor.kind) {
+    case 'officer':
+      return actor.duties
+    case 'scorer':
+      return ['scorer']
+    case 'member':
+      return ['member']
+    case 'anybody':
+      return ['anybody']
+  }
+}

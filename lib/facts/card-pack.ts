@@ -1,0 +1,61 @@
+// Everything a group's phone needs for a whole day without a signal: sent once when the link is opened, kept on the
+// phone, refreshed when there is a signal.
+
+import type { Gender } from '@/lib/rules/day'
+import type { CardState } from './day-record'
+import type { WrittenScore } from './score-fact'
+
+export interface PackHole {
+  readonly hole: number
+  readonly par: number
+  readonly strokeIndex: number
+  readonly yards: number | null
+  /** Strokes this player receives here in the main competition (negative: gives back). */
+  readonly strokes: number
+}
+
+export interface PackCard {
+  readonly cardId: string
+  readonly entryId: string
+  readonly firstName: string
+  readonly familyName: string
+  readonly guestOf: string | null
+  readonly tee: { readonly name: string; readonly gender: Gender }
+  readonly playingHandicap: number
+  readonly markerId: string | null
+  readonly state: CardState
+  readonly holes: readonly PackHole[]
+  /** What each writer (entry id, or 'desk') has last written, hole by hole, as the server has it. */
+  readonly written: Readonly<Record<string, readonly WrittenScore[]>>
+  /** Holes the committee has settled: hole number to what counts. */
+  readonly ruled: Readonly<Record<number, WrittenScore>>
+  readonly signatures: readonly {
+    readonly role: 'player' | 'marker'
+    readonly entryId: string | null
+    readonly signedAt: string
+  }[]
+}
+
+export interface CardPack {
+  readonly packVersion: 1
+  readonly society: string
+  readonly societySlug: string
+  readonly dayId: string
+  readonly daySlug: string
+  readonly dayName: string
+  readonly date: string
+  readonly course: string
+  readonly status: 'called' | 'frozen' | 'in-play' | 'closed'
+  readonly group: {
+    readonly id: string
+    readonly number: number
+    readonly startTime: string
+    readonly startHole: number
+  }
+  /** How the main competition reads a hole: the heading of the columns. */
+  readonly reading: 'points' | 'net' | 'gross' | 'par'
+  readonly mainCompetition: string
+  readonly cards: readonly PackCard[]
+  readonly scoreVersion: number
+  readonly dayVersion: number
+}

@@ -1,0 +1,201 @@
+// What the desk asks for, one schema an act: the form and the use case parse with the same one.
+
+import { z } from 'zod'
+import { competitionTerms } from './terms'
+
+export const isoDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'Write the date as year-month-day, 2026-06-13.')
+export const clockTime = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'Write the time as 10:00.')
+export const gender = z.enum(['men', 'women'])
+const id = z.string().min(1).max(40)
+const name = z.string().trim().min(1, 'A name is needed.').max(80, 'At most 80 letters.')
+/** Tenths; plus figures negative. */
+export const indexTenths = z.int().min(-150).max(540)
+
+export const openSeason = z.strictObject({ name, startsOn: isoDate, endsOn: isoDate })
+export type OpenSeason = z.infer<typeof openSeason>
+
+export const holeInput = z.strictObject({
+  hole: z.int().min(1).max(18),
+  par: z.int().min(3).max(6),
+  strokeIndex: z.int().min(1).max(18),
+  yards: z.int().min(30).max(900).nullable(),
+})
+export const teeInput = z.strictObject({
+  name,
+  gender,
+  courseRatingTenths: z.int().min(200).max(900),
+  slopeRating: z.int().min(55).max(155),
+  holes: z.array(holeInput).min(9).max(18),
+})
+export const keepCourse = z.strictObject({
+  /** Absent for a new course. */
+  courseId: id.optional(),
+  /** The version the edit was made on. */
+  version: z.int().optional(),
+  name,
+  place: z.string().trim().max(80).nullable(),
+  tees: z.array(teeInput).min(1).max(12),
+})
+export type KeepCourse = z.infer<typeof keepCourse>
+
+export const keepPerson = z.strictObject({
+  personId: id.optional(),
+  firstName: name,
+  familyName: name,
+  gender,
+  kind: z.enum(['member', 'guest']),
+  regular: z.boolean().default(true),
+  email: z.email('That is not an e-mail address.').max(120).nullable().default(null),
+  phone: z.string().trim().max(40).nullable().default(null),
+  handicapSource: z.enum(['home-club', 'society', 'claimed']),
+  indexTenths: indexTenths.nullable(),
+  memberSince: z.int().min(1900).max(2200).nullable().default(null),
+})
+export type KeepPerson = z.infer<typeof keepPerson>
+
+export const prizeInput = z.strictObject({
+  name,
+  place: z.int().min(1).max(50),
+  eligible: z.enum(['everybody', 'members', 'guests']),
+  valuePence: z.int().min(0).max(1_000_000).nullable(),
+})
+export const competitionInput = z.strictObject({
+  name,
+  format: z.string().min(1).max(60),
+  terms: competitionTerms,
+  prizes: z.array(prizeInput).max(20),
+})
+export type CompetitionInput = z.infer<typeof competitionInput>
+
+export const callDay = z.strictObject({
+  seasonId: id,
+  name,
+  date: isoDate,
+  courseId: id,
+  holes: z.union([z.literal(9), z.literal(18)]).default(18),
+  startKind: z.enum(['tee-times', 'shotgun']).default('tee-times'),
+  firstTee: clockTime,
+  intervalMinutes: z.int().min(5).max(30),
+  entriesCloseOn: isoDate.nullable().default(null),
+  /** Tee ids of the course that men and women get unless told otherwise. */
+  teeMen: id.nullable(),
+  teeWomen: id.nullable(),
+  competitions: z.array(competitionInput).min(1).max(10),
+})
+export type CallDay = z.infer<typeof callDay>
+
+/** Same shape, on an existing day, with the version it was made on. Course, tees and terms only before the freeze. */
+export const changeDay = z.strictObject({ dayId: id, version: z.int(), day: callDay })
+export type ChangeDay = z.infer<typeof changeDay>
+
+export const enterPlayers = z.strictObject({
+  dayId: id,
+  version: z.int(),
+  /** The entry list as it should be: who is in, with the tee each plays from (null: the day's own for the gender). */
+  enter: z.array(z.strictObject({ personId: id, roundTeeId: id.nullable().default(null) })).max(200),
+  withdraw: z.array(id).max(200).default([]),
+})
+export type EnterPlayers = z.infer<typeof enterPlayers>
+
+export const enterGuest = z.strictObject({
+  dayId: id,
+  version: z.int(),
+  hostId: id,
+  firstName: name,
+  familyName: name,
+  gender,
+  claimedTenths: indexTenths,
+})
+export type EnterGuest = z.infer<typeof enterGuest>
+
+export const freezeHandicaps = z.strictObject({ dayId: id, version: z.int() })
+
+export const makeDraw = z.strictObject({
+  dayId: id,
+  version: z.int(),
+  way: z.enum(['random', 'by-handicap-mixed', 'by-handicap-banded', 'entry-order']),
+  groupSize: z.int().min(2).max(4),
+  seed: z.int().min(0),
+})
+export type MakeDraw = z.infer<typeof makeDraw>
+
+/** Groups as arranged by hand, in order; and the pairs inside them for competitions of sides. */
+export const arrangeGroups = z.strictObject({
+  dayId: id,
+  version: z.int(),
+  groups: z
+    .array(
+      z.strictObject({
+        startTime: clockTime.optional(),
+        startHole: z.int().min(1).max(18).optional(),
+        entryIds: z.array(id).min(1).max(4),
+      }),
+    )
+    .max(60),
+})
+export type ArrangeGroups = z.infer<typeof arrangeGroups>
+
+export const arrangeSides = z.strictObject({
+  dayId: id,
+  version: z.int(),
+  competitionId: id,
+  sides: z.array(z.array(id).min(1).max(4)).max(100),
+})
+export type ArrangeSides = z.infer<typeof arrangeSides>
+
+export const publishStart = z.strictObject({ dayId: id, version: z.int() })
+export const renewGroupLink = z.strictObject({ dayId: id, groupId: id })
+
+/** A paper card keyed at the desk: only the holes that are there. */
+export const keyCard = z.strictObject({
+  dayId: id,
+  cardId: id,
+  scores: z
+    .array(z.union([z.int().min(1).max(30), z.literal('x'), z.null()]))
+    .min(9)
+    .max(18),
+})
+export type KeyCard = z.infer<typeof keyCard>
+
+export const takeCardIn = z.strictObject({ dayId: id, cardId: id })
+
+export const ruleOnCard = z.strictObject({
+  dayId: id,
+  cardId: id,
+  kind: z.enum([
+    'hole-score',
+    'penalty-strokes',
+    'penalty-points',
+    'no-return',
+    'disqualified',
+    'withdrawn',
+    'card-stands',
+    'playing-handicap',
+    'withdrawn-ruling',
+  ]),
+  hole: z.int().min(1).max(18).nullable().default(null),
+  value: z.int().min(-20).max(60).nullable().default(null),
+  clause: z.string().trim().max(120).default(''),
+  reason: z.string().trim().min(3, 'Write the reason: it is kept with the card.').max(400),
+  replaces: z.int().nullable().default(null),
+})
+export type RuleOnCard = z.infer<typeof ruleOnCard>
+
+export const closeDay = z.strictObject({ dayId: id, version: z.int() })
+export const reopenDay = z.strictObject({ dayId: id, version: z.int(), reason: z.string().trim().min(3).max(400) })
+export const publishResult = z.strictObject({
+  dayId: id,
+  version: z.int(),
+  /** Needed from sheet 2 on. */
+  reason: z.string().trim().max(400).nullable().default(null),
+})
+export type PublishResult = z.infer<typeof publishResult>
+
+export const changeHandicap = z.strictObject({
+  personId: id,
+  indexTenths,
+  source: z.enum(['home-club', 'society', 'claimed']),
+  from: isoDate,
+  reason: z.string().trim().min(3, 'Write the reason: the member will ask.').max(200),
+})
+export type ChangeHandicap = z.infer<typeof changeHandicap>

@@ -1,0 +1,174 @@
+// A whole day as the book holds it, read in one go by the store and counted by lib/boards. Plain values.
+
+import type { Gender, Hole } from '@/lib/rules/day'
+import type { CompetitionTerms } from './terms'
+
+export const DAY_STATUSES = ['called', 'frozen', 'in-play', 'closed'] as const
+export type DayStatus = (typeof DAY_STATUSES)[number]
+
+export const CARD_STATES = ['out', 'handed-in', 'taken-in'] as const
+export type CardState = (typeof CARD_STATES)[number]
+
+export const RULING_KINDS = [
+  'hole-score', // value: strokes, or null for no score
+  'penalty-strokes', // value: strokes added to the hole
+  'penalty-points', // value: points taken off
+  'no-return',
+  'disqualified',
+  'withdrawn',
+  'card-stands', // unsigned or otherwise imperfect, accepted by the committee
+  'playing-handicap', // value: the playing handicap that counts, in every competition
+  'withdrawn-ruling', // takes an earlier ruling back
+] as const
+export type RulingKind = (typeof RULING_KINDS)[number]
+
+export interface RoundTeeRecord {
+  readonly id: string
+  readonly name: string
+  readonly gender: Gender
+  readonly courseRatingTenths: number
+  readonly slopeRating: number
+  readonly isDefault: boolean
+  readonly holes: readonly Hole[]
+}
+
+export interface EntryRecord {
+  readonly id: string
+  readonly personId: string
+  readonly firstName: string
+  readonly familyName: string
+  readonly gender: Gender
+  readonly kind: 'member' | 'guest'
+  readonly hostId: string | null
+  readonly hostName: string | null
+  readonly status: 'entered' | 'waiting' | 'withdrawn'
+  readonly roundTeeId: string
+  readonly claimedTenths: number | null
+  /** The figure that counts on this day: frozen, or the present one before the freeze. Null when nobody has given one. */
+  readonly indexTenths: number | null
+  readonly frozen: boolean
+  readonly handicapSource: 'home-club' | 'society' | 'claimed'
+  readonly enteredAt: Date
+}
+
+export interface PrizeRecord {
+  readonly number: number
+  readonly name: string
+  readonly place: number
+  readonly eligible: 'everybody' | 'members' | 'guests'
+  readonly valuePence: number | null
+}
+
+export interface SideRecord {
+  readonly id: string
+  readonly number: number
+  readonly name: string | null
+  readonly entryIds: readonly string[]
+}
+
+export interface CompetitionRecord {
+  readonly id: string
+  readonly number: number
+  readonly name: string
+  readonly format: string
+  readonly terms: CompetitionTerms
+  readonly prizes: readonly PrizeRecord[]
+  readonly sides: readonly SideRecord[]
+}
+
+export interface GroupRecord {
+  readonly id: string
+  readonly number: number
+  readonly startTime: string
+  readonly startHole: number
+  readonly code: string
+  readonly linkKey: string
+  readonly revoked: boolean
+  readonly entryIds: readonly string[]
+}
+
+export interface CardRecord {
+  readonly id: string
+  readonly entryId: string
+  readonly markerId: string | null
+  readonly state: CardState
+  readonly takenInAt: Date | null
+}
+
+export interface FactRecord {
+  /** Order of arrival: the order that counts. */
+  readonly id: number
+  readonly cardId: string
+  readonly hole: number
+  readonly score: number | 'x' | null
+  /** Entry id of the writer, or 'desk'. */
+  readonly writer: string
+  readonly deviceId: string
+  readonly seq: number
+  readonly writtenAt: Date
+  readonly receivedAt: Date
+  readonly late: boolean
+}
+
+export interface SignatureRecord {
+  readonly cardId: string
+  readonly role: 'player' | 'marker'
+  readonly entryId: string | null
+  readonly scores: readonly (number | 'x' | null)[]
+  readonly signedAt: Date
+  readonly withdrawnAt: Date | null
+}
+
+export interface RulingRecord {
+  readonly id: string
+  readonly number: number
+  readonly cardId: string
+  readonly kind: RulingKind
+  readonly hole: number | null
+  readonly value: number | null
+  readonly clause: string
+  readonly reason: string
+  readonly byName: string
+  readonly ruledAt: Date
+  readonly replaces: number | null
+}
+
+export interface DayRecord {
+  readonly society: { readonly id: string; readonly slug: string; readonly name: string; readonly isDemo: boolean }
+  readonly season: { readonly id: string; readonly name: string; readonly dayCount: number }
+  readonly id: string
+  readonly slug: string
+  readonly number: number
+  readonly name: string
+  readonly date: string
+  readonly status: DayStatus
+  readonly edition: string
+  readonly entriesCloseOn: string | null
+  readonly frozenAt: Date | null
+  readonly startPublishedAt: Date | null
+  readonly closedAt: Date | null
+  readonly version: number
+  readonly scoreVersion: number
+  readonly round: {
+    readonly id: string
+    readonly courseId: string
+    readonly courseName: string
+    readonly holes: number
+    readonly startKind: 'tee-times' | 'shotgun'
+    readonly firstTee: string
+    readonly intervalMinutes: number
+  }
+  readonly tees: readonly RoundTeeRecord[]
+  readonly entries: readonly EntryRecord[]
+  readonly competitions: readonly CompetitionRecord[]
+  readonly groups: readonly GroupRecord[]
+  readonly cards: readonly CardRecord[]
+  readonly facts: readonly FactRecord[]
+  readonly signatures: readonly SignatureRecord[]
+  readonly rulings: readonly RulingRecord[]
+  readonly publications: readonly {
+    readonly number: number
+    readonly publishedAt: Date
+    readonly reason: string | null
+  }[]
+}

@@ -1,0 +1,53 @@
+// What a phone sends: its facts in the order they were written, each with the device's own number. The same schema
+// checks them on the phone before they are kept and on the server before they are taken.
+
+import { z } from 'zod'
+
+/** Gross strokes, 'x' for no score, null to clear what this writer wrote before. */
+export const writtenScore = z.union([z.int().min(1).max(30), z.literal('x'), z.null()])
+export type WrittenScore = z.infer<typeof writtenScore>
+
+const common = {
+  seq: z.int().min(1),
+  cardId: z.string().min(1).max(40),
+  /** Entry id of whoever holds the phone. */
+  writer: z.string().min(1).max(40),
+  writtenAt: z.iso.datetime(),
+}
+
+export const scoreEntered = z.strictObject({
+  kind: z.literal('score'),
+  ...common,
+  hole: z.int().min(1).max(18),
+  score: writtenScore,
+})
+
+export const cardSigned = z.strictObject({
+  kind: z.literal('signature'),
+  ...common,
+  role: z.enum(['player', 'marker']),
+  /** The whole card as the signer saw it. */
+  scores: z.array(writtenScore).min(9).max(18),
+})
+
+export const deviceFact = z.discriminatedUnion('kind', [scoreEntered, cardSigned])
+export type DeviceFact = z.infer<typeof deviceFact>
+
+export const delivery = z.strictObject({
+  deviceId: z.string().min(16).max(64),
+  facts: z.array(deviceFact).min(1).max(200),
+})
+export type Delivery = z.infer<typeof delivery>
+
+/** The server's answer for each fact. A refusal is final and is shown; anything else is tried again. */
+export type FactAnswer =
+  | { readonly seq: number; readonly answer: 'received' }
+  | { readonly seq: number; readonly answer: 'late'; readonly sentence: string }
+  | { readonly seq: number; readonly answer: 'refused'; readonly code: string; readonly sentence: string }
+
+export interface DeliveryAnswer {
+  /** Everything up to this number is settled. */
+  readonly lastSeq: number
+  readonly answers: readonly FactAnswer[]
+  readonly scoreVersion: number
+}

@@ -1,0 +1,54 @@
+// The terms of a competition as the book keeps them, and the schema the desk's form and the day file share.
+
+import { z } from 'zod'
+
+export const tieStep = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('last'), holes: z.int().min(1).max(36) }),
+  z.strictObject({ kind: z.literal('first-nine-last'), holes: z.int().min(1).max(9) }),
+  z.strictObject({ kind: z.literal('lower-handicap') }),
+  z.strictObject({ kind: z.literal('higher-handicap') }),
+  z.strictObject({ kind: z.literal('lot'), seed: z.int() }),
+  z.strictObject({ kind: z.literal('play-off'), order: z.array(z.string()).min(2) }),
+])
+
+export const tieRule = z.strictObject({
+  steps: z.array(tieStep).max(12),
+  holesCount: z.enum(['by-number', 'as-played']).default('by-number'),
+  fractions: z.enum(['kept', 'rounded']).default('kept'),
+})
+
+export const maximumScore = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('net-double-bogey') }),
+  z.strictObject({ kind: z.literal('double-par') }),
+  z.strictObject({ kind: z.literal('fixed'), strokes: z.int().min(3).max(20) }),
+])
+
+/** Percent of the course handicap, or weights for one ball of a side, lowest handicap first. */
+export const allowance = z.union([z.int().min(0).max(150), z.array(z.int().min(0).max(100)).min(2).max(4)])
+
+export const competitionTerms = z.strictObject({
+  allowance,
+  /** The published figure, or an officer's own choice with its reason: shown on the sheet. */
+  allowanceFrom: z.enum(['published', 'house-choice']),
+  allowanceReason: z.string().max(200).optional(),
+  ties: tieRule,
+  maximum: maximumScore.optional(),
+  /** May guests win its prizes? */
+  guests: z.enum(['for-every-prize', 'guest-prize-only']).default('guest-prize-only'),
+})
+export type CompetitionTerms = z.infer<typeof competitionTerms>
+
+/** Last nine, six, three and the last hole, then the same of the first nine. Committee Procedures 5A(6). */
+export const PUBLISHED_COUNTBACK: z.infer<typeof tieRule> = {
+  steps: [
+    { kind: 'last', holes: 9 },
+    { kind: 'last', holes: 6 },
+    { kind: 'last', holes: 3 },
+    { kind: 'last', holes: 1 },
+    { kind: 'first-nine-last', holes: 6 },
+    { kind: 'first-nine-last', holes: 3 },
+    { kind: 'first-nine-last', holes: 1 },
+  ],
+  holesCount: 'by-number',
+  fractions: 'kept',
+}

@@ -1,0 +1,98 @@
+// What the engine answers: standings of a competition, and the working behind each figure.
+
+import type { HoleScore } from './day'
+
+/** Why an entrant has no place. */
+export type NoPlace = 'no-return' | 'disqualified' | 'withdrawn' | 'not-started'
+
+/** One hole of one entrant as the competition reads it. */
+export interface HoleLine {
+  readonly hole: number
+  readonly par: number
+  readonly strokeIndex: number
+  /** Strokes received (negative: given back). */
+  readonly strokes: number
+  readonly gross: HoleScore
+  readonly net: number | null
+  /** Value in the competition: points, net or gross strokes counted, +1/0/-1 against par; null when not played yet. */
+  readonly value: number | null
+  /** Player whose score counts, for a side. */
+  readonly by?: readonly string[]
+}
+
+/** How a tie with the next entrant below was broken. */
+export interface TieBroken {
+  /** The entrants who were level, in their final order. */
+  readonly level: readonly string[]
+  /** The step that decided, in words: "last six". */
+  readonly step: string
+  /** Figures on every window tried up to the deciding one, this entrant's first. */
+  readonly figures: readonly { readonly window: string; readonly mine: string; readonly theirs: string }[]
+  readonly against: string
+}
+
+export interface Standing {
+  readonly place: number | null
+  readonly tied: boolean
+  /** Player or side id. */
+  readonly entrant: string
+  readonly players: readonly string[]
+  readonly courseHandicap: number | null
+  readonly playingHandicap: number | null
+  /** Each player's own playing handicap in this competition (a side has no single one when each plays own ball). */
+  readonly handicaps: Readonly<Record<string, number>>
+  /** Points, net strokes, gross strokes, holes up or down. Null with no place. */
+  readonly score: number | null
+  /** Against level so far (net par, two points a hole): for comparing players on different holes. */
+  readonly againstLevel: number | null
+  readonly out: number | null
+  readonly in: number | null
+  readonly holesPlayed: number
+  readonly holes: readonly HoleLine[]
+  readonly gross: number | null
+  readonly noPlace?: NoPlace
+  readonly tieBroken?: TieBroken
+}
+
+export interface MatchState {
+  readonly hole: number
+  /** Holes A is up (negative: B is up). Null when the hole is not played. */
+  readonly up: number | null
+}
+
+export interface MatchResult {
+  readonly id: string
+  readonly a: string
+  readonly b: string
+  readonly strokesA: number
+  readonly strokesB: number
+  readonly winner: string | null
+  /** "2&1", "1 up", "halved", or the state so far: "A 2 up after 11". */
+  readonly result: string
+  readonly finished: boolean
+  readonly holes: readonly MatchState[]
+}
+
+export interface CompetitionResult {
+  readonly competition: string
+  readonly format: string
+  readonly allowance: number | readonly number[]
+  /** 'published' with its clause, or 'house choice'. */
+  readonly allowanceFrom: string
+  /** 'high' when more is better. */
+  readonly better: 'high' | 'low'
+  readonly unit: 'points' | 'strokes' | 'holes'
+  readonly standings: readonly Standing[]
+  readonly matches?: readonly MatchResult[]
+}
+
+/** One line of a working: the running figure, what it is, how it came about, and the clause. */
+export interface WorkingStep {
+  /** Stands in the margin: "20.098", "19", "2". */
+  readonly figure: string
+  readonly label: string
+  /** "20.7 × 125 ÷ 113 + (69.2 − 72)" when there is arithmetic to show. */
+  readonly sum?: string
+  readonly sentence: string
+  readonly clause: string
+}

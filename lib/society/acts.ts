@@ -1,0 +1,52 @@
+// One table: which duty may do which act. A use case asks it first; a test walks every act and every duty.
+
+import type { Actor, Duty } from '@/lib/facts/actor'
+import { dutiesOf } from '@/lib/facts/actor'
+import { type Refused, refused } from '@/lib/result'
+
+const DESK = ['secretary', 'captain'] as const
+
+export const ACTS = {
+  'read-desk': ['secretary', 'captain', 'handicap-secretary', 'treasurer', 'committee'],
+  'open-season': DESK,
+  'keep-course': DESK,
+  'keep-people': ['secretary', 'captain', 'handicap-secretary'],
+  'call-day': DESK,
+  'change-day': DESK,
+  'enter-player': DESK,
+  'freeze-handicaps': ['secretary', 'captain', 'handicap-secretary'],
+  'change-handicap': ['handicap-secretary', 'secretary'],
+  'make-draw': DESK,
+  'publish-start': DESK,
+  'enter-score': ['scorer', ...DESK],
+  'sign-card': ['scorer'],
+  'take-card-in': DESK,
+  'rule-on-card': ['secretary', 'captain', 'committee'],
+  'close-day': DESK,
+  'publish-result': DESK,
+  'read-group': ['scorer', ...DESK],
+  'read-own-page': ['member'],
+  'read-board': [
+    'anybody',
+    'member',
+    'guest',
+    'scorer',
+    'secretary',
+    'captain',
+    'handicap-secretary',
+    'treasurer',
+    'committee',
+  ],
+} as const satisfies Record<string, readonly Duty[]>
+
+export type Act = keyof typeof ACTS
+
+/** Null when the actor may; otherwise the refusal to hand back. */
+export function mayNot(actor: Actor, act: Act): Refused<'not-allowed'> | null {
+  const allowed: readonly Duty[] = ACTS[act]
+  if (dutiesOf(actor).some((duty) => allowed.includes(duty))) return null
+  return refused(
+    'not-allowed',
+    `That is for the ${allowed[0]?.replace('-', ' ') ?? 'officers'}. Ask one of the officers to do it.`,
+  )
+}
