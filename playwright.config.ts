@@ -1,0 +1,46 @@
+import { defineConfig } from '@playwright/test'
+
+const port = Number(process.env.BROWSER_PORT ?? 3190)
+
+// The built application on a book of its own, seeded afresh: every run begins with the same society on the same day.
+export default defineConfig({
+  testDir: 'tests/browser',
+  timeout: 90_000,
+  expect: { timeout: 10_000 },
+  workers: 1,
+  fullyParallel: false,
+  retries: 0,
+  reporter: [
+    ['list'],
+    ['json', { outputFile: process.env.PLAYWRIGHT_JSON_OUTPUT_NAME ?? 'data/reports/browser.json' }],
+  ],
+  outputDir: 'test-results',
+  use: {
+    baseURL: `http://127.0.0.1:${port}`,
+    browserName: 'chromium',
+    locale: 'en-GB',
+    timezoneId: 'Europe/London',
+    trace: 'retain-on-failure',
+    launchOptions: {
+      executablePath: process.env.CHROME_PATH ?? '/usr/bin/chromium',
+      args: [
+        ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
+        '--disable-gpu',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+        '--disable-dev-shm-usage',
+      ],
+    },
+  },
+  webServer: {
+    command: 'node scripts/browser-server.mjs',
+    url: `http://127.0.0.1:${port}/house-style`,
+    reuseExistingServer: false,
+    timeout: 240_000,
+    gracefulShutdown: { signal: 'SIGTERM', timeout: 8_000 },
+    env: { PORT: String(port) },
+  },
+})
