@@ -1,6 +1,6 @@
 // What the screens are given: finished, serialisable, nothing left to count. Filled by the functions of lib/boards.
 
-import type { HoleLine, MatchResult, NoPlace, TieBroken } from '@/lib/rules/standings'
+import type { HoleLine, MatchResult, NoPlace, TieBroken, WorkingStep } from '@/lib/rules/standings'
 
 export interface BoardRow {
   readonly place: number | null
@@ -167,4 +167,165 @@ export interface HandicapTable {
   }[]
   /** Entered without a figure: they hold up the freeze. */
   readonly missing: readonly { readonly entryId: string; readonly name: string }[]
+}
+
+/** The head every public page of a day carries. */
+export type DayHead = Pick<
+  DayBoard,
+  | 'societySlug'
+  | 'societyName'
+  | 'daySlug'
+  | 'dayName'
+  | 'dayNumber'
+  | 'dayCount'
+  | 'seasonName'
+  | 'date'
+  | 'courseName'
+  | 'status'
+  | 'published'
+>
+
+/** The season as the printed fixture card has it. */
+export interface FixtureCard {
+  readonly societySlug: string
+  readonly societyName: string
+  readonly foundedYear: number | null
+  readonly isDemo: boolean
+  /** Null while no season is open. */
+  readonly seasonName: string | null
+  readonly days: readonly {
+    readonly daySlug: string
+    readonly dayName: string
+    readonly dayNumber: number
+    readonly date: string
+    readonly courseName: string
+    readonly firstTee: string
+    readonly startKind: 'tee-times' | 'shotgun'
+    readonly status: DayBoard['status']
+    /** "singles Stableford", "four-ball better ball": the formats in their order. */
+    readonly formats: readonly string[]
+    readonly players: number
+    readonly startPublished: boolean
+    /** Number of the newest sheet. */
+    readonly published: number | null
+    /** From the newest sheet, the main competition: never recounted. */
+    readonly winner: { readonly name: string; readonly score: string } | null
+  }[]
+  /** Earlier seasons, newest first. */
+  readonly seasons: readonly { readonly name: string; readonly days: number }[]
+}
+
+/** One player's card, read in every competition it counts in. */
+export interface PlayerCard extends DayHead {
+  readonly entryId: string
+  readonly name: string
+  readonly note: string | null
+  readonly tee: { readonly name: string; readonly gender: 'men' | 'women' }
+  readonly groupNumber: number | null
+  readonly startTime: string | null
+  readonly startHole: number | null
+  readonly marker: string | null
+  readonly state: 'out' | 'handed-in' | 'taken-in'
+  readonly notAgreed: readonly number[]
+  readonly readings: readonly {
+    readonly competitionId: string
+    readonly competition: string
+    readonly formatName: string
+    readonly allowance: string
+    readonly unit: CompetitionBoard['unit']
+    readonly row: BoardRow
+    /** This player's own holes: in a competition of sides the row holds the side's. */
+    readonly own: readonly HoleLine[]
+    readonly ownHandicap: number | null
+  }[]
+  readonly rulings: ResultSheet['rulings']
+  readonly others: readonly { readonly entryId: string; readonly name: string }[]
+}
+
+/** One figure with its steps: of one hole, or of the whole card when `hole` is null. */
+export interface CardWorking extends DayHead {
+  readonly entryId: string
+  readonly name: string
+  readonly competitionId: string
+  readonly competition: string
+  readonly formatName: string
+  readonly hole: number | null
+  readonly figure: string
+  readonly unit: string
+  /** "A five on a par four with one stroke is net four, level with par: two points." */
+  readonly sentence: string
+  readonly steps: readonly WorkingStep[]
+  /** Index of the step that gives the strokes on this hole; the band of stroke indexes is drawn under it. */
+  readonly strokesAt: number | null
+  readonly strokesByIndex: readonly { readonly strokeIndex: number; readonly strokes: number }[]
+  readonly strokeIndex: number | null
+  readonly ifItHadBeen: readonly {
+    readonly gross: number | 'x'
+    readonly net: number | null
+    readonly value: number
+    readonly here: boolean
+  }[]
+  /** "Rules of Handicapping 2024" */
+  readonly edition: string
+  readonly editionSentence: string
+}
+
+export interface MatchSide {
+  readonly entryId: string
+  readonly name: string
+  readonly tee: string
+  readonly courseHandicap: number | null
+  readonly strokes: number
+  readonly holes: readonly HoleLine[]
+}
+
+/** Any two cards as a match. */
+export interface MatchSheet extends DayHead {
+  readonly a: MatchSide
+  readonly b: MatchSide
+  readonly match: MatchResult
+  readonly allowance: string
+  readonly allowanceFrom: string
+  /** "Trevennor beat Coldbrook 2&1." */
+  readonly sentence: string
+  /** How many strokes and to whom, with the clauses. */
+  readonly working: readonly WorkingStep[]
+  readonly players: readonly { readonly entryId: string; readonly name: string }[]
+}
+
+/** A member's own page. */
+export interface MemberPage {
+  readonly societySlug: string
+  readonly societyName: string
+  readonly seasonName: string | null
+  readonly name: string
+  readonly memberSince: number | null
+  readonly source: 'home-club' | 'society' | 'claimed'
+  readonly figure: string | null
+  readonly figureFrom: string | null
+  readonly sentence: string
+  /** Newest first. */
+  readonly records: readonly {
+    readonly from: string
+    readonly indexTenths: number
+    readonly figure: string
+    /** "−2.0", null on the first. */
+    readonly change: string | null
+    readonly source: 'home-club' | 'society' | 'claimed'
+    readonly reason: string
+  }[]
+  /** Newest first. */
+  readonly cards: readonly {
+    readonly entryId: string
+    readonly daySlug: string
+    readonly dayName: string
+    readonly date: string
+    readonly courseName: string
+    readonly score: string | null
+    readonly unit: CompetitionBoard['unit']
+    readonly gross: number | null
+    readonly place: number | null
+    readonly noPlace: NoPlace | null
+    readonly live: boolean
+  }[]
 }
