@@ -140,6 +140,7 @@ CREATE TABLE "Day" (
     "edition" TEXT NOT NULL,
     "notes" TEXT,
     "entriesCloseOn" TEXT,
+    "places" INTEGER,
     "frozenAt" DATETIME,
     "startPublishedAt" DATETIME,
     "closedAt" DATETIME,
@@ -152,7 +153,8 @@ CREATE TABLE "Day" (
     CONSTRAINT "Day_check_2" CHECK ("date" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
     CONSTRAINT "Day_check_3" CHECK ("number" >= 1),
     CONSTRAINT "Day_check_4" CHECK (("frozenAt" IS NULL) = ("status" = 'called')),
-    CONSTRAINT "Day_check_5" CHECK (("closedAt" IS NULL) = ("status" <> 'closed'))
+    CONSTRAINT "Day_check_5" CHECK (("closedAt" IS NULL) = ("status" <> 'closed')),
+    CONSTRAINT "Day_check_6" CHECK ("places" IS NULL OR "places" >= 1)
 );
 
 -- CreateTable
@@ -167,6 +169,9 @@ CREATE TABLE "Round" (
     "startKind" TEXT NOT NULL,
     "firstTee" TEXT NOT NULL,
     "intervalMinutes" INTEGER NOT NULL,
+    "drawnAt" DATETIME,
+    "drawWay" TEXT,
+    "drawSeed" INTEGER,
     CONSTRAINT "Round_societyId_fkey" FOREIGN KEY ("societyId") REFERENCES "Society" ("id") ON DELETE RESTRICT ON UPDATE CASCADE,
     CONSTRAINT "Round_societyId_dayId_fkey" FOREIGN KEY ("societyId", "dayId") REFERENCES "Day" ("societyId", "id") ON DELETE CASCADE ON UPDATE CASCADE,
     CONSTRAINT "Round_societyId_courseId_fkey" FOREIGN KEY ("societyId", "courseId") REFERENCES "Course" ("societyId", "id") ON DELETE RESTRICT ON UPDATE CASCADE,
@@ -174,7 +179,9 @@ CREATE TABLE "Round" (
     CONSTRAINT "Round_check_2" CHECK ("startKind" IN ('tee-times','shotgun')),
     CONSTRAINT "Round_check_3" CHECK ("firstTee" GLOB '[0-2][0-9]:[0-5][0-9]'),
     CONSTRAINT "Round_check_4" CHECK ("intervalMinutes" BETWEEN 1 AND 60),
-    CONSTRAINT "Round_check_5" CHECK ("number" >= 1)
+    CONSTRAINT "Round_check_5" CHECK ("number" >= 1),
+    CONSTRAINT "Round_check_6" CHECK ("drawWay" IS NULL OR "drawWay" IN ('random','by-handicap-mixed','by-handicap-banded','entry-order','by-hand')),
+    CONSTRAINT "Round_check_7" CHECK (("drawWay" IS NULL) = ("drawnAt" IS NULL))
 );
 
 -- CreateTable
@@ -528,6 +535,14 @@ CREATE TABLE "Verification" (
     "updatedAt" DATETIME NOT NULL
 );
 
+-- CreateTable
+CREATE TABLE "RateLimit" (
+    "id" TEXT NOT NULL PRIMARY KEY,
+    "key" TEXT NOT NULL,
+    "count" INTEGER NOT NULL,
+    "lastRequest" BIGINT NOT NULL
+);
+
 -- CreateIndex
 CREATE UNIQUE INDEX "Society_slug_key" ON "Society"("slug");
 
@@ -684,6 +699,9 @@ CREATE INDEX "Account_userId_idx" ON "Account"("userId");
 -- CreateIndex
 CREATE INDEX "Verification_identifier_idx" ON "Verification"("identifier");
 
+-- CreateIndex
+CREATE UNIQUE INDEX "RateLimit_key_key" ON "RateLimit"("key");
+
 -- Facts, rulings, publications and handicap records are added, never edited. A score fact may only be marked late when
 -- it is written; a signature may only be withdrawn.
 CREATE TRIGGER "ScoreFact_never_edited" BEFORE UPDATE ON "ScoreFact" BEGIN SELECT RAISE(ABORT, 'ScoreFact is added, never edited'); END;
@@ -709,3 +727,40 @@ BEGIN SELECT RAISE(ABORT, 'the entry belongs to another day'); END;
 CREATE TRIGGER "GroupPlace_same_day" BEFORE INSERT ON "GroupPlace"
 WHEN (SELECT "dayId" FROM "Entry" WHERE "id" = NEW."entryId") <> (SELECT r."dayId" FROM "Group" g JOIN "Round" r ON r."id" = g."roundId" WHERE g."id" = NEW."groupId")
 BEGIN SELECT RAISE(ABORT, 'the entry belongs to another day'); END;
+CREATE TRIGGER "SideMember_side_of_competition" BEFORE INSERT ON "SideMember"
+WHEN (SELECT "competitionId" FROM "Side" WHERE "id" = NEW."sideId") <> NEW."competitionId"
+BEGIN SELECT RAISE(ABORT, 'the side belongs to another competition'); END;
+CREATE TRIGGER "PlayingHandicap_same_day" BEFORE INSERT ON "PlayingHandicap"
+WHEN (SELECT "dayId" FROM "Entry" WHERE "id" = NEW."entryId") <> (SELECT "dayId" FROM "Competition" WHERE "id" = NEW."competitionId")
+BEGIN SELECT RAISE(ABORT, 'the entry belongs to another day'); END;
+CREATE TRIGGER "Entry_tee_moved_within_the_day" BEFORE UPDATE OF "roundTeeId" ON "Entry"
+WHEN (SELECT r."dayId" FROM "RoundTee" t JOIN "Round" r ON r."id" = t."roundId" WHERE t."id" = NEW."roundTeeId") <> NEW."dayId"
+BEGIN SELECT RAISE(ABORT, 'the tee belongs to another day'); END;
+CREATE TRIGGER "Card_same_day" BEFORE INSERT ON "Card"
+WHEN (SELECT "dayId" FROM "Entry" WHERE "id" = NEW."entryId") <> (SELECT "dayId" FROM "Round" WHERE "id" = NEW."roundId")
+BEGIN SELECT RAISE(ABORT, 'the entry belongs to another day'); END;
+CREATE TRIGGER "Card_marker_same_day" BEFORE INSERT ON "Card"
+WHEN NEW."markerId" IS NOT NULL AND (SELECT "dayId" FROM "Entry" WHERE "id" = NEW."markerId") <> (SELECT "dayId" FROM "Round" WHERE "id" = NEW."roundId")
+BEGIN SELECT RAISE(ABORT, 'the marker plays on another day'); END;
+CREATE TRIGGER "Card_marker_moved_within_the_day" BEFORE UPDATE OF "markerId" ON "Card"
+WHEN NEW."markerId" IS NOT NULL AND (SELECT "dayId" FROM "Entry" WHERE "id" = NEW."markerId") <> (SELECT "dayId" FROM "Round" WHERE "id" = NEW."roundId")
+BEGIN SELECT RAISE(ABORT, 'the marker plays on another day'); END;
+CREATE TRIGGER "Ruling_card_of_the_day" BEFORE INSERT ON "Ruling"
+WHEN (SELECT r."dayId" FROM "Card" c JOIN "Round" r ON r."id" = c."roundId" WHERE c."id" = NEW."cardId") <> NEW."dayId"
+BEGIN SELECT RAISE(ABORT, 'the card belongs to another day'); END;
+
+-- What is frozen into a day stays as it was: the figure of an entry, the tees, and the terms of a competition.
+CREATE TRIGGER "Entry_figure_frozen" BEFORE UPDATE OF "indexTenths", "courseNumerator", "courseDenominator", "courseHandicap" ON "Entry"
+WHEN OLD."indexTenths" IS NOT NULL AND (NEW."indexTenths" IS NOT OLD."indexTenths" OR NEW."courseNumerator" IS NOT OLD."courseNumerator" OR NEW."courseDenominator" IS NOT OLD."courseDenominator" OR NEW."courseHandicap" IS NOT OLD."courseHandicap")
+BEGIN SELECT RAISE(ABORT, 'the figure is frozen into the day'); END;
+CREATE TRIGGER "PlayingHandicap_frozen" BEFORE UPDATE ON "PlayingHandicap"
+BEGIN SELECT RAISE(ABORT, 'the playing handicap is frozen into the day'); END;
+CREATE TRIGGER "RoundTee_frozen" BEFORE UPDATE ON "RoundTee"
+WHEN (SELECT d."status" FROM "Round" r JOIN "Day" d ON d."id" = r."dayId" WHERE r."id" = OLD."roundId") <> 'called'
+BEGIN SELECT RAISE(ABORT, 'the tees are frozen into the day'); END;
+CREATE TRIGGER "RoundTeeHole_frozen" BEFORE UPDATE ON "RoundTeeHole"
+WHEN (SELECT d."status" FROM "RoundTee" t JOIN "Round" r ON r."id" = t."roundId" JOIN "Day" d ON d."id" = r."dayId" WHERE t."id" = OLD."roundTeeId") <> 'called'
+BEGIN SELECT RAISE(ABORT, 'the tees are frozen into the day'); END;
+CREATE TRIGGER "Competition_frozen" BEFORE UPDATE OF "format", "terms" ON "Competition"
+WHEN (NEW."format" IS NOT OLD."format" OR NEW."terms" IS NOT OLD."terms") AND (SELECT "status" FROM "Day" WHERE "id" = OLD."dayId") <> 'called'
+BEGIN SELECT RAISE(ABORT, 'the terms are frozen into the day'); END;
