@@ -1,0 +1,121 @@
+// What the desk's returns are given: every card with its state, what stands in its way and who wrote what.
+
+import type { CardState } from '@/lib/facts/day-record'
+import type { WrittenScore } from '@/lib/facts/score-fact'
+import type { CardOutcome, Gender } from '@/lib/rules/day'
+import type { DayHead } from './views'
+
+export interface WrittenBy {
+  /** Entry id, or 'desk'. */
+  readonly writer: string
+  /** "Una Tarrablane", or "the desk" for a card keyed from paper. */
+  readonly name: string
+  readonly score: WrittenScore
+  readonly writtenAt: string
+  readonly receivedAt: string
+}
+
+export interface ReturnHole {
+  readonly hole: number
+  readonly par: number
+  readonly strokeIndex: number
+  readonly yards: number | null
+  /** Strokes received in the main competition. */
+  readonly strokes: number
+  /** What counts: the ruling, or the latest fact. */
+  readonly score: WrittenScore
+  /** Value in the main competition. */
+  readonly value: number | null
+  readonly notAgreed: boolean
+  readonly ruled: boolean
+  /** Each writer's latest opinion, newest first; a writer who cleared the hole is not in it. */
+  readonly written: readonly WrittenBy[]
+  /** "The desk wrote 5. Una Tarrablane wrote 6 at 12.52 pm." Only where they differ. */
+  readonly sentence: string | null
+}
+
+export interface RulingLine {
+  readonly number: number
+  readonly cardId: string
+  readonly entryId: string
+  readonly name: string
+  readonly hole: number | null
+  /** "Hole 11 counts as 5." */
+  readonly sentence: string
+  readonly reason: string
+  readonly clause: string
+  readonly by: string
+  readonly at: string
+  readonly replaces: number | null
+  /** Taken back or replaced by a later ruling. */
+  readonly replacedBy: number | null
+}
+
+export interface LateFactLine {
+  readonly id: number
+  readonly cardId: string
+  readonly name: string
+  readonly hole: number
+  readonly score: WrittenScore
+  readonly by: string
+  readonly writtenAt: string
+  readonly receivedAt: string
+  /** "Storrey, hole 15: no score, written at 1.44 pm. The card had it already." */
+  readonly sentence: string
+}
+
+export interface CardReturn {
+  readonly cardId: string
+  readonly entryId: string
+  readonly name: string
+  readonly familyName: string
+  readonly note: string | null
+  readonly tee: { readonly name: string; readonly gender: Gender }
+  readonly playingHandicap: number | null
+  readonly marker: { readonly entryId: string; readonly name: string } | null
+  readonly state: CardState
+  readonly takenInAt: string | null
+  readonly outcome: CardOutcome | null
+  /** A ruling lets the card stand although something is missing on it. */
+  readonly stands: boolean
+  /** Short, for the list: "taken in", "hole 1 differs", "not signed", "on the 18th", "not started". */
+  readonly line: string
+  readonly holes: readonly ReturnHole[]
+  readonly out: number | null
+  readonly in: number | null
+  readonly gross: number | null
+  readonly score: number | null
+  readonly missing: readonly number[]
+  readonly notAgreed: readonly number[]
+  readonly signatures: readonly {
+    readonly role: 'player' | 'marker'
+    readonly name: string
+    readonly signedAt: string
+    /** False when a score changed after it. */
+    readonly covers: boolean
+  }[]
+  /** Everything that stands in the way of taking the card in, one sentence each. */
+  readonly faults: readonly { readonly place: string; readonly sentence: string }[]
+  readonly lateFacts: readonly LateFactLine[]
+  readonly rulings: readonly RulingLine[]
+}
+
+export interface ReturnsView extends DayHead {
+  readonly dayId: string
+  readonly version: number
+  readonly scoreVersion: number
+  readonly unit: 'points' | 'strokes' | 'holes'
+  readonly takenIn: number
+  readonly cards: number
+  readonly groups: readonly {
+    readonly number: number
+    readonly startTime: string
+    readonly startHole: number
+    readonly cards: readonly CardReturn[]
+  }[]
+  /** Newest first, those replaced included. */
+  readonly rulings: readonly RulingLine[]
+  readonly lateFacts: readonly LateFactLine[]
+  /** Cards that keep the day from being closed; empty when it may be closed. */
+  readonly inTheWay: readonly { readonly place: string; readonly sentence: string }[]
+}
