@@ -428,6 +428,21 @@ CREATE TABLE "Signature" (
 );
 
 -- CreateTable
+CREATE TABLE "RefusedFact" (
+    "deviceId" TEXT NOT NULL,
+    "seq" INTEGER NOT NULL,
+    "societyId" TEXT NOT NULL,
+    "fact" TEXT NOT NULL,
+    "code" TEXT NOT NULL,
+    "sentence" TEXT NOT NULL,
+    "refusedAt" DATETIME NOT NULL,
+
+    PRIMARY KEY ("deviceId", "seq"),
+    CONSTRAINT "RefusedFact_societyId_deviceId_fkey" FOREIGN KEY ("societyId", "deviceId") REFERENCES "Device" ("societyId", "id") ON DELETE RESTRICT ON UPDATE CASCADE,
+    CONSTRAINT "RefusedFact_check_1" CHECK (json_valid("fact"))
+);
+
+-- CreateTable
 CREATE TABLE "Ruling" (
     "id" TEXT NOT NULL PRIMARY KEY,
     "societyId" TEXT NOT NULL,
@@ -706,6 +721,8 @@ CREATE UNIQUE INDEX "RateLimit_key_key" ON "RateLimit"("key");
 -- it is written; a signature may only be withdrawn.
 CREATE TRIGGER "ScoreFact_never_edited" BEFORE UPDATE ON "ScoreFact" BEGIN SELECT RAISE(ABORT, 'ScoreFact is added, never edited'); END;
 CREATE TRIGGER "ScoreFact_never_deleted" BEFORE DELETE ON "ScoreFact" BEGIN SELECT RAISE(ABORT, 'ScoreFact is added, never deleted'); END;
+CREATE TRIGGER "RefusedFact_never_edited" BEFORE UPDATE ON "RefusedFact" BEGIN SELECT RAISE(ABORT, 'RefusedFact is added, never edited'); END;
+CREATE TRIGGER "RefusedFact_never_deleted" BEFORE DELETE ON "RefusedFact" BEGIN SELECT RAISE(ABORT, 'RefusedFact is added, never deleted'); END;
 CREATE TRIGGER "Ruling_never_edited" BEFORE UPDATE ON "Ruling" BEGIN SELECT RAISE(ABORT, 'Ruling is added, never edited'); END;
 CREATE TRIGGER "Ruling_never_deleted" BEFORE DELETE ON "Ruling" BEGIN SELECT RAISE(ABORT, 'Ruling is added, never deleted'); END;
 CREATE TRIGGER "Publication_never_edited" BEFORE UPDATE ON "Publication" BEGIN SELECT RAISE(ABORT, 'Publication is added, never edited'); END;
