@@ -11,6 +11,32 @@ const name = z.string().trim().min(1, 'A name is needed.').max(80, 'At most 80 l
 /** Tenths; plus figures negative. */
 export const indexTenths = z.int().min(-150).max(540)
 
+export const foundSociety = z.strictObject({
+  name,
+  slug: z
+    .string()
+    .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'The address part takes small letters, figures and hyphens: fernbrake.')
+    .max(40),
+  foundedYear: z.int().min(1500).max(2200).nullable().default(null),
+  isDemo: z.boolean().default(false),
+  officer: z.strictObject({
+    name,
+    email: z.email('That is not an e-mail address.').max(120),
+    password: z.string().min(12, 'A password needs at least 12 characters.').max(128),
+  }),
+})
+export type FoundSociety = z.input<typeof foundSociety>
+
+/** A further officer of an existing society. The password only for somebody who cannot sign in yet. */
+export const giveDuty = z.strictObject({
+  name,
+  email: z.email('That is not an e-mail address.').max(120),
+  password: z.string().min(12, 'A password needs at least 12 characters.').max(128).nullable().default(null),
+  duty: z.enum(['secretary', 'handicap-secretary', 'treasurer', 'captain', 'committee']),
+  personId: id.nullable().default(null),
+})
+export type GiveDuty = z.input<typeof giveDuty>
+
 export const openSeason = z.strictObject({ name, startsOn: isoDate, endsOn: isoDate })
 export type OpenSeason = z.infer<typeof openSeason>
 
@@ -77,6 +103,8 @@ export const callDay = z.strictObject({
   firstTee: clockTime,
   intervalMinutes: z.int().min(5).max(30),
   entriesCloseOn: isoDate.nullable().default(null),
+  /** How many may play; whoever enters after that waits. Null: as many as come. */
+  places: z.int().min(2).max(200).nullable().default(null),
   /** Tee ids of the course that men and women get unless told otherwise. */
   teeMen: id.nullable(),
   teeWomen: id.nullable(),

@@ -8,6 +8,7 @@ const DESK = ['secretary', 'captain'] as const
 
 export const ACTS = {
   'read-desk': ['secretary', 'captain', 'handicap-secretary', 'treasurer', 'committee'],
+  'give-duty': DESK,
   'open-season': DESK,
   'keep-course': DESK,
   'keep-people': ['secretary', 'captain', 'handicap-secretary'],

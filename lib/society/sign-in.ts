@@ -1,0 +1,54 @@
+// Officers sign in with e-mail and password; the library keeps the sessions.
+
+import { ok, type Result, refused } from '@/lib/result'
+import { type CookieToSet, cookiesIn, signIn } from '@/lib/store/sign-in'
+
+export const signInHandlers = {
+  GET: (request: Request): Promise<Response> => signIn().handler(request),
+  POST: (request: Request): Promise<Response> => signIn().handler(request),
+}
+
+export type { CookieToSet }
+
+export interface SignedIn {
+  readonly userId: string
+  readonly name: string
+  readonly email: string
+}
+
+export async function signedInUser(headers: Headers): Promise<SignedIn | null> {
+  const session = await signIn().api.getSession({ headers })
+  return session ? { userId: session.user.id, name: session.user.name, email: session.user.email } : null
+}
+
+/** The same way in as the library's own address, so that its limits on tries hold for a form without script too. */
+export async function signInWithPassword(
+  headers: Headers,
+  input: { email: string; password: string },
+): Promise<Result<{ cookies: readonly CookieToSet[] }, 'wrong-sign-in' | 'too-many-tries'>> {
+  const answer = await signIn().handler(ownRequest(headers, '/api/auth/sign-in/email', input))
+  if (answer.status === 429)
+    return refused('too-many-tries', 'Too many tries. Wait a quarter of an hour, then try again.')
+  if (!answer.ok)
+    return refused(
+      'wrong-sign-in',
+      'That e-mail address and password do not belong together. Check both and try again.',
+    )
+  return ok({ cookies: cookiesIn(answer) })
+}
+
+/** Ends the session in the book; the cookies to clear come back. */
+export async function signOut(headers: Headers): Promise<readonly CookieToSet[]> {
+  return cookiesIn(await signIn().handler(ownRequest(headers, '/api/auth/sign-out', {})))
+}
+
+function ownRequest(headers: Headers, path: string, body: unknown): Request {
+  const host = headers.get('host') ?? 'localhost'
+  const origin = headers.get('origin') ?? `${headers.get('x-forwarded-proto') ?? 'http'}://${host}`
+  const sent = new Headers({ 'content-type': 'application/json', host, origin })
+  for (const kept of ['cookie', 'x-forwarded-for', 'user-agent']) {
+    const value = headers.get(kept)
+    if (value) sent.set(kept, value)
+  }
+  return new Request(`http://${host}${path}`, { method: 'POST', headers: sent, body: JSON.stringify(body) })
+}

@@ -1,0 +1,82 @@
+// Turns a session, a group's link or a member's link into the actor that every use case asks for.
+
+import type { Actor } from '@/lib/facts/actor'
+import { ok, type Result, refused } from '@/lib/result'
+import { mayTry } from '@/lib/store/attempts'
+import { type GroupBehind, groupOfCode, groupOfLink, personOfPageKey } from '@/lib/store/keys'
+import { type DeskOf, desksOfUser } from '@/lib/store/officers'
+import { signedInUser } from './sign-in'
+
+const CODE_TRIES = 30
+const CODE_WINDOW = 10 * 60_000
+
+/** Null when nobody is signed in, or somebody without a duty in this society. */
+export async function officerAt(
+  headers: Headers,
+  societySlug: string,
+  now: Date = new Date(),
+): Promise<Extract<Actor, { kind: 'officer' }> | null> {
+  const user = await signedInUser(headers)
+  if (!user) return null
+  const desk = (await desksOfUser(user.userId, now)).find((one) => one.slug === societySlug)
+  if (!desk) return null
+  return { kind: 'officer', societyId: desk.societyId, userId: user.userId, name: user.name, duties: desk.duties }
+}
+
+/** The desks this person may sit down at: the list behind /desk. */
+export async function desksOf(headers: Headers, now: Date = new Date()): Promise<readonly DeskOf[]> {
+  const user = await signedInUser(headers)
+  return user ? desksOfUser(user.userId, now) : []
+}
+
+export async function scorerOf(
+  linkKey: string,
+  now: Date = new Date(),
+): Promise<Result<Extract<Actor, { kind: 'scorer' }>, 'no-such-link' | 'link-ended'>> {
+  const group = await groupOfLink(linkKey)
+  const closed = stillOpen(group, now)
+  if (closed) return closed
+  const { societyId, dayId, groupId } = group!
+  return ok({ kind: 'scorer', societyId, dayId, groupId })
+}
+
+/** A refusal for a link that leads nowhere, or nowhere any more. */
+function stillOpen(group: GroupBehind | null, now: Date) {
+  if (!group?.published)
+    return refused('no-such-link', 'That link leads to no group. Scan the code on the start sheet again, or type it.')
+  if (group.revoked)
+    return refused(
+      'link-ended',
+      'The desk has given this group a new link. Ask for the new start sheet and scan again.',
+    )
+  if (group.until <= now) return refused('link-ended', 'The day is over and the link has ended with it.')
+  return null
+}
+
+export async function memberOf(pageKey: string): Promise<Result<Extract<Actor, { kind: 'member' }>, 'no-such-page'>> {
+  const person = await personOfPageKey(pageKey)
+  if (!person) return refused('no-such-page', 'That link leads to no page. Ask the secretary for your link.')
+  return ok({ kind: 'member', ...person })
+}
+
+/** The group behind a typed code such as "fern 5604". `from` is the caller's address: tries from one place are counted. */
+export async function groupLinkOfCode(
+  code: string,
+  from: string,
+  now: Date = new Date(),
+): Promise<Result<{ linkKey: string }, 'no-such-code' | 'link-ended' | 'too-many-tries'>> {
+  if (!(await mayTry(`code ${from}`, CODE_TRIES, CODE_WINDOW, now)))
+    return refused('too-many-tries', 'Too many tries. Wait ten minutes, or scan the code on the start sheet.')
+  const group = await groupOfCode(plainCode(code))
+  if (!group?.published)
+    return refused('no-such-code', 'No group has that code. It is a word and four figures, as on the start sheet.')
+  const closed = stillOpen(group, now)
+  if (closed) return refused('link-ended', closed.sentence)
+  return ok({ linkKey: group.linkKey })
+}
+
+/** "Fern5604", "FERN-5604" and "fern  5604" are the code "fern 5604". */
+function plainCode(code: string): string {
+  const match = /^([a-z]+)[^a-z0-9]*(\d{4})$/.exec(code.trim().toLowerCase())
+  return match ? `${match[1]} ${match[2]}` : code.trim().toLowerCase()
+}

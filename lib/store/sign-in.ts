@@ -1,0 +1,114 @@
+import 'server-only'
+import { randomUUID } from 'node:crypto'
+import { betterAuth } from 'better-auth'
+import { prismaAdapter } from 'better-auth/adapters/prisma'
+import { APIError, createAuthMiddleware } from 'better-auth/api'
+import { parseSetCookieHeader } from 'better-auth/cookies'
+import { hashPassword } from 'better-auth/crypto'
+import { mayTry } from './attempts'
+import { type Book, book } from './client'
+import { secretOfInstallation, settingsOfInstallation } from './settings'
+
+/** Tries for one e-mail address in a quarter of an hour, wherever they come from. */
+const TRIES_PER_ADDRESS = 20
+const QUARTER_HOUR = 15 * 60_000
+
+function openSignIn(kept: Book) {
+  const origin = settingsOfInstallation().DAYBOOK_ORIGIN
+  return betterAuth({
+    appName: 'Daybook',
+    basePath: '/api/auth',
+    ...(origin ? { baseURL: origin } : {}),
+    secret: secretOfInstallation(),
+    database: prismaAdapter(kept, { provider: 'sqlite', transaction: true }),
+    // Officers are made by another officer or at the first start, never by a visitor.
+    emailAndPassword: { enabled: true, disableSignUp: true, minPasswordLength: 12, maxPasswordLength: 128 },
+    disabledPaths: [
+      '/sign-up/email',
+      '/sign-in/social',
+      '/request-password-reset',
+      '/reset-password',
+      '/send-verification-email',
+      '/verify-email',
+      '/change-email',
+      '/update-user',
+      '/delete-user',
+      '/link-social',
+      '/unlink-account',
+    ],
+    session: { expiresIn: 30 * 86_400, updateAge: 86_400 },
+    rateLimit: {
+      enabled: true,
+      storage: 'database',
+      window: 60,
+      max: 120,
+      customRules: { '/sign-in/email': { window: 60, max: 20 }, '/get-session': false },
+    },
+    // A request whose origin is the host it was sent to comes from our own pages; everything else is refused.
+    trustedOrigins: (request) => {
+      const host = request?.headers.get('host')
+      return host && !origin ? [`http://${host}`, `https://${host}`] : []
+    },
+    advanced: {
+      // Said outright: the library would otherwise leave both checks out while tests run.
+      disableOriginCheck: false,
+      disableCSRFCheck: false,
+      useSecureCookies: origin?.startsWith('https:') ?? false,
+      defaultCookieAttributes: { sameSite: 'lax', httpOnly: true },
+      database: { generateId: () => randomUUID() },
+    },
+    hooks: {
+      before: createAuthMiddleware(async (context) => {
+        if (context.path !== '/sign-in/email') return
+        const email = String(context.body?.email ?? '').toLowerCase()
+        if (await mayTry(`sign-in ${email}`, TRIES_PER_ADDRESS, QUARTER_HOUR, new Date())) return
+        throw new APIError('TOO_MANY_REQUESTS', { message: 'Too many tries. Wait a quarter of an hour.' })
+      }),
+    },
+    logger: { level: 'error' },
+    telemetry: { enabled: false },
+  })
+}
+
+export type SignIn = ReturnType<typeof openSignIn>
+
+// Kept with the book it belongs to: a test opens another book, and must not be signed in to the last one.
+const opened = new WeakMap<Book, SignIn>()
+
+export function signIn(): SignIn {
+  const kept = book()
+  let one = opened.get(kept)
+  if (!one) {
+    one = openSignIn(kept)
+    opened.set(kept, one)
+  }
+  return one
+}
+
+/** A cookie as the answer should carry it. */
+export interface CookieToSet {
+  readonly name: string
+  readonly value: string
+  readonly path: string
+  readonly httpOnly: boolean
+  readonly secure: boolean
+  readonly sameSite: 'lax' | 'strict' | 'none'
+  readonly maxAge?: number
+}
+
+/** Values decoded: whoever sets them encodes them again. */
+export function cookiesIn(answer: Response): readonly CookieToSet[] {
+  return answer.headers.getSetCookie().flatMap((line) =>
+    [...parseSetCookieHeader(line)].map(([name, cookie]) => ({
+      name,
+      value: decodeURIComponent(cookie.value),
+      path: cookie.path ?? '/',
+      httpOnly: cookie.httponly ?? true,
+      secure: cookie.secure ?? false,
+      sameSite: cookie.samesite ?? 'lax',
+      ...(cookie['max-age'] === undefined ? {} : { maxAge: cookie['max-age'] }),
+    })),
+  )
+}
+
+export const hashOfPassword = (password: string): Promise<string> => hashPassword(password)
