@@ -1,0 +1,297 @@
+import 'server-only'
+import { z } from 'zod'
+import type {
+  CardRecord,
+  CompetitionRecord,
+  DayRecord,
+  EntryRecord,
+  FactRecord,
+  GroupRecord,
+  RoundTeeRecord,
+  RulingRecord,
+  SignatureRecord,
+} from '@/lib/facts/day-record'
+import { type WrittenScore, writtenScore } from '@/lib/facts/score-fact'
+import { competitionTerms } from '@/lib/facts/terms'
+import { type Book, reading, type Tx } from './client'
+import { readAtOnce } from './write'
+
+/** Which day: by its own id inside a society, or by the two words of its address. */
+export type WhichDay =
+  | { readonly societyId: string; readonly dayId: string }
+  | { readonly societySlug: string; readonly daySlug: string }
+
+/** A whole day from one state of the book, or null when there is no such day in that society. */
+export async function readDayRecord(which: WhichDay, on: Book = reading()): Promise<DayRecord | null> {
+  return readAtOnce((tx) => dayRecordIn(tx, which), on)
+}
+
+/** The same inside a transaction that goes on to change something. */
+export async function dayRecordIn(tx: Tx, which: WhichDay): Promise<DayRecord | null> {
+  const day = await tx.day.findFirst({
+    where:
+      'dayId' in which
+        ? { id: which.dayId, societyId: which.societyId }
+        : { slug: which.daySlug, society: { slug: which.societySlug } },
+    select: {
+      id: true,
+      societyId: true,
+      slug: true,
+      number: true,
+      name: true,
+      date: true,
+      status: true,
+      edition: true,
+      entriesCloseOn: true,
+      frozenAt: true,
+      startPublishedAt: true,
+      closedAt: true,
+      version: true,
+      scoreVersion: true,
+      society: { select: { id: true, slug: true, name: true, isDemo: true } },
+      season: { select: { id: true, name: true, _count: { select: { days: true } } } },
+      rounds: {
+        where: { number: 1 },
+        select: {
+          id: true,
+          courseId: true,
+          courseName: true,
+          holes: true,
+          startKind: true,
+          firstTee: true,
+          intervalMinutes: true,
+        },
+      },
+      publications: {
+        select: { number: true, publishedAt: true, reason: true },
+        orderBy: { number: 'asc' },
+      },
+    },
+  })
+  const round = day?.rounds[0]
+  if (!day || !round) return null
+  const cards = await cardsOf(tx, round.id)
+  const cardIds = cards.map((card) => card.id)
+  return {
+    society: day.society,
+    season: { id: day.season.id, name: day.season.name, dayCount: day.season._count.days },
+    id: day.id,
+    slug: day.slug,
+    number: day.number,
+    name: day.name,
+    date: day.date,
+    status: day.status as DayRecord['status'],
+    edition: day.edition,
+    entriesCloseOn: day.entriesCloseOn,
+    frozenAt: day.frozenAt,
+    startPublishedAt: day.startPublishedAt,
+    closedAt: day.closedAt,
+    version: day.version,
+    scoreVersion: day.scoreVersion,
+    round: { ...round, startKind: round.startKind as DayRecord['round']['startKind'] },
+    tees: await teesOf(tx, round.id),
+    entries: await entriesOf(tx, day.id),
+    competitions: await competitionsOf(tx, day.id),
+    groups: await groupsOf(tx, round.id),
+    cards,
+    facts: await factsOf(tx, cardIds),
+    signatures: await signaturesOf(tx, cardIds),
+    rulings: await rulingsOf(tx, day.id),
+    publications: day.publications,
+  }
+}
+
+async function teesOf(tx: Tx, roundId: string): Promise<RoundTeeRecord[]> {
+  const rows = await tx.roundTee.findMany({
+    where: { roundId },
+    select: {
+      id: true,
+      name: true,
+      gender: true,
+      courseRatingTenths: true,
+      slopeRating: true,
+      isDefault: true,
+      holes: {
+        select: { hole: true, par: true, strokeIndex: true, yards: true },
+        orderBy: { hole: 'asc' },
+      },
+    },
+    orderBy: [{ name: 'asc' }, { gender: 'asc' }],
+  })
+  return rows.map((row) => ({
+    ...row,
+    gender: row.gender as RoundTeeRecord['gender'],
+    holes: row.holes.map(({ yards, ...hole }) => (yards === null ? hole : { ...hole, yards })),
+  }))
+}
+
+async function entriesOf(tx: Tx, dayId: string): Promise<EntryRecord[]> {
+  const rows = await tx.entry.findMany({
+    where: { dayId },
+    select: {
+      id: true,
+      personId: true,
+      hostId: true,
+      kind: true,
+      status: true,
+      roundTeeId: true,
+      claimedTenths: true,
+      indexTenths: true,
+      enteredAt: true,
+      person: {
+        select: {
+          firstName: true,
+          familyName: true,
+          gender: true,
+          handicapSource: true,
+          records: { select: { indexTenths: true }, orderBy: { sequence: 'desc' }, take: 1 },
+        },
+      },
+      host: { select: { familyName: true } },
+    },
+    orderBy: [{ enteredAt: 'asc' }, { id: 'asc' }],
+  })
+  return rows.map(({ person, host, ...row }) => ({
+    ...row,
+    firstName: person.firstName,
+    familyName: person.familyName,
+    gender: person.gender as EntryRecord['gender'],
+    kind: row.kind as EntryRecord['kind'],
+    hostName: host?.familyName ?? null,
+    status: row.status as EntryRecord['status'],
+    indexTenths: row.indexTenths ?? row.claimedTenths ?? person.records[0]?.indexTenths ?? null,
+    frozen: row.indexTenths !== null,
+    handicapSource: (row.claimedTenths === null ? person.handicapSource : 'claimed') as EntryRecord['handicapSource'],
+  }))
+}
+
+async function competitionsOf(tx: Tx, dayId: string): Promise<CompetitionRecord[]> {
+  const rows = await tx.competition.findMany({
+    where: { dayId },
+    select: {
+      id: true,
+      number: true,
+      name: true,
+      format: true,
+      terms: true,
+      prizes: {
+        select: { number: true, name: true, place: true, eligible: true, valuePence: true },
+        orderBy: { number: 'asc' },
+      },
+      sides: {
+        select: {
+          id: true,
+          number: true,
+          name: true,
+          members: { select: { entryId: true }, orderBy: { position: 'asc' } },
+        },
+        orderBy: { number: 'asc' },
+      },
+    },
+    orderBy: { number: 'asc' },
+  })
+  return rows.map((row) => ({
+    ...row,
+    terms: competitionTerms.parse(JSON.parse(row.terms)),
+    prizes: row.prizes.map((prize) => ({
+      ...prize,
+      eligible: prize.eligible as CompetitionRecord['prizes'][number]['eligible'],
+    })),
+    sides: row.sides.map(({ members, ...side }) => ({ ...side, entryIds: members.map((one) => one.entryId) })),
+  }))
+}
+
+async function groupsOf(tx: Tx, roundId: string): Promise<GroupRecord[]> {
+  const rows = await tx.group.findMany({
+    where: { roundId },
+    select: {
+      id: true,
+      number: true,
+      startTime: true,
+      startHole: true,
+      code: true,
+      linkKey: true,
+      revokedAt: true,
+      places: { select: { entryId: true }, orderBy: { position: 'asc' } },
+    },
+    orderBy: { number: 'asc' },
+  })
+  return rows.map(({ places, revokedAt, ...row }) => ({
+    ...row,
+    revoked: revokedAt !== null,
+    entryIds: places.map((place) => place.entryId),
+  }))
+}
+
+async function cardsOf(tx: Tx, roundId: string): Promise<CardRecord[]> {
+  const rows = await tx.card.findMany({
+    where: { roundId },
+    select: { id: true, entryId: true, markerId: true, state: true, takenInAt: true },
+    orderBy: { id: 'asc' },
+  })
+  return rows.map((row) => ({ ...row, state: row.state as CardRecord['state'] }))
+}
+
+/** In the order of arrival. */
+export async function factsOf(tx: Tx, cardIds: readonly string[]): Promise<FactRecord[]> {
+  const rows = await tx.scoreFact.findMany({
+    where: { cardId: { in: [...cardIds] } },
+    select: {
+      id: true,
+      cardId: true,
+      hole: true,
+      strokes: true,
+      outcome: true,
+      writerId: true,
+      deviceId: true,
+      seq: true,
+      writtenAt: true,
+      receivedAt: true,
+      late: true,
+    },
+    orderBy: { id: 'asc' },
+  })
+  return rows.map(({ strokes, outcome, writerId, ...row }) => ({
+    ...row,
+    score: outcome === 'holed' ? strokes : outcome === 'no-score' ? 'x' : null,
+    writer: writerId ?? 'desk',
+  }))
+}
+
+export async function signaturesOf(tx: Tx, cardIds: readonly string[]): Promise<SignatureRecord[]> {
+  const rows = await tx.signature.findMany({
+    where: { cardId: { in: [...cardIds] } },
+    select: { cardId: true, role: true, entryId: true, scores: true, signedAt: true, withdrawnAt: true },
+    orderBy: [{ receivedAt: 'asc' }, { id: 'asc' }],
+  })
+  return rows.map((row) => ({
+    ...row,
+    role: row.role as SignatureRecord['role'],
+    scores: scoresOf(row.scores),
+  }))
+}
+
+function scoresOf(json: string): readonly WrittenScore[] {
+  return z.array(writtenScore).parse(JSON.parse(json))
+}
+
+export async function rulingsOf(tx: Tx, dayId: string): Promise<RulingRecord[]> {
+  const rows = await tx.ruling.findMany({
+    where: { dayId },
+    select: {
+      id: true,
+      number: true,
+      cardId: true,
+      kind: true,
+      hole: true,
+      value: true,
+      clause: true,
+      reason: true,
+      byName: true,
+      ruledAt: true,
+      replaces: true,
+    },
+    orderBy: { number: 'asc' },
+  })
+  return rows.map((row) => ({ ...row, kind: row.kind as RulingRecord['kind'] }))
+}
