@@ -1,12 +1,39 @@
 import type { Metadata, Viewport } from 'next'
 import type { ReactNode } from 'react'
+import './styles/layers.css'
+import './styles/tokens.css'
+import './styles/base.css'
+import './styles/parts.css'
+import './styles/sheets.css'
+import { LIGHT_KEPT_AS } from './_parts/light-kept'
+import { fontVariables } from './styles/fonts'
 
-export const metadata: Metadata = { title: { default: 'Daybook', template: '%s · Daybook' } }
-export const viewport: Viewport = { width: 'device-width', initialScale: 1, viewportFit: 'cover' }
+export const metadata: Metadata = {
+  title: { default: 'Daybook', template: '%s · Daybook' },
+  description: 'The book in which a golf society keeps its days.',
+  formatDetection: { telephone: false, date: false, address: false, email: false },
+}
+
+export const viewport: Viewport = {
+  width: 'device-width',
+  initialScale: 1,
+  viewportFit: 'cover',
+  themeColor: [
+    { media: '(prefers-color-scheme: light)', color: '#f6f1e5' },
+    { media: '(prefers-color-scheme: dark)', color: '#161d23' },
+  ],
+}
+
+// Runs before the first paint, so that a light chosen on this device never flashes the other one.
+const lightBeforePaint = `try{var l=localStorage.getItem('${LIGHT_KEPT_AS}');if(l==='light'||l==='dark')document.documentElement.dataset.theme=l}catch(e){}`
 
 export default function RootLayout({ children }: { children: ReactNode }) {
   return (
-    <html lang="en-GB">
+    <html lang="en-GB" className={fontVariables} suppressHydrationWarning>
+      <head>
+        {/* biome-ignore lint/security/noDangerouslySetInnerHtml: a fixed line of our own, nothing anybody typed */}
+        <script dangerouslySetInnerHTML={{ __html: lightBeforePaint }} />
+      </head>
       <body>{children}</body>
     </html>
   )
