@@ -182,8 +182,10 @@ export const keyCard = z.strictObject({
     .array(z.union([z.int().min(1).max(30), z.literal('x'), z.null()]))
     .min(9)
     .max(18),
+  /** Whose signature the paper bears. */
+  signed: z.strictObject({ player: z.boolean(), marker: z.boolean() }).default({ player: false, marker: false }),
 })
-export type KeyCard = z.infer<typeof keyCard>
+export type KeyCard = z.input<typeof keyCard>
 
 export const takeCardIn = z.strictObject({ dayId: id, cardId: id })
 

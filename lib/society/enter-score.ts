@@ -18,6 +18,10 @@ export async function deliverFacts(
   throw new Error('not built yet')
 }
 
-export async function keyCard(_actor: Actor, _input: KeyCard, _now: Date = new Date()): Promise<Result<{ scoreVersion: number }>> {
+export async function keyCard(
+  _actor: Actor,
+  _input: KeyCard,
+  _now: Date = new Date(),
+): Promise<Result<{ scoreVersion: number }>> {
   throw new Error('not built yet')
 }

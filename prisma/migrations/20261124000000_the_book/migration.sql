@@ -468,6 +468,19 @@ CREATE TABLE "Ruling" (
 );
 
 -- CreateTable
+CREATE TABLE "Reopening" (
+    "id" TEXT NOT NULL PRIMARY KEY,
+    "societyId" TEXT NOT NULL,
+    "dayId" TEXT NOT NULL,
+    "reason" TEXT NOT NULL,
+    "byUserId" TEXT NOT NULL,
+    "byName" TEXT NOT NULL,
+    "reopenedAt" DATETIME NOT NULL,
+    CONSTRAINT "Reopening_societyId_dayId_fkey" FOREIGN KEY ("societyId", "dayId") REFERENCES "Day" ("societyId", "id") ON DELETE RESTRICT ON UPDATE CASCADE,
+    CONSTRAINT "Reopening_check_1" CHECK ("reason" <> '')
+);
+
+-- CreateTable
 CREATE TABLE "Publication" (
     "id" TEXT NOT NULL PRIMARY KEY,
     "societyId" TEXT NOT NULL,
@@ -694,6 +707,9 @@ CREATE INDEX "Ruling_cardId_idx" ON "Ruling"("cardId");
 CREATE UNIQUE INDEX "Ruling_dayId_number_key" ON "Ruling"("dayId", "number");
 
 -- CreateIndex
+CREATE INDEX "Reopening_dayId_idx" ON "Reopening"("dayId");
+
+-- CreateIndex
 CREATE UNIQUE INDEX "Publication_dayId_number_key" ON "Publication"("dayId", "number");
 
 -- CreateIndex
@@ -725,6 +741,8 @@ CREATE TRIGGER "RefusedFact_never_edited" BEFORE UPDATE ON "RefusedFact" BEGIN S
 CREATE TRIGGER "RefusedFact_never_deleted" BEFORE DELETE ON "RefusedFact" BEGIN SELECT RAISE(ABORT, 'RefusedFact is added, never deleted'); END;
 CREATE TRIGGER "Ruling_never_edited" BEFORE UPDATE ON "Ruling" BEGIN SELECT RAISE(ABORT, 'Ruling is added, never edited'); END;
 CREATE TRIGGER "Ruling_never_deleted" BEFORE DELETE ON "Ruling" BEGIN SELECT RAISE(ABORT, 'Ruling is added, never deleted'); END;
+CREATE TRIGGER "Reopening_never_edited" BEFORE UPDATE ON "Reopening" BEGIN SELECT RAISE(ABORT, 'Reopening is added, never edited'); END;
+CREATE TRIGGER "Reopening_never_deleted" BEFORE DELETE ON "Reopening" BEGIN SELECT RAISE(ABORT, 'Reopening is added, never deleted'); END;
 CREATE TRIGGER "Publication_never_edited" BEFORE UPDATE ON "Publication" BEGIN SELECT RAISE(ABORT, 'Publication is added, never edited'); END;
 CREATE TRIGGER "Publication_never_deleted" BEFORE DELETE ON "Publication" BEGIN SELECT RAISE(ABORT, 'Publication is added, never deleted'); END;
 CREATE TRIGGER "HandicapRecord_never_edited" BEFORE UPDATE ON "HandicapRecord" BEGIN SELECT RAISE(ABORT, 'HandicapRecord is added, never edited'); END;

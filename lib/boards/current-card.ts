@@ -1,0 +1,123 @@
+// The card as it stands: what the facts and the rulings say together. The same function decides on the server whether
+// a card may be signed, shows the desk what is in the way, and feeds the board.
+
+import type { CardRecord, FactRecord, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
+import type { WrittenScore } from '@/lib/facts/score-fact'
+import type { CardOutcome } from '@/lib/rules/day'
+
+export interface CurrentHole {
+  readonly hole: number
+  /** The ruling if there is one, else the latest fact. */
+  readonly score: WrittenScore
+  /** Each writer's latest fact that still says something, newest first. */
+  readonly opinions: readonly FactRecord[]
+  readonly notAgreed: boolean
+  /** Number of the ruling that settles the hole. */
+  readonly ruledBy: number | null
+}
+
+export interface CurrentCard {
+  readonly cardId: string
+  readonly holes: readonly CurrentHole[]
+  readonly scores: readonly WrittenScore[]
+  readonly notAgreed: readonly number[]
+  readonly missing: readonly number[]
+  readonly lateFacts: readonly FactRecord[]
+  readonly outcome: CardOutcome | null
+  readonly penaltyStrokes: Readonly<Record<number, number>>
+  readonly penaltyPoints: number
+  /** Set by the committee for every competition of the day. */
+  readonly playingHandicap: number | null
+  /** The committee lets the card stand without a signature. */
+  readonly stands: boolean
+  readonly inForce: readonly RulingRecord[]
+  readonly player: SignatureRecord | null
+  readonly marker: SignatureRecord | null
+}
+
+/** What is known of one card; facts in the order of arrival. */
+export interface CardSources {
+  readonly card: Pick<CardRecord, 'id'>
+  readonly holes: number
+  readonly facts: readonly FactRecord[]
+  readonly rulings: readonly RulingRecord[]
+  readonly signatures: readonly SignatureRecord[]
+}
+
+export function currentCard({ card, holes, facts, rulings, signatures }: CardSources): CurrentCard {
+  const inForce = rulingsInForce(rulings.filter((ruling) => ruling.cardId === card.id))
+  const mine = facts.filter((fact) => fact.cardId === card.id)
+  const counting = mine.filter((fact) => !fact.late)
+  const lines = Array.from({ length: holes }, (_, at) => currentHole(at + 1, counting, inForce))
+  const signed = signatures.filter((one) => one.cardId === card.id && one.withdrawnAt === null)
+  return {
+    cardId: card.id,
+    holes: lines,
+    scores: lines.map((line) => line.score),
+    notAgreed: lines.filter((line) => line.notAgreed).map((line) => line.hole),
+    missing: lines.filter((line) => line.score === null).map((line) => line.hole),
+    lateFacts: mine.filter((fact) => fact.late),
+    outcome: outcomeOf(inForce),
+    penaltyStrokes: penaltyStrokesOf(inForce),
+    penaltyPoints: sum(inForce.filter((one) => one.kind === 'penalty-points').map((one) => one.value ?? 0)),
+    playingHandicap: inForce.findLast((one) => one.kind === 'playing-handicap')?.value ?? null,
+    stands: inForce.some((one) => one.kind === 'card-stands'),
+    inForce,
+    player: signed.findLast((one) => one.role === 'player') ?? null,
+    marker: signed.findLast((one) => one.role === 'marker') ?? null,
+  }
+}
+
+function currentHole(hole: number, facts: readonly FactRecord[], inForce: readonly RulingRecord[]): CurrentHole {
+  const latest = new Map<string, FactRecord>()
+  for (const fact of facts) if (fact.hole === hole) latest.set(fact.writer, fact)
+  const opinions = [...latest.values()].filter((fact) => fact.score !== null).sort((a, b) => b.id - a.id)
+  const ruling = inForce.findLast((one) => one.kind === 'hole-score' && one.hole === hole)
+  return {
+    hole,
+    score: ruling ? (ruling.value ?? 'x') : (opinions[0]?.score ?? null),
+    opinions,
+    notAgreed: !ruling && opinions.some((fact) => fact.score !== opinions[0]?.score),
+    ruledBy: ruling?.number ?? null,
+  }
+}
+
+/** In their order, without those a later one replaces or takes back. */
+export function rulingsInForce(rulings: readonly RulingRecord[]): RulingRecord[] {
+  const inOrder = [...rulings].sort((a, b) => a.number - b.number)
+  const gone = new Set(inOrder.map((one) => one.replaces))
+  return inOrder.filter((one) => one.kind !== 'withdrawn-ruling' && !gone.has(one.number))
+}
+
+function outcomeOf(inForce: readonly RulingRecord[]): CardOutcome | null {
+  const last = inForce.findLast(({ kind }) => kind === 'no-return' || kind === 'disqualified' || kind === 'withdrawn')
+  return last ? (last.kind as CardOutcome) : null
+}
+
+function penaltyStrokesOf(inForce: readonly RulingRecord[]): Record<number, number> {
+  const added: Record<number, number> = {}
+  for (const { kind, hole, value } of inForce)
+    if (kind === 'penalty-strokes' && hole !== null) added[hole] = (added[hole] ?? 0) + (value ?? 0)
+  return added
+}
+
+const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0)
+
+export interface CardFault {
+  readonly place: string
+  readonly sentence: string
+}
+
+/** What keeps a card from being taken in, one sentence each; nothing when the committee has ruled on its outcome. */
+export function faultsOf(card: CurrentCard): readonly CardFault[] {
+  if (card.outcome) return []
+  return [
+    ...card.missing.map((hole) => ({ place: `hole ${hole}`, sentence: `Hole ${hole} has no score.` })),
+    ...card.notAgreed.map((hole) => ({
+      place: `hole ${hole}`,
+      sentence: `On hole ${hole} the writers differ. They agree, or the committee rules.`,
+    })),
+    ...(card.player || card.stands ? [] : [{ place: 'player', sentence: 'The player has not signed.' }]),
+    ...(card.marker || card.stands ? [] : [{ place: 'marker', sentence: 'The marker has not signed.' }]),
+  ]
+}
