@@ -38,7 +38,7 @@ export const giveDuty = z.strictObject({
 export type GiveDuty = z.input<typeof giveDuty>
 
 export const openSeason = z.strictObject({ name, startsOn: isoDate, endsOn: isoDate })
-export type OpenSeason = z.infer<typeof openSeason>
+export type OpenSeason = z.input<typeof openSeason>
 
 export const holeInput = z.strictObject({
   hole: z.int().min(1).max(18),
@@ -62,7 +62,7 @@ export const keepCourse = z.strictObject({
   place: z.string().trim().max(80).nullable(),
   tees: z.array(teeInput).min(1).max(12),
 })
-export type KeepCourse = z.infer<typeof keepCourse>
+export type KeepCourse = z.input<typeof keepCourse>
 
 export const keepPerson = z.strictObject({
   personId: id.optional(),
@@ -76,8 +76,10 @@ export const keepPerson = z.strictObject({
   handicapSource: z.enum(['home-club', 'society', 'claimed']),
   indexTenths: indexTenths.nullable(),
   memberSince: z.int().min(1900).max(2200).nullable().default(null),
+  /** Last day as a member; whoever has left is on no list, but stays on the sheets of the days played. */
+  leftOn: isoDate.nullable().default(null),
 })
-export type KeepPerson = z.infer<typeof keepPerson>
+export type KeepPerson = z.input<typeof keepPerson>
 
 export const prizeInput = z.strictObject({
   name,
@@ -110,20 +112,20 @@ export const callDay = z.strictObject({
   teeWomen: id.nullable(),
   competitions: z.array(competitionInput).min(1).max(10),
 })
-export type CallDay = z.infer<typeof callDay>
+export type CallDay = z.input<typeof callDay>
 
 /** Same shape, on an existing day, with the version it was made on. Course, tees and terms only before the freeze. */
 export const changeDay = z.strictObject({ dayId: id, version: z.int(), day: callDay })
-export type ChangeDay = z.infer<typeof changeDay>
+export type ChangeDay = z.input<typeof changeDay>
 
 export const enterPlayers = z.strictObject({
   dayId: id,
   version: z.int(),
-  /** The entry list as it should be: who is in, with the tee each plays from (null: the day's own for the gender). */
+  /** Who is to be in, with the tee each plays from (null: the day's own for the gender). Others stay as they are. */
   enter: z.array(z.strictObject({ personId: id, roundTeeId: id.nullable().default(null) })).max(200),
   withdraw: z.array(id).max(200).default([]),
 })
-export type EnterPlayers = z.infer<typeof enterPlayers>
+export type EnterPlayers = z.input<typeof enterPlayers>
 
 export const enterGuest = z.strictObject({
   dayId: id,
@@ -134,7 +136,7 @@ export const enterGuest = z.strictObject({
   gender,
   claimedTenths: indexTenths,
 })
-export type EnterGuest = z.infer<typeof enterGuest>
+export type EnterGuest = z.input<typeof enterGuest>
 
 export const freezeHandicaps = z.strictObject({ dayId: id, version: z.int() })
 
@@ -143,9 +145,11 @@ export const makeDraw = z.strictObject({
   version: z.int(),
   way: z.enum(['random', 'by-handicap-mixed', 'by-handicap-banded', 'entry-order']),
   groupSize: z.int().min(2).max(4),
-  seed: z.int().min(0),
+  seed: z.int().min(0).max(4_294_967_295),
+  /** Where the smaller groups go. */
+  threes: z.enum(['first', 'last']).default('last'),
 })
-export type MakeDraw = z.infer<typeof makeDraw>
+export type MakeDraw = z.input<typeof makeDraw>
 
 /** Groups as arranged by hand, in order; and the pairs inside them for competitions of sides. */
 export const arrangeGroups = z.strictObject({
@@ -161,7 +165,7 @@ export const arrangeGroups = z.strictObject({
     )
     .max(60),
 })
-export type ArrangeGroups = z.infer<typeof arrangeGroups>
+export type ArrangeGroups = z.input<typeof arrangeGroups>
 
 export const arrangeSides = z.strictObject({
   dayId: id,
@@ -169,7 +173,7 @@ export const arrangeSides = z.strictObject({
   competitionId: id,
   sides: z.array(z.array(id).min(1).max(4)).max(100),
 })
-export type ArrangeSides = z.infer<typeof arrangeSides>
+export type ArrangeSides = z.input<typeof arrangeSides>
 
 export const publishStart = z.strictObject({ dayId: id, version: z.int() })
 export const renewGroupLink = z.strictObject({ dayId: id, groupId: id })
@@ -228,4 +232,4 @@ export const changeHandicap = z.strictObject({
   from: isoDate,
   reason: z.string().trim().min(3, 'Write the reason: the member will ask.').max(200),
 })
-export type ChangeHandicap = z.infer<typeof changeHandicap>
+export type ChangeHandicap = z.input<typeof changeHandicap>

@@ -3,6 +3,7 @@ import { randomUUID } from 'node:crypto'
 import type { Duty } from '@/lib/facts/actor'
 import { type Book, book, type Tx } from './client'
 import { hashOfPassword } from './sign-in'
+import { write } from './write'
 
 type Officer = { name: string; email: string; passwordHash: string }
 
@@ -14,7 +15,7 @@ export async function insertSociety(
 ): Promise<{ societyId: string; userId: string } | null> {
   // Hashing takes a tenth of a second on purpose: before the transaction, not inside it.
   const passwordHash = await hashOfPassword(officer.password)
-  return book().$transaction(async (tx) => {
+  return write(async (tx) => {
     if (await tx.society.findUnique({ where: { slug: society.slug }, select: { id: true } })) return null
     const societyId = randomUUID()
     await tx.society.create({ data: { id: societyId, ...society, createdAt: now } })
@@ -31,7 +32,7 @@ export async function insertDuty(
   now: Date,
 ): Promise<string | null> {
   const passwordHash = officer.password === null ? null : await hashOfPassword(officer.password)
-  return book().$transaction(async (tx) => {
+  return write(async (tx) => {
     const known = await tx.user.findUnique({ where: { email: officer.email.toLowerCase() }, select: { id: true } })
     if (!known && passwordHash === null) return null
     const userId =

@@ -1,0 +1,190 @@
+// What the rooms of the desk are given: lists, the clock of a day, and what a file that is to be read in would do.
+
+import type { DayRecord } from '@/lib/facts/day-record'
+import type { Gender, Hole } from '@/lib/rules/day'
+
+export type HandicapSource = 'home-club' | 'society' | 'claimed'
+
+export interface MemberRow {
+  readonly personId: string
+  readonly firstName: string
+  readonly familyName: string
+  readonly gender: Gender
+  readonly kind: 'member' | 'guest'
+  readonly regular: boolean
+  readonly email: string | null
+  readonly phone: string | null
+  readonly handicapSource: HandicapSource
+  readonly indexTenths: number | null
+  /** "18.4", "+2.1" or "none yet". */
+  readonly figure: string
+  /** Since when the figure stands. */
+  readonly figureFrom: string | null
+  readonly figureReason: string | null
+  readonly memberSince: number | null
+  readonly leftOn: string | null
+  /** Days entered and not withdrawn from. */
+  readonly days: number
+  /** Last part of the address of the member's own page: for the member alone. */
+  readonly pageKey: string
+}
+
+export interface CourseRow {
+  readonly courseId: string
+  readonly name: string
+  readonly place: string | null
+  readonly holes: number
+  readonly version: number
+  readonly tees: readonly {
+    readonly teeId: string
+    readonly name: string
+    readonly gender: Gender
+    /** "69.2" */
+    readonly courseRating: string
+    readonly slopeRating: number
+    readonly par: number
+    readonly yards: number | null
+  }[]
+}
+
+export interface CourseCard {
+  readonly courseId: string
+  readonly name: string
+  readonly place: string | null
+  readonly version: number
+  readonly tees: readonly {
+    readonly teeId: string
+    readonly name: string
+    readonly gender: Gender
+    readonly courseRatingTenths: number
+    readonly slopeRating: number
+    readonly holes: readonly (Hole & { readonly yards?: number })[]
+  }[]
+}
+
+export interface SeasonRow {
+  readonly seasonId: string
+  readonly name: string
+  readonly startsOn: string
+  readonly endsOn: string
+  readonly days: number
+}
+
+export type DutyOfDay =
+  | 'call'
+  | 'close-entries'
+  | 'draw'
+  | 'freeze'
+  | 'publish-start'
+  | 'first-tee'
+  | 'returns'
+  | 'close'
+  | 'publish'
+  | 'handicap-changes'
+
+/** One line of "What is due". */
+export interface Due {
+  readonly what: DutyOfDay
+  readonly on: string
+  /** "18:00" when there is an hour to it. */
+  readonly at: string | null
+  /** 'next' is the one to do now; several may be late, only one is next. */
+  readonly state: 'done' | 'next' | 'later'
+  readonly late: boolean
+  /** "Freeze handicaps" */
+  readonly title: string
+  /** "27 in, 2 waiting" */
+  readonly note: string
+}
+
+export interface DeskCounts {
+  readonly entered: number
+  readonly guests: number
+  readonly waiting: number
+  readonly withdrawn: number
+  readonly places: number | null
+  readonly groups: number
+  readonly cards: number
+  readonly cardsIn: number
+  /** Entered without a figure. */
+  readonly noFigure: number
+  /** Entered, but in no group. */
+  readonly ungrouped: number
+}
+
+export interface DeskDay {
+  readonly record: DayRecord
+  readonly today: string
+  /** Negative once the day is past. */
+  readonly daysToGo: number
+  readonly places: number | null
+  readonly due: readonly Due[]
+  readonly counts: DeskCounts
+  readonly draw: { readonly at: Date; readonly way: string; readonly seed: number | null } | null
+  /** "Men from yellow, par 72, 69.2 and 125. Women from red, par 73, 70.9 and 125." */
+  readonly tees: string
+  /** Interval shorter than published practice for the size of the groups, as a sentence. */
+  readonly cautions: readonly string[]
+}
+
+export interface DeskHome {
+  readonly societyName: string
+  readonly societySlug: string
+  readonly isDemo: boolean
+  readonly today: string
+  readonly members: number
+  readonly courses: number
+  readonly seasons: readonly (SeasonRow & {
+    readonly fixtures: readonly {
+      readonly dayId: string
+      readonly slug: string
+      readonly number: number
+      readonly name: string
+      readonly date: string
+      readonly courseName: string
+      readonly status: DayRecord['status']
+      readonly entered: number
+      readonly published: number | null
+      readonly next: Due | null
+    }[]
+  })[]
+}
+
+/** What reading in a file would do, row by row, before anything is done. */
+export interface ImportPreview<Row> {
+  /** Tied to the very bytes: the import is refused when the file has changed since. */
+  readonly digest: string
+  readonly fileName: string
+  /** The heading each column was understood by; null for a column left aside. */
+  readonly columns: readonly { readonly heading: string; readonly readAs: string | null }[]
+  readonly rows: readonly Row[]
+  readonly faults: readonly { readonly place: string; readonly sentence: string }[]
+  /** True when the file may be read in as it is. */
+  readonly ready: boolean
+  /** "34 new, 2 with a new figure, 1 unchanged" */
+  readonly sentence: string
+}
+
+export interface MemberImportRow {
+  /** Row of the file, the heading being row 1 or wherever it stood. */
+  readonly row: number
+  readonly name: string
+  readonly gender: Gender | null
+  readonly figure: string
+  readonly email: string | null
+  readonly what: 'new' | 'changed' | 'unchanged' | 'fault' | 'left-aside'
+  /** "New member", "Figure 18.4 becomes 17.9", "The same person as row 4". */
+  readonly sentence: string
+}
+
+export interface CourseImportRow {
+  readonly row: number
+  readonly tee: string
+  readonly gender: Gender
+  readonly par: number
+  readonly yards: number | null
+  readonly courseRating: string
+  readonly slopeRating: number
+  readonly what: 'new' | 'changed' | 'unchanged' | 'fault'
+  readonly sentence: string
+}

@@ -1,0 +1,18 @@
+// How a handicap is written: a plus figure with its sign, one decimal, never a minus nought.
+
+/** "18.4", "+2.1" for -21 tenths; "none yet" without a figure. */
+export function figureOf(tenths: number | null): string {
+  if (tenths === null) return 'none yet'
+  const size = Math.abs(tenths)
+  return `${tenths < 0 ? '+' : ''}${Math.trunc(size / 10)}.${size % 10}`
+}
+
+/** "17", "+1" for -1. */
+export function strokesFigure(handicap: number): string {
+  return handicap < 0 ? `+${-handicap}` : String(Math.abs(handicap))
+}
+
+/** "69.2" for 692. */
+export function ratingOf(tenths: number): string {
+  return `${Math.trunc(tenths / 10)}.${tenths % 10}`
+}

@@ -1,0 +1,147 @@
+import 'server-only'
+import { randomBytes, randomUUID } from 'node:crypto'
+import type { EntryRecord } from '@/lib/facts/day-record'
+import { type Book, reading, type Tx } from './client'
+
+type Gender = EntryRecord['gender']
+
+export interface PersonKept {
+  readonly personId: string
+  readonly firstName: string
+  readonly familyName: string
+  readonly gender: Gender
+  readonly kind: 'member' | 'guest'
+  readonly regular: boolean
+  readonly email: string | null
+  readonly phone: string | null
+  readonly handicapSource: 'home-club' | 'society' | 'claimed'
+  readonly memberSince: number | null
+  readonly leftOn: string | null
+  readonly pageKey: string
+  readonly days: number
+  /** The newest figure; null when nobody has given one. */
+  readonly figure: { readonly indexTenths: number; readonly from: string; readonly reason: string } | null
+}
+
+export type PersonToKeep = Omit<PersonKept, 'personId' | 'pageKey' | 'days' | 'figure'>
+
+export interface FigureToAdd {
+  readonly indexTenths: number
+  readonly source: PersonKept['handicapSource']
+  readonly from: string
+  readonly reason: string
+  readonly byUserId: string | null
+}
+
+const columns = {
+  id: true,
+  firstName: true,
+  familyName: true,
+  gender: true,
+  kind: true,
+  regular: true,
+  email: true,
+  phone: true,
+  handicapSource: true,
+  memberSince: true,
+  leftOn: true,
+  pageKey: true,
+  records: { select: { indexTenths: true, from: true, reason: true }, orderBy: { sequence: 'desc' }, take: 1 },
+  _count: { select: { entries: { where: { status: 'entered' } } } },
+} as const
+
+/** Everybody in the society's book, whoever has left too, by family name. */
+export async function peopleOf(societyId: string, on: Book | Tx = reading()): Promise<readonly PersonKept[]> {
+  const rows = await on.person.findMany({
+    where: { societyId },
+    select: columns,
+    orderBy: [{ familyName: 'asc' }, { firstName: 'asc' }, { id: 'asc' }],
+  })
+  return rows.map(({ id, records, _count, ...row }) => ({
+    ...row,
+    personId: id,
+    gender: row.gender as Gender,
+    kind: row.kind as PersonKept['kind'],
+    handicapSource: row.handicapSource as PersonKept['handicapSource'],
+    days: _count.entries,
+    figure: records[0] ?? null,
+  }))
+}
+
+export async function insertPerson(
+  tx: Tx,
+  societyId: string,
+  person: PersonToKeep,
+  figure: FigureToAdd | null,
+  now: Date,
+): Promise<string> {
+  const id = randomUUID()
+  await tx.person.create({
+    data: { id, societyId, ...person, pageKey: randomBytes(24).toString('base64url'), createdAt: now },
+  })
+  if (figure) await addFigure(tx, societyId, id, figure, now)
+  return id
+}
+
+export async function updatePerson(tx: Tx, societyId: string, personId: string, person: PersonToKeep): Promise<void> {
+  await tx.person.update({ where: { societyId_id: { societyId, id: personId } }, data: person })
+}
+
+/** The next record of this person. The number is read and used in one transaction: two at once cannot get the same. */
+export async function addFigure(
+  tx: Tx,
+  societyId: string,
+  personId: string,
+  figure: FigureToAdd,
+  now: Date,
+): Promise<void> {
+  const last = await tx.handicapRecord.findFirst({
+    where: { societyId, personId },
+    select: { sequence: true },
+    orderBy: { sequence: 'desc' },
+  })
+  await tx.handicapRecord.create({
+    data: {
+      id: randomUUID(),
+      societyId,
+      personId,
+      ...figure,
+      recordedAt: now,
+      sequence: (last?.sequence ?? 0) + 1,
+    },
+  })
+}
+
+export interface PersonAndFigure {
+  readonly personId: string
+  readonly firstName: string
+  readonly familyName: string
+  readonly handicapSource: PersonKept['handicapSource']
+  readonly indexTenths: number | null
+  readonly from: string | null
+}
+
+export async function personIn(tx: Tx, societyId: string, personId: string): Promise<PersonAndFigure | null> {
+  const person = await tx.person.findUnique({
+    where: { societyId_id: { societyId, id: personId } },
+    select: columns,
+  })
+  if (!person) return null
+  return {
+    personId: person.id,
+    firstName: person.firstName,
+    familyName: person.familyName,
+    handicapSource: person.handicapSource as PersonKept['handicapSource'],
+    indexTenths: person.records[0]?.indexTenths ?? null,
+    from: person.records[0]?.from ?? null,
+  }
+}
+
+export async function setHandicapSource(
+  tx: Tx,
+  societyId: string,
+  personId: string,
+  handicapSource: PersonKept['handicapSource'],
+): Promise<void> {
+  await tx.person.update({ where: { societyId_id: { societyId, id: personId } }, data: { handicapSource } })
+}

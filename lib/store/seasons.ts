@@ -1,0 +1,45 @@
+import 'server-only'
+import { randomUUID } from 'node:crypto'
+import { type Book, reading, type Tx } from './client'
+
+export interface SeasonKept {
+  readonly seasonId: string
+  readonly name: string
+  readonly startsOn: string
+  readonly endsOn: string
+  readonly days: number
+}
+
+const columns = { id: true, name: true, startsOn: true, endsOn: true, _count: { select: { days: true } } } as const
+
+export async function seasonsOf(societyId: string, on: Book | Tx = reading()): Promise<readonly SeasonKept[]> {
+  const rows = await on.season.findMany({
+    where: { societyId },
+    select: columns,
+    orderBy: [{ startsOn: 'desc' }, { name: 'asc' }],
+  })
+  return rows.map(({ id, _count, ...row }) => ({ seasonId: id, ...row, days: _count.days }))
+}
+
+export async function seasonIn(tx: Book | Tx, societyId: string, seasonId: string): Promise<SeasonKept | null> {
+  const row = await tx.season.findUnique({ where: { societyId_id: { societyId, id: seasonId } }, select: columns })
+  if (!row) return null
+  const { id, _count, ...season } = row
+  return { seasonId: id, ...season, days: _count.days }
+}
+
+/** Null when the society already has a season of this name. */
+export async function insertSeason(
+  tx: Tx,
+  societyId: string,
+  season: { name: string; startsOn: string; endsOn: string },
+): Promise<string | null> {
+  const taken = await tx.season.findUnique({
+    where: { societyId_name: { societyId, name: season.name } },
+    select: { id: true },
+  })
+  if (taken) return null
+  const id = randomUUID()
+  await tx.season.create({ data: { id, societyId, ...season } })
+  return id
+}
