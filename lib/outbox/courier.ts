@@ -1,0 +1,93 @@
+// Keeps the sender going: at once after a touch, again after a failure with growing patience, never two at a time.
+
+import { waitSeconds } from './backoff'
+import type { Phone } from './group-book'
+import { alone } from './one-sender'
+import { sendWaiting } from './sender'
+
+export interface Courier {
+  readonly kick: () => void
+  readonly stop: () => void
+  /** What the server said when it would neither take nor refuse: shown beside the count. */
+  readonly serverSays: () => string | null
+}
+
+interface Happenings {
+  readonly settledSome: () => void
+  /** Everything is received, and something was. */
+  readonly delivered: () => void
+  /** Gave up for now, or for good. */
+  readonly stopped: () => void
+}
+
+// Another tab is sending; look again when it should be through.
+const BUSY_MS = 5_000
+
+export function createCourier(link: string, phone: Phone, happenings: Happenings): Courier {
+  let running = false
+  let again = false
+  let over = false
+  let failures = 0
+  let says: string | null = null
+  let cancelTimer = () => {}
+
+  async function run(): Promise<void> {
+    running = true
+    cancelTimer()
+    try {
+      do {
+        again = false
+        await once()
+      } while (again && !over)
+    } finally {
+      running = false
+    }
+  }
+
+  async function once(): Promise<void> {
+    let some = false
+    const sent = await alone(
+      phone.store,
+      link,
+      phone.locks,
+      phone.me,
+      () => phone.now().getTime(),
+      () =>
+        sendWaiting(phone.store, phone.post, link, phone.now, () => {
+          some = true
+          happenings.settledSome()
+        }),
+    )
+    if (sent === 'busy') return wait(BUSY_MS)
+    says = sent.kind === 'try-later' ? (sent.sentence ?? null) : null
+    if (sent.kind === 'try-later') {
+      failures = some ? 1 : failures + 1
+      wait(waitSeconds(failures, phone.chance(), sent.waitSeconds) * 1000)
+      happenings.stopped()
+      return
+    }
+    failures = 0
+    if (sent.kind === 'ended') happenings.stopped()
+    else if (some) happenings.delivered()
+  }
+
+  function wait(ms: number): void {
+    cancelTimer()
+    if (!over) cancelTimer = phone.later(kick, ms)
+  }
+
+  function kick(): void {
+    if (over) return
+    if (running) again = true
+    else void run()
+  }
+
+  return {
+    kick,
+    stop() {
+      over = true
+      cancelTimer()
+    },
+    serverSays: () => says,
+  }
+}

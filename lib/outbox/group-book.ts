@@ -1,0 +1,221 @@
+// What the card's page talks to: the group as this phone knows it, and the three things a holder does (write, undo,
+// sign). Keeps first, then shows, then sends. Storage, network and clock are given, so that it runs in Node too.
+
+import type { CardPack } from '@/lib/facts/card-pack'
+import type { WrittenScore } from '@/lib/facts/score-fact'
+import { ok, type Result, refused } from '@/lib/result'
+import { type CardNow, cardsNow, toUndo, writtenBy } from './card-now'
+import { createCourier } from './courier'
+import type { KeptFact, QueueRecord } from './kept-fact'
+import type { LockManagerLike } from './one-sender'
+import type { Fetched } from './post'
+import type { Post } from './sender'
+import { mayNotSign } from './signing'
+import type { OutboxStore, ToKeep } from './store'
+
+export interface Phone {
+  readonly store: OutboxStore
+  readonly post: Post
+  readonly fetchPack: (link: string) => Promise<Fetched>
+  readonly locks: LockManagerLike | undefined
+  readonly me: string
+  readonly now: () => Date
+  readonly chance: () => number
+  readonly later: (run: () => void, ms: number) => () => void
+  /** Tells the other tabs and the worker of this phone, and hears from them. */
+  readonly tell: (link: string) => void
+  readonly hear: (run: (link: string) => void) => () => void
+  /** Runs when a signal may be back or the page is looked at again. */
+  readonly whenReachable: (run: () => void) => () => void
+  readonly looking: () => boolean
+  /** Asks the browser to send in the background, where it can. */
+  readonly askBackground: () => void
+}
+
+export interface GroupSnapshot {
+  readonly link: string
+  readonly pack: CardPack | null
+  readonly packAt: string | null
+  readonly cards: readonly CardNow[]
+  readonly holder: string | null
+  readonly waitingScores: number
+  readonly waitingSignatures: number
+  readonly lastReceivedAt: string | null
+  readonly ended: QueueRecord['ended']
+  /** Late or refused, and not yet read by the holder. */
+  readonly answered: readonly KeptFact[]
+  readonly undo: KeptFact | null
+  readonly lasting: boolean
+  /** The last look at the server failed: no signal, or no answer. */
+  readonly outOfReach: boolean
+  readonly serverSays: string | null
+}
+
+export interface GroupBook {
+  readonly snapshot: () => GroupSnapshot | null
+  readonly subscribe: (run: () => void) => () => void
+  readonly hold: (entryId: string) => Promise<void>
+  readonly write: (cardId: string, hole: number, score: WrittenScore) => Promise<Result<void>>
+  readonly undo: () => Promise<Result<KeptFact | null>>
+  readonly sign: (cardId: string, role: 'player' | 'marker', entryId: string) => Promise<Result<void>>
+  readonly markSeen: (seqs: readonly number[]) => Promise<void>
+  readonly refresh: () => Promise<void>
+  /** Sending and looking begin; answers with what ends them. */
+  readonly start: () => () => void
+}
+
+const LOOK_EVERY_MS = 20_000
+
+export function openGroupBook(link: string, phone: Phone): GroupBook {
+  const { store } = phone
+  const listeners = new Set<() => void>()
+  let shown: GroupSnapshot | null = null
+  let outOfReach = false
+  let oneByOne: Promise<unknown> = Promise.resolve()
+
+  async function reload(): Promise<GroupSnapshot> {
+    const [queue, facts, kept] = await Promise.all([store.queue(link), store.facts(link), store.pack(link)])
+    const cards = kept ? cardsNow(kept.pack, facts) : []
+    const waiting = facts.filter((each) => each.state === 'kept')
+    shown = {
+      link,
+      pack: kept?.pack ?? null,
+      packAt: kept?.at ?? null,
+      cards,
+      holder: queue.holder,
+      waitingScores: waiting.filter((each) => each.fact.kind === 'score').length,
+      waitingSignatures: waiting.filter((each) => each.fact.kind === 'signature').length,
+      lastReceivedAt: queue.lastReceivedAt,
+      ended: queue.ended,
+      answered: facts.filter((each) => !each.seen && (each.state === 'late' || each.state === 'refused')),
+      undo: toUndo(facts, cards),
+      lasting: store.lasting,
+      outOfReach,
+      serverSays: courier.serverSays(),
+    }
+    for (const run of listeners) run()
+    return shown
+  }
+
+  async function refresh(): Promise<void> {
+    const got = await phone.fetchPack(link)
+    outOfReach = got.kind === 'unknown'
+    const now = phone.now().toISOString()
+    if (got.kind === 'pack') {
+      const kept = await store.pack(link)
+      // Two tabs look at the server: an older answer that arrives later must not take anything back.
+      const older = kept && kept.pack.scoreVersion > got.pack.scoreVersion && kept.pack.dayId === got.pack.dayId
+      if (!older) await store.keepPack(link, got.pack, now)
+      if ((await store.queue(link)).ended) await store.setEnded(link, null)
+    } else if (got.kind === 'ended') {
+      await store.setEnded(link, { code: got.code, sentence: got.sentence, at: now })
+    }
+    await reload()
+  }
+
+  const courier = createCourier(link, phone, {
+    settledSome: () => {
+      phone.tell(link)
+      void reload()
+    },
+    delivered: () => void refresh(),
+    stopped: () => void reload(),
+  })
+
+  async function keep(what: ToKeep): Promise<Result<KeptFact>> {
+    const kept = await store.keep(link, what, phone.now().toISOString())
+    if (!kept.ok) return kept
+    await reload()
+    phone.tell(link)
+    phone.askBackground()
+    courier.kick()
+    return kept
+  }
+
+  /** One at a time: what a writer had before must be read after the touch before it was kept. */
+  function inTurn<T>(run: (now: GroupSnapshot) => Promise<Result<T>>): Promise<Result<T>> {
+    const turn = oneByOne.then(async () => run(await reload()))
+    oneByOne = turn.catch(() => undefined)
+    return turn
+  }
+
+  const openCard = (now: GroupSnapshot, cardId: string): Result<CardNow> => {
+    const card = now.cards.find((each) => each.card.cardId === cardId)
+    if (!card) return refused('no-such-card', 'That card is not in this group.')
+    if (card.closed || now.pack?.status === 'closed')
+      return refused('card-closed', 'This card is handed in. Only the committee can change it now.')
+    return ok(card)
+  }
+
+  return {
+    snapshot: () => shown,
+    subscribe(run) {
+      listeners.add(run)
+      return () => listeners.delete(run)
+    },
+    async hold(entryId) {
+      await store.setHolder(link, entryId)
+      await reload()
+      phone.tell(link)
+    },
+    write: (cardId, hole, score) =>
+      inTurn<void>(async (now) => {
+        if (!now.holder) return refused('nobody-holds', 'Say first who holds this phone.')
+        const found = openCard(now, cardId)
+        if (!found.ok) return found
+        const line = found.value.holes.find((each) => each.hole === hole)
+        if (!line) return refused('no-such-hole', 'That hole is not on this card.')
+        const before = writtenBy(line, now.holder)
+        if (before === score) return ok()
+        const kept = await keep({ draft: { kind: 'score', cardId, writer: now.holder, hole, score }, before })
+        return kept.ok ? ok() : kept
+      }),
+    undo: () =>
+      inTurn<KeptFact | null>(async (now) => {
+        const last = now.undo
+        if (last?.fact.kind !== 'score') return ok(null)
+        const { cardId, hole, writer, score } = last.fact
+        const draft = { kind: 'score', cardId, writer, hole, score: last.before } as const
+        const kept = await keep({ draft, before: score, undoes: last.seq })
+        return kept.ok ? ok(last) : kept
+      }),
+    sign: (cardId, role, entryId) =>
+      inTurn<void>(async (now) => {
+        const card = now.cards.find((each) => each.card.cardId === cardId)
+        if (!card) return refused('no-such-card', 'That card is not in this group.')
+        const no = mayNotSign(card, role, entryId)
+        if (no) return no
+        const scores = card.holes.map((hole) => hole.score)
+        const kept = await keep({ draft: { kind: 'signature', cardId, writer: entryId, role, scores }, before: null })
+        return kept.ok ? ok() : kept
+      }),
+    async markSeen(seqs) {
+      await store.markSeen(link, seqs)
+      await reload()
+    },
+    refresh,
+    start() {
+      let cancelLook = () => {}
+      let over = false
+      const look = async () => {
+        if (phone.looking()) await refresh()
+        if (!over) cancelLook = phone.later(() => void look(), LOOK_EVERY_MS)
+      }
+      void reload().then(look)
+      courier.kick()
+      const ends = [
+        phone.hear((other) => other === link && void reload()),
+        phone.whenReachable(() => {
+          courier.kick()
+          void refresh()
+        }),
+      ]
+      return () => {
+        over = true
+        cancelLook()
+        courier.stop()
+        for (const end of ends) end()
+      }
+    },
+  }
+}

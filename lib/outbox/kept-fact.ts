@@ -1,0 +1,65 @@
+// A fact as the phone keeps it, with what has become of it.
+
+import type { DeviceFact, WrittenScore } from '@/lib/facts/score-fact'
+
+/** kept: only on this phone. Everything else is the server's word, and final. */
+export type FactState = 'kept' | 'received' | 'late' | 'refused'
+
+/** A fact before it has its number. */
+export type FactDraft =
+  | {
+      readonly kind: 'score'
+      readonly cardId: string
+      readonly writer: string
+      readonly hole: number
+      readonly score: WrittenScore
+    }
+  | {
+      readonly kind: 'signature'
+      readonly cardId: string
+      readonly writer: string
+      readonly role: 'player' | 'marker'
+      readonly scores: readonly WrittenScore[]
+    }
+
+export interface KeptFact {
+  /** The group's link it was written under, the only one it is ever sent to. */
+  readonly link: string
+  readonly seq: number
+  readonly fact: DeviceFact
+  readonly state: FactState
+  /** What this writer had on the hole before: undo writes it again. */
+  readonly before: WrittenScore
+  /** Number of the fact this one takes back. */
+  readonly undoes: number | null
+  /** The server's sentence on a late or refused fact. */
+  readonly sentence: string | null
+  readonly code: string | null
+  /** The server's score version when it was settled: a pack at least as new holds it already. */
+  readonly settledVersion: number | null
+  readonly settledAt: string | null
+  /** The holder has read the sentence. */
+  readonly seen: boolean
+}
+
+/** One queue for each link, so that the numbers of a device run without a gap on the server. */
+export interface QueueRecord {
+  readonly link: string
+  readonly deviceId: string
+  readonly nextSeq: number
+  readonly lastReceivedAt: string | null
+  /** Entry id of whoever holds the phone. */
+  readonly holder: string | null
+  /** Set when the server says that the link has ended: nothing more is sent. */
+  readonly ended: { readonly code: string; readonly sentence: string; readonly at: string } | null
+  /** One sender at a time where the browser has no locks: who sends, until when (ms). */
+  readonly lease: { readonly by: string; readonly until: number } | null
+}
+
+/** Drafts and settled facts are turned into records in one place, so that both stores do the same. */
+export function numbered(draft: FactDraft, seq: number, writtenAt: string): DeviceFact {
+  const common = { seq, cardId: draft.cardId, writer: draft.writer, writtenAt }
+  return draft.kind === 'score'
+    ? { kind: 'score', ...common, hole: draft.hole, score: draft.score }
+    : { kind: 'signature', ...common, role: draft.role, scores: [...draft.scores] }
+}

@@ -1,0 +1,78 @@
+// The browser's own storage, network, locks, channel and clock, put together for the card's page.
+
+import { browserStore } from './browser-store'
+import type { Phone } from './group-book'
+import { memoryStore } from './memory-store'
+import { fetchPack, postDelivery } from './post'
+import { CHANNEL, SYNC_TAG } from './signals'
+import type { OutboxStore } from './store'
+
+export const newId = () => crypto.randomUUID()
+
+/** A browser that keeps nothing still scores while its page is open; the store says so, and the screen with it. */
+async function openStore(): Promise<OutboxStore> {
+  try {
+    return await browserStore(newId)
+  } catch (fault) {
+    console.warn('daybook: this browser keeps nothing', fault)
+    return memoryStore(newId)
+  }
+}
+
+let opened: Promise<OutboxStore> | null = null
+/** One connection a page: a second one would stand in the way of an upgrade. */
+export function storeOnThisPhone(): Promise<OutboxStore> {
+  opened ??= openStore()
+  return opened
+}
+
+interface WithSync extends ServiceWorkerRegistration {
+  readonly sync?: { register(tag: string): Promise<void> }
+}
+
+async function askBackground(): Promise<void> {
+  const registration = (await navigator.serviceWorker?.getRegistration()) as WithSync | undefined
+  // Refused where the holder switched background work off: the page sends by itself while it is open.
+  await registration?.sync?.register(SYNC_TAG).catch(() => undefined)
+}
+
+export async function thisPhone(): Promise<Phone> {
+  const channel = typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel(CHANNEL)
+  return {
+    store: await storeOnThisPhone(),
+    post: postDelivery,
+    fetchPack,
+    locks: navigator.locks as Phone['locks'],
+    me: newId(),
+    now: () => new Date(),
+    chance: Math.random,
+    later(run, ms) {
+      const timer = setTimeout(run, ms)
+      return () => clearTimeout(timer)
+    },
+    tell: (link) => channel?.postMessage(link),
+    hear(run) {
+      const heard = (event: MessageEvent) => typeof event.data === 'string' && run(event.data)
+      channel?.addEventListener('message', heard)
+      return () => channel?.removeEventListener('message', heard)
+    },
+    whenReachable(run) {
+      const seen = () => document.visibilityState === 'visible' && run()
+      window.addEventListener('online', run)
+      window.addEventListener('pageshow', seen)
+      document.addEventListener('visibilitychange', seen)
+      return () => {
+        window.removeEventListener('online', run)
+        window.removeEventListener('pageshow', seen)
+        document.removeEventListener('visibilitychange', seen)
+      }
+    },
+    looking: () => document.visibilityState === 'visible',
+    askBackground: () => void askBackground(),
+  }
+}
+
+/** Asks the browser not to clear the card when it wants room. Most grant it in silence, some ask, some refuse. */
+export function askToKeep(): void {
+  navigator.storage?.persist?.().catch(() => undefined)
+}

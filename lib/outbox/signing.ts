@@ -1,0 +1,30 @@
+// What stands in the way of a signature, in the order a player should deal with it. Rules of Golf 3.3b: player and
+// marker each certify the gross score of every hole; after that only the committee changes it.
+
+import { type Refused, refused } from '@/lib/result'
+import type { CardNow } from './card-now'
+
+export type SigningRefusal = 'taken-in' | 'signed-already' | 'not-agreed' | 'holes-missing' | 'not-the-marker'
+
+const list = (holes: readonly number[]) =>
+  holes.length === 1 ? `hole ${holes[0]}` : `holes ${holes.slice(0, -1).join(', ')} and ${holes.at(-1)}`
+
+/** Null when `entryId` may sign this card in this role now. */
+export function mayNotSign(card: CardNow, role: 'player' | 'marker', entryId: string): Refused<SigningRefusal> | null {
+  const { firstName } = card.card
+  if (card.state === 'taken-in') return refused('taken-in', 'The desk has taken this card in.')
+  if (card.signatures.some((each) => each.role === role))
+    return refused('signed-already', `The ${role} has signed this card already.`)
+  if (card.notAgreed.length > 0)
+    return refused('not-agreed', `Not agreed: ${list(card.notAgreed)}. Agree first, or let the committee rule.`)
+  if (card.missing.length > 0)
+    return refused('holes-missing', `${firstName} has no score yet on ${list(card.missing)}.`)
+  if (role === 'player' ? entryId !== card.card.entryId : !isMarker(card, entryId))
+    return refused('not-the-marker', `Only ${role === 'player' ? firstName : 'the marker'} can sign here.`)
+  return null
+}
+
+/** The named marker; where none is named, anybody in the group but the player. */
+export function isMarker(card: CardNow, entryId: string): boolean {
+  return card.card.markerId ? entryId === card.card.markerId : entryId !== card.card.entryId
+}
