@@ -1,27 +1,182 @@
+// Scores from a group's phone. Nothing is acknowledged before it is committed, and a repeat gets its first answer.
+
 import 'server-only'
+import { randomUUID } from 'node:crypto'
+import { currentCard, faultsOf } from '@/lib/boards/current-card'
 import type { Actor } from '@/lib/facts/actor'
-import type { KeyCard } from '@/lib/facts/commands'
-import type { Delivery, DeliveryAnswer } from '@/lib/facts/score-fact'
-import type { Ok, Refused, Result } from '@/lib/result'
+import { type KeyCard, keyCard as keySchema } from '@/lib/facts/commands'
+import { type Delivery, type DeliveryAnswer, delivery as schema } from '@/lib/facts/score-fact'
+import { type Ok, ok, type Refused, type Result, refused } from '@/lib/result'
+import { versionText } from '@/lib/store/day-versions'
+import {
+  addFacts,
+  addRefused,
+  addSignatures,
+  cardSources,
+  deskDevice,
+  deviceIn,
+  earlierAnswers,
+  groupSources,
+  handInCard,
+  moveDevice,
+  moveScores,
+  type NewFact,
+  takeDevice,
+  withdrawSignatures,
+} from '@/lib/store/score-facts'
+import { write } from '@/lib/store/write'
+import { mayNot } from './acts'
+import { live } from './live'
+import { parseInput } from './parse-input'
+import { planDelivery } from './plan-delivery'
+import { unsaved, whyClosed, withdrawnBy } from './take-fact'
 
 /** The number that should have come is not there: nothing was taken, send from `expected` on. */
 export interface DeliveryGap extends Refused<'gap'> {
   readonly expected: number
 }
-export type DeliveryRefused = DeliveryGap | Refused<'not-allowed' | 'bad-delivery' | 'no-such-group'>
+export type DeliveryRefused = DeliveryGap | Refused<'not-allowed' | 'not-understood' | 'no-such-group'>
 
 export async function deliverFacts(
-  _actor: Actor,
-  _delivery: Delivery,
-  _now: Date = new Date(),
+  actor: Actor,
+  delivery: Delivery,
+  now: Date = new Date(),
 ): Promise<Ok<DeliveryAnswer> | DeliveryRefused> {
-  throw new Error('not built yet')
+  const no = mayNot(actor, 'enter-score')
+  if (no) return no
+  if (actor.kind !== 'scorer') return refused('not-allowed', 'Cards are keyed at the desk from its own page.')
+  const read = parseInput(schema, delivery)
+  if (!read.ok) return read
+
+  const device = {
+    id: deviceIn(actor.groupId, read.value.deviceId),
+    societyId: actor.societyId,
+    groupId: actor.groupId,
+  }
+  const inOrder = [...read.value.facts].sort((a, b) => a.seq - b.seq)
+  const done = await write(async (tx) => {
+    const lastSeq = await takeDevice(tx, device, now)
+    const group = lastSeq === null ? null : await groupSources(tx, actor)
+    if (lastSeq === null || !group)
+      return refused('no-such-group', 'That group is not in this day any more. Ask the desk for the new start sheet.')
+    const plan = planDelivery(group, inOrder, lastSeq, actor.societyId, device.id, now)
+    const repeats = await earlierAnswers(tx, device.id, plan.repeats)
+    if (plan.lastSeq === lastSeq && !plan.repeats.length) return gap(lastSeq + 1)
+    if (plan.lastSeq === lastSeq)
+      return ok({ answers: [...repeats.values()], lastSeq, scoreVersion: group.scoreVersion, version: null })
+
+    for (const { cardId, role } of plan.withdraws) await withdrawSignatures(tx, cardId, role, now)
+    await addFacts(tx, plan.facts)
+    await addSignatures(tx, plan.signatures)
+    await addRefused(tx, plan.refused)
+    for (const cardId of plan.handedIn) await handInCard(tx, actor.societyId, cardId)
+    if (!(await moveDevice(tx, device.id, lastSeq, plan.lastSeq)))
+      throw new Error(`The number of ${device.id} moved inside the transaction.`)
+    const moved = plan.facts.length || plan.signatures.length
+    const day = moved
+      ? await moveScores(
+          tx,
+          actor.dayId,
+          plan.facts.some((fact) => !fact.late),
+        )
+      : null
+    return ok({
+      answers: [...repeats.values(), ...plan.answers],
+      lastSeq: plan.lastSeq,
+      scoreVersion: day?.scoreVersion ?? group.scoreVersion,
+      version: day && versionText(day),
+    })
+  })
+  if (!done.ok) return done
+  const { version, ...answer } = done.value
+  if (version) live().announce(actor.dayId, version)
+  return ok(answer)
 }
 
+function gap(expected: number): DeliveryGap {
+  return { ...refused('gap', `Some scores before these have not arrived. Send from number ${expected} on.`), expected }
+}
+
+export interface Keyed {
+  readonly scoreVersion: number
+  /** True when nothing stands in the way of taking the card in. */
+  readonly ready: boolean
+}
+
+/** A paper card keyed at the desk: the desk is one more writer on the card. Only what differs is written. */
 export async function keyCard(
-  _actor: Actor,
-  _input: KeyCard,
-  _now: Date = new Date(),
-): Promise<Result<{ scoreVersion: number }>> {
-  throw new Error('not built yet')
+  actor: Actor,
+  input: KeyCard,
+  now: Date = new Date(),
+): Promise<Result<Keyed, 'not-allowed' | 'not-understood' | 'no-such-card' | 'card-closed'>> {
+  const no = mayNot(actor, 'enter-score')
+  if (no) return no
+  if (actor.kind !== 'officer') return refused('not-allowed', 'Paper cards are keyed at the desk.')
+  const read = parseInput(keySchema, input)
+  if (!read.ok) return read
+  const { dayId, cardId, scores, signed } = read.value
+  const { societyId, userId } = actor
+  const device = { id: deskDevice(societyId, userId), societyId, groupId: null }
+
+  const done = await write(async (tx) => {
+    const lastSeq = await takeDevice(tx, device, now)
+    const sources = await cardSources(tx, { societyId, dayId, cardId })
+    if (!sources || lastSeq === null) return refused('no-such-card', 'That card is not in this day.')
+    const { card, holes } = sources
+    if (scores.length !== holes)
+      return refused('not-understood', `This round has ${holes} holes, not ${scores.length}.`)
+    const closed = whyClosed(sources.status, card)
+    if (closed) return refused('card-closed', `${closed} A change now is a ruling of the committee, with its reason.`)
+
+    const origin = { societyId, cardId, deviceId: device.id, receivedAt: now }
+    let { facts, signatures } = sources
+    const added: NewFact[] = []
+    const said = currentCard(sources).holes.map(
+      (line) => line.opinions.find((one) => one.writer === 'desk')?.score ?? null,
+    )
+    for (const [at, score] of scores.entries()) {
+      if (score === (said[at] ?? null)) continue
+      const fact = { hole: at + 1, score, writer: 'desk' }
+      const gone = withdrawnBy(
+        { ...sources, facts, signatures },
+        card,
+        currentCard({ ...sources, facts, signatures }),
+        fact,
+      )
+      for (const role of gone) await withdrawSignatures(tx, cardId, role, now)
+      signatures = signatures.map((one) =>
+        one.withdrawnAt === null && gone.includes(one.role) ? { ...one, withdrawnAt: now } : one,
+      )
+      facts = [...facts, unsaved(cardId, fact, { id: (facts.at(-1)?.id ?? 0) + 1 })]
+      const seq = lastSeq + added.length + 1
+      added.push({ ...origin, seq, hole: at + 1, score, writerId: null, userId, writtenAt: now, late: false })
+    }
+    const live = currentCard({ ...sources, facts, signatures })
+    const roles = (['player', 'marker'] as const).filter((role) => signed[role] && !live[role])
+    const paper = roles.map((role, at) => ({
+      ...origin,
+      id: randomUUID(),
+      role,
+      entryId: null,
+      scores,
+      seq: lastSeq + added.length + at + 1,
+      signedAt: now,
+      withdrawnAt: null,
+    }))
+    await addFacts(tx, added)
+    await addSignatures(tx, paper)
+    const after = currentCard({ ...sources, facts, signatures: [...signatures, ...paper] })
+    const ready = faultsOf(after).length === 0
+    if (ready && after.player && after.marker) await handInCard(tx, societyId, cardId)
+    const steps = added.length + paper.length
+    if (!steps) return ok({ scoreVersion: sources.scoreVersion, ready, version: null })
+    if (!(await moveDevice(tx, device.id, lastSeq, lastSeq + steps)))
+      throw new Error(`The number of ${device.id} moved inside the transaction.`)
+    const day = await moveScores(tx, dayId, added.length > 0)
+    return ok({ scoreVersion: day.scoreVersion, ready, version: versionText(day) })
+  })
+  if (!done.ok) return done
+  const { version, ...keyed } = done.value
+  if (version) live().announce(dayId, version)
+  return ok(keyed)
 }

@@ -1,8 +1,93 @@
 import 'server-only'
+import { dayVersionOf } from '@/lib/store/day-versions'
 
 /** Tells watchers of a day that it has moved on. What they read is the board of that version. */
 export interface Live {
   announce(dayId: string, version: string): void
   /** Calls `told` with each new version; the answer ends the watching. */
   watch(dayId: string, told: (version: string) => void): () => void
+}
+
+type Told = (version: string) => void
+
+interface Watched {
+  readonly watchers: Set<Told>
+  last: string | null
+  timer: NodeJS.Timeout
+  /** Newest version announced, told or not. */
+  next: string | null
+  resting: NodeJS.Timeout | null
+}
+
+// A burst of deliveries is one message: watchers would only fetch the board between them for nothing.
+const BURST = 80
+const POLL = 1000
+
+/**
+ * Watchers of this process. What another process changes is found by asking the book for the day's version once a
+ * second, and only for days that somebody here is watching.
+ */
+export function liveHere(versionOf: (dayId: string) => Promise<string | null> = dayVersionOf): Live {
+  const days = new Map<string, Watched>()
+
+  function tell(dayId: string, version: string): void {
+    const day = days.get(dayId)
+    if (!day || day.last === version) return
+    day.last = version
+    for (const told of [...day.watchers]) told(version)
+  }
+
+  // After a message the day rests for a moment; what came meanwhile is told once, as the newest version.
+  function rest(dayId: string, day: Watched): void {
+    day.resting = setTimeout(() => {
+      day.resting = null
+      if (day.next === null || day.next === day.last) return
+      tell(dayId, day.next)
+      rest(dayId, day)
+    }, BURST)
+    day.resting.unref()
+  }
+
+  async function ask(dayId: string): Promise<void> {
+    // A book that cannot answer now is asked again in a second; the watchers keep what they have.
+    const version = await versionOf(dayId).catch(() => null)
+    if (version) tell(dayId, version)
+  }
+
+  return {
+    announce(dayId, version) {
+      const day = days.get(dayId)
+      if (!day) return
+      day.next = version
+      if (day.resting) return
+      tell(dayId, version)
+      rest(dayId, day)
+    },
+    watch(dayId, told) {
+      let day = days.get(dayId)
+      if (!day) {
+        const timer = setInterval(() => void ask(dayId), POLL)
+        timer.unref()
+        day = { watchers: new Set(), last: null, next: null, timer, resting: null }
+        days.set(dayId, day)
+      }
+      day.watchers.add(told)
+      const mine = day
+      return () => {
+        mine.watchers.delete(told)
+        if (mine.watchers.size || days.get(dayId) !== mine) return
+        clearInterval(mine.timer)
+        if (mine.resting) clearTimeout(mine.resting)
+        days.delete(dayId)
+      }
+    },
+  }
+}
+
+// One for the process, kept on the global object: the development server reloads modules, the watchers stay.
+const kept = globalThis as { daybookLive?: Live }
+
+export function live(): Live {
+  kept.daybookLive ??= liveHere()
+  return kept.daybookLive
 }

@@ -1,0 +1,97 @@
+// What a delivery comes to, fact by fact, before anything is saved. Plain values in and out.
+
+import { randomUUID } from 'node:crypto'
+import type { DeviceFact, FactAnswer } from '@/lib/facts/score-fact'
+import type { NewFact, NewSignature, RefusedOnce } from '@/lib/store/score-facts'
+import { afterFact, type GroupCards, type Taken, takeFact } from './take-fact'
+
+export interface DeliveryPlan {
+  /** Settled before this delivery: they get their first answers. */
+  readonly repeats: readonly number[]
+  readonly answers: readonly FactAnswer[]
+  readonly facts: readonly NewFact[]
+  readonly signatures: readonly NewSignature[]
+  readonly refused: readonly RefusedOnce[]
+  readonly withdraws: readonly { readonly cardId: string; readonly role: 'player' | 'marker' }[]
+  readonly handedIn: readonly string[]
+  readonly lastSeq: number
+}
+
+/** Fact by fact from the number that is due; stops at the first gap. */
+export function planDelivery(
+  sources: GroupCards,
+  facts: readonly DeviceFact[],
+  lastSeq: number,
+  societyId: string,
+  deviceId: string,
+  now: Date,
+): DeliveryPlan {
+  let group = sources
+  let due = lastSeq + 1
+  const plan = {
+    repeats: [] as number[],
+    answers: [] as FactAnswer[],
+    facts: [] as NewFact[],
+    signatures: [] as NewSignature[],
+    refused: [] as RefusedOnce[],
+    withdraws: [] as DeliveryPlan['withdraws'][number][],
+    handedIn: [] as string[],
+  }
+  for (const fact of facts) {
+    if (fact.seq <= lastSeq) {
+      if (!plan.repeats.includes(fact.seq)) plan.repeats.push(fact.seq)
+      continue
+    }
+    if (fact.seq < due) continue
+    if (fact.seq > due) break
+    const taken = takeFact(group, fact)
+    group = afterFact(group, fact, taken, now)
+    due++
+    plan.answers.push(answerTo(fact.seq, taken))
+    const origin = { societyId, deviceId, seq: fact.seq }
+    if (taken.kind === 'refused') {
+      const { code, sentence } = taken
+      plan.refused.push({ societyId, deviceId, fact, code, sentence, refusedAt: now })
+    } else if (taken.kind === 'score' && fact.kind === 'score') {
+      const { cardId, hole, score } = fact
+      plan.facts.push({
+        ...origin,
+        cardId,
+        hole,
+        score,
+        writerId: fact.writer,
+        userId: null,
+        writtenAt: new Date(fact.writtenAt),
+        receivedAt: now,
+        late: taken.late !== null,
+      })
+      for (const role of taken.withdraws) {
+        plan.withdraws.push({ cardId, role })
+        plan.signatures = plan.signatures.map((one) =>
+          one.cardId === cardId && one.role === role ? { ...one, withdrawnAt: now } : one,
+        )
+      }
+    } else if (taken.kind === 'signature' && fact.kind === 'signature') {
+      const { cardId, role, scores } = fact
+      plan.signatures.push({
+        ...origin,
+        id: randomUUID(),
+        cardId,
+        role,
+        entryId: taken.entryId,
+        scores,
+        signedAt: new Date(fact.writtenAt),
+        receivedAt: now,
+        withdrawnAt: null,
+      })
+      if (taken.handsIn) plan.handedIn.push(cardId)
+    }
+  }
+  return { ...plan, lastSeq: due - 1 }
+}
+
+function answerTo(seq: number, taken: Taken): FactAnswer {
+  if (taken.kind === 'refused') return { seq, answer: 'refused', code: taken.code, sentence: taken.sentence }
+  if (taken.kind === 'score' && taken.late !== null) return { seq, answer: 'late', sentence: taken.late }
+  return { seq, answer: 'received' }
+}

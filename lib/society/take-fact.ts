@@ -1,0 +1,163 @@
+// Decides what becomes of one fact from a phone, given the cards of its group as they stand. Plain values in and out:
+// the saving is in enter-score.ts.
+
+import { type CurrentCard, currentCard } from '@/lib/boards/current-card'
+import type { CardRecord, DayStatus, FactRecord, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
+import type { DeviceFact } from '@/lib/facts/score-fact'
+
+/** The cards of one group as the book has them, moved on fact by fact while a delivery is taken. */
+export interface GroupCards {
+  readonly status: DayStatus
+  readonly holes: number
+  readonly entryIds: readonly string[]
+  readonly nameOf: Readonly<Record<string, string>>
+  readonly cards: readonly CardRecord[]
+  readonly facts: readonly FactRecord[]
+  readonly rulings: readonly RulingRecord[]
+  readonly signatures: readonly SignatureRecord[]
+}
+
+type Role = SignatureRecord['role']
+
+export type Taken =
+  | { readonly kind: 'score'; readonly late: string | null; readonly withdraws: readonly Role[] }
+  | { readonly kind: 'signature'; readonly entryId: string; readonly handsIn: boolean }
+  | { readonly kind: 'refused'; readonly code: string; readonly sentence: string }
+
+export function takeFact(group: GroupCards, fact: DeviceFact): Taken {
+  const card = group.cards.find((one) => one.id === fact.cardId)
+  if (!card)
+    return no('card-not-in-group', 'That card is not in this group. Open the group it belongs to, or tell the desk.')
+  if (!group.entryIds.includes(fact.writer))
+    return no('writer-not-in-group', 'Whoever wrote that does not play in this group. Say on the card who you are.')
+  const now = currentCard({ card, ...group })
+  return fact.kind === 'score' ? takeScore(group, card, now, fact) : takeSignature(group, card, now, fact)
+}
+
+const no = (code: string, sentence: string): Taken => ({ kind: 'refused', code, sentence })
+
+/** Null while scores still count on the card. */
+export function whyClosed(status: DayStatus, card: Pick<CardRecord, 'state'>): string | null {
+  if (status === 'closed') return 'The day is closed.'
+  if (card.state === 'taken-in') return 'The desk has taken this card in.'
+  if (card.state === 'handed-in') return 'This card is signed and handed in.'
+  return null
+}
+
+function takeScore(
+  group: GroupCards,
+  card: CardRecord,
+  now: CurrentCard,
+  fact: Extract<DeviceFact, { kind: 'score' }>,
+): Taken {
+  if (fact.hole > group.holes)
+    return no('no-such-hole', `This round has ${group.holes} holes; there is no hole ${fact.hole}.`)
+  const closed = whyClosed(group.status, card)
+  if (closed)
+    return {
+      kind: 'score',
+      late: `${closed} The score is kept as a late fact for the desk and does not count by itself.`,
+      withdraws: [],
+    }
+  return { kind: 'score', late: null, withdraws: withdrawnBy(group, card, now, fact) }
+}
+
+/** Roles whose signature no longer covers the card once this fact stands: the hole reads otherwise, or is in dispute. */
+export function withdrawnBy(
+  sources: Pick<GroupCards, 'holes' | 'facts' | 'rulings' | 'signatures'>,
+  card: CardRecord,
+  now: CurrentCard,
+  fact: { readonly hole: number; readonly score: FactRecord['score']; readonly writer: string },
+): readonly Role[] {
+  const live = [now.player, now.marker].filter((one) => one !== null)
+  if (!live.length) return []
+  const then = currentCard({ card, ...sources, facts: [...sources.facts, unsaved(card.id, fact)] })
+  const line = then.holes[fact.hole - 1]
+  if (!line || line.ruledBy !== null) return []
+  return live.filter((one) => line.notAgreed || one.scores[fact.hole - 1] !== line.score).map((one) => one.role)
+}
+
+/** A fact as it will read once it is saved: after everything else. */
+export function unsaved(
+  cardId: string,
+  fact: { readonly hole: number; readonly score: FactRecord['score']; readonly writer: string },
+  rest: Partial<FactRecord> = {},
+): FactRecord {
+  const never = new Date(0)
+  return {
+    id: Number.MAX_SAFE_INTEGER,
+    cardId,
+    hole: fact.hole,
+    score: fact.score,
+    writer: fact.writer,
+    deviceId: '',
+    seq: 0,
+    writtenAt: never,
+    receivedAt: never,
+    late: false,
+    ...rest,
+  }
+}
+
+function takeSignature(
+  group: GroupCards,
+  card: CardRecord,
+  now: CurrentCard,
+  fact: Extract<DeviceFact, { kind: 'signature' }>,
+): Taken {
+  const closed = whyClosed(group.status, card)
+  if (closed) return no('card-closed', `${closed} It takes no further signature.`)
+  const name = group.nameOf[card.entryId] ?? 'the player'
+  if (fact.role === 'player' && fact.writer !== card.entryId)
+    return no('not-your-card', `Only ${name} signs this card as the player.`)
+  if (fact.role === 'marker' && fact.writer === card.entryId)
+    return no('own-marker', 'Nobody marks their own card. Hand the phone to the marker to sign.')
+  if (now.notAgreed.length)
+    return no('not-agreed', `${holes(now.notAgreed)} not agreed. Agree on the score, or ask the committee to rule.`)
+  if (now.missing.length)
+    return no('holes-missing', `${holes(now.missing)} without a score. Enter the strokes or "no score", then sign.`)
+  const differs = now.scores.flatMap((score, at) => (score === fact.scores[at] ? [] : [at + 1]))
+  if (differs.length || fact.scores.length !== now.scores.length)
+    return no(
+      'card-changed',
+      `The card has changed since you signed: look at ${holes(differs).toLowerCase()} and sign again.`,
+    )
+  const other = fact.role === 'player' ? now.marker : now.player
+  return { kind: 'signature', entryId: fact.writer, handsIn: other !== null }
+}
+
+/** "Hole 11", "Holes 4 and 11", "Holes 4, 9 and 11". */
+function holes(numbers: readonly number[]): string {
+  if (numbers.length < 2) return `Hole ${numbers[0] ?? ''}`.trim()
+  return `Holes ${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`
+}
+
+/** The group's cards after the fact was taken: what the next one of the same delivery meets. */
+export function afterFact(group: GroupCards, fact: DeviceFact, taken: Taken, now: Date): GroupCards {
+  if (taken.kind === 'refused') return group
+  if (taken.kind === 'score' && fact.kind === 'score') {
+    const last = group.facts.at(-1)?.id ?? 0
+    const added = unsaved(fact.cardId, fact, { id: last + 1, late: taken.late !== null })
+    return {
+      ...group,
+      facts: [...group.facts, added],
+      signatures: group.signatures.map((one) =>
+        one.cardId === fact.cardId && one.withdrawnAt === null && taken.withdraws.includes(one.role)
+          ? { ...one, withdrawnAt: now }
+          : one,
+      ),
+    }
+  }
+  if (taken.kind === 'signature' && fact.kind === 'signature') {
+    const { cardId, role, scores } = fact
+    const signature = { cardId, role, entryId: taken.entryId, scores, signedAt: now, withdrawnAt: null }
+    return {
+      ...group,
+      signatures: [...group.signatures, signature],
+      cards: taken.handsIn
+        ? group.cards.map((one) => (one.id === cardId ? { ...one, state: 'handed-in' as const } : one))
+        : group.cards,
+    }
+  }
+  throw new Error(`A ${fact.kind} cannot be taken as a ${taken.kind}.`)
+}

@@ -1,0 +1,40 @@
+import 'server-only'
+import type { DayStatus } from '@/lib/facts/day-record'
+import { reading, type Tx } from './client'
+
+/** How a board's version is written: what the desk changed, then what the scores changed. */
+export function versionText(day: { readonly version: number; readonly scoreVersion: number }): string {
+  return `${day.version}.${day.scoreVersion}`
+}
+
+export async function dayVersionOf(dayId: string): Promise<string | null> {
+  const day = await reading().day.findUnique({ where: { id: dayId }, select: { version: true, scoreVersion: true } })
+  return day && versionText(day)
+}
+
+export interface DayNow {
+  readonly id: string
+  readonly version: number
+  readonly scoreVersion: number
+  readonly status: DayStatus
+}
+
+/** Begins a change at the desk: takes the write lock with the day's row, then says how the day stands. */
+export async function takeDay(tx: Tx, societyId: string, dayId: string): Promise<DayNow | null> {
+  const there = await tx.day.updateMany({ where: { id: dayId, societyId }, data: { scoreVersion: { increment: 0 } } })
+  if (there.count === 0) return null
+  const day = await tx.day.findUniqueOrThrow({
+    where: { id: dayId },
+    select: { id: true, version: true, scoreVersion: true, status: true },
+  })
+  return { ...day, status: day.status as DayStatus }
+}
+
+export async function moveDayVersion(tx: Tx, dayId: string): Promise<DayNow> {
+  const day = await tx.day.update({
+    where: { id: dayId },
+    data: { version: { increment: 1 } },
+    select: { id: true, version: true, scoreVersion: true, status: true },
+  })
+  return { ...day, status: day.status as DayStatus }
+}

@@ -1,0 +1,247 @@
+import 'server-only'
+import type { CardRecord, DayStatus, FactRecord, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
+import type { DeviceFact, FactAnswer, WrittenScore } from '@/lib/facts/score-fact'
+import type { Tx } from './client'
+import { factsOf, rulingsOf, signaturesOf } from './day-record'
+
+/** A phone's numbers run per group: another group's phone can neither use them up nor be mistaken for it. */
+export function deviceIn(groupId: string, deviceId: string): string {
+  return `${groupId}.${deviceId}`
+}
+
+/** One row for the desk of each officer in each society: keyed cards have a sequence as phones have. */
+export function deskDevice(societyId: string, userId: string): string {
+  return `desk.${societyId}.${userId}`
+}
+
+/**
+ * Takes the device's row, and with it the write lock, before anything is read. Answers the last number we have; null
+ * when the group it should belong to is not there.
+ */
+export async function takeDevice(
+  tx: Tx,
+  device: { readonly id: string; readonly societyId: string; readonly groupId: string | null },
+  now: Date,
+): Promise<number | null> {
+  const seen = await tx.device.updateMany({ where: { id: device.id }, data: { lastSeen: now } })
+  if (seen.count === 0) {
+    const { groupId, societyId } = device
+    if (groupId !== null && (await tx.group.count({ where: { id: groupId, societyId } })) === 0) return null
+    await tx.device.create({ data: { ...device, lastSeq: 0, firstSeen: now, lastSeen: now } })
+    return 0
+  }
+  const row = await tx.device.findUniqueOrThrow({ where: { id: device.id }, select: { lastSeq: true } })
+  return row.lastSeq
+}
+
+/** Moves the device's number on. False when somebody else did so meanwhile: then nothing of the transaction may stand. */
+export async function moveDevice(tx: Tx, id: string, from: number, to: number): Promise<boolean> {
+  const moved = await tx.device.updateMany({ where: { id, lastSeq: from }, data: { lastSeq: to } })
+  return moved.count === 1
+}
+
+/** The first answers of numbers that were settled before. */
+export async function earlierAnswers(
+  tx: Tx,
+  deviceId: string,
+  seqs: readonly number[],
+): Promise<ReadonlyMap<number, FactAnswer>> {
+  if (!seqs.length) return new Map()
+  const where = { deviceId, seq: { in: [...seqs] } }
+  const late = await tx.scoreFact.findMany({ where: { ...where, late: true }, select: { seq: true } })
+  const refused = await tx.refusedFact.findMany({ where, select: { seq: true, code: true, sentence: true } })
+  const answers = new Map<number, FactAnswer>(seqs.map((seq) => [seq, { seq, answer: 'received' }]))
+  for (const { seq } of late) answers.set(seq, { seq, answer: 'late', sentence: LATE_BEFORE })
+  for (const one of refused) answers.set(one.seq, { ...one, answer: 'refused' })
+  return answers
+}
+
+const LATE_BEFORE = 'The score came after the card was closed. It is kept as a late fact for the desk.'
+
+export interface GroupSources {
+  readonly dayId: string
+  readonly status: DayStatus
+  readonly startPublished: boolean
+  readonly scoreVersion: number
+  readonly holes: number
+  readonly entryIds: readonly string[]
+  readonly nameOf: Readonly<Record<string, string>>
+  readonly cards: readonly CardRecord[]
+  readonly facts: readonly FactRecord[]
+  readonly rulings: readonly RulingRecord[]
+  readonly signatures: readonly SignatureRecord[]
+}
+
+/** Everything that decides about a score of this group, from inside the transaction. */
+export async function groupSources(
+  tx: Tx,
+  which: { readonly societyId: string; readonly dayId: string; readonly groupId: string },
+): Promise<GroupSources | null> {
+  const group = await tx.group.findFirst({
+    where: { id: which.groupId, societyId: which.societyId, round: { dayId: which.dayId } },
+    select: {
+      places: {
+        select: { entryId: true, entry: { select: { person: { select: { firstName: true, familyName: true } } } } },
+        orderBy: { position: 'asc' },
+      },
+      round: {
+        select: {
+          id: true,
+          holes: true,
+          day: { select: { status: true, startPublishedAt: true, scoreVersion: true } },
+        },
+      },
+    },
+  })
+  if (!group) return null
+  const entryIds = group.places.map((place) => place.entryId)
+  const rows = await tx.card.findMany({
+    where: { roundId: group.round.id, entryId: { in: entryIds } },
+    select: { id: true, entryId: true, markerId: true, state: true, takenInAt: true },
+  })
+  const cardIds = rows.map((row) => row.id)
+  return {
+    dayId: which.dayId,
+    status: group.round.day.status as DayStatus,
+    startPublished: group.round.day.startPublishedAt !== null,
+    scoreVersion: group.round.day.scoreVersion,
+    holes: group.round.holes,
+    entryIds,
+    nameOf: Object.fromEntries(
+      group.places.map(({ entryId, entry: { person } }) => [entryId, `${person.firstName} ${person.familyName}`]),
+    ),
+    cards: rows.map((row) => ({ ...row, state: row.state as CardRecord['state'] })),
+    facts: await factsOf(tx, cardIds),
+    rulings: (await rulingsOf(tx, which.dayId)).filter((ruling) => cardIds.includes(ruling.cardId)),
+    signatures: await signaturesOf(tx, cardIds),
+  }
+}
+
+export interface OneCardSources {
+  readonly status: DayStatus
+  readonly scoreVersion: number
+  readonly holes: number
+  readonly card: CardRecord
+  readonly facts: readonly FactRecord[]
+  readonly rulings: readonly RulingRecord[]
+  readonly signatures: readonly SignatureRecord[]
+}
+
+/** The same for one card at the desk; null when it is not a card of that day and society. */
+export async function cardSources(
+  tx: Tx,
+  which: { readonly societyId: string; readonly dayId: string; readonly cardId: string },
+): Promise<OneCardSources | null> {
+  const row = await tx.card.findFirst({
+    where: { id: which.cardId, societyId: which.societyId, round: { dayId: which.dayId } },
+    select: {
+      id: true,
+      entryId: true,
+      markerId: true,
+      state: true,
+      takenInAt: true,
+      round: { select: { holes: true, day: { select: { status: true, scoreVersion: true } } } },
+    },
+  })
+  if (!row) return null
+  const { round, ...card } = row
+  return {
+    status: round.day.status as DayStatus,
+    scoreVersion: round.day.scoreVersion,
+    holes: round.holes,
+    card: { ...card, state: card.state as CardRecord['state'] },
+    facts: await factsOf(tx, [card.id]),
+    rulings: (await rulingsOf(tx, which.dayId)).filter((ruling) => ruling.cardId === card.id),
+    signatures: await signaturesOf(tx, [card.id]),
+  }
+}
+
+export interface NewFact {
+  readonly societyId: string
+  readonly cardId: string
+  readonly hole: number
+  readonly score: WrittenScore
+  /** Entry id, or null for the desk. */
+  readonly writerId: string | null
+  readonly userId: string | null
+  readonly deviceId: string
+  readonly seq: number
+  readonly writtenAt: Date
+  readonly receivedAt: Date
+  readonly late: boolean
+}
+
+/** In the order given: the row's own number is the order of arrival. */
+export async function addFacts(tx: Tx, facts: readonly NewFact[]): Promise<void> {
+  if (!facts.length) return
+  await tx.scoreFact.createMany({
+    data: facts.map(({ score, ...fact }) => ({
+      ...fact,
+      strokes: typeof score === 'number' ? score : null,
+      outcome: typeof score === 'number' ? 'holed' : score === 'x' ? 'no-score' : 'cleared',
+      writer: fact.writerId === null ? 'desk' : 'entry',
+    })),
+  })
+}
+
+export interface NewSignature {
+  readonly id: string
+  readonly societyId: string
+  readonly cardId: string
+  readonly role: 'player' | 'marker'
+  readonly entryId: string | null
+  readonly scores: readonly WrittenScore[]
+  readonly deviceId: string
+  readonly seq: number
+  readonly signedAt: Date
+  readonly receivedAt: Date
+  readonly withdrawnAt: Date | null
+}
+
+export async function addSignatures(tx: Tx, signatures: readonly NewSignature[]): Promise<void> {
+  if (!signatures.length) return
+  await tx.signature.createMany({ data: signatures.map((one) => ({ ...one, scores: JSON.stringify(one.scores) })) })
+}
+
+export async function withdrawSignatures(tx: Tx, cardId: string, role: 'player' | 'marker', now: Date): Promise<void> {
+  await tx.signature.updateMany({ where: { cardId, role, withdrawnAt: null }, data: { withdrawnAt: now } })
+}
+
+export interface RefusedOnce {
+  readonly societyId: string
+  readonly deviceId: string
+  readonly fact: DeviceFact
+  readonly code: string
+  readonly sentence: string
+  readonly refusedAt: Date
+}
+
+export async function addRefused(tx: Tx, refused: readonly RefusedOnce[]): Promise<void> {
+  if (!refused.length) return
+  await tx.refusedFact.createMany({
+    data: refused.map(({ fact, ...one }) => ({ ...one, seq: fact.seq, fact: JSON.stringify(fact) })),
+  })
+}
+
+/** Only a card that is still out: answers whether it was. */
+export async function handInCard(tx: Tx, societyId: string, cardId: string): Promise<boolean> {
+  const changed = await tx.card.updateMany({
+    where: { id: cardId, societyId, state: 'out' },
+    data: { state: 'handed-in' },
+  })
+  return changed.count === 1
+}
+
+/** One step on for the whole delivery; the first score also puts a frozen day in play. */
+export async function moveScores(
+  tx: Tx,
+  dayId: string,
+  startsPlay: boolean,
+): Promise<{ readonly version: number; readonly scoreVersion: number }> {
+  if (startsPlay) await tx.day.updateMany({ where: { id: dayId, status: 'frozen' }, data: { status: 'in-play' } })
+  return tx.day.update({
+    where: { id: dayId },
+    data: { scoreVersion: { increment: 1 } },
+    select: { version: true, scoreVersion: true },
+  })
+}
