@@ -1,6 +1,8 @@
 // What a day is to the engine: plain values, whole numbers, nothing inferred. The day file (lib/facts/day-file.ts)
 // and the book (lib/boards/day-of-record.ts) both end here, so the score command and the board cannot disagree.
 
+import type { FiveChoices } from './formats/format'
+
 export type Gender = 'men' | 'women'
 
 export interface Hole {
@@ -93,6 +95,8 @@ export interface Competition {
   readonly id: string
   readonly name?: string
   readonly format: string
+  /** The society's own format, by its five choices; `format` is then only its name for the sheet. */
+  readonly custom?: FiveChoices
   /** Percent of the course handicap, or weights low to high for one ball of a side. The published figure when absent. */
   readonly allowance?: number | readonly number[]
   readonly ties?: TieRule

@@ -1,0 +1,46 @@
+// House practice: when and where each group starts. From the first tee at an interval, or all at once from different
+// holes, second groups on the par fives and fours and never on a par three.
+
+export interface Start {
+  /** HH:MM */
+  readonly time: string
+  readonly hole: number
+}
+
+export interface StartTerms {
+  readonly kind: 'tee-times' | 'shotgun'
+  readonly firstTee: string
+  readonly intervalMinutes: number
+  /** Pars in hole order. */
+  readonly pars: readonly number[]
+}
+
+/** Null when a shotgun start has more groups than two to a hole allow. */
+export function starts(groups: number, terms: StartTerms): readonly Start[] | null {
+  if (terms.kind === 'tee-times')
+    return Array.from({ length: groups }, (_, at) => ({
+      time: later(terms.firstTee, at * terms.intervalMinutes),
+      hole: 1,
+    }))
+  const holes = shotgunHoles(groups, terms.pars)
+  return holes === null ? null : holes.map((hole) => ({ time: terms.firstTee, hole }))
+}
+
+/** Hole of each group in the order of the groups. A hole with two groups has them one after the other. */
+export function shotgunHoles(groups: number, pars: readonly number[]): readonly number[] | null {
+  const first = pars.map((_, at) => at + 1).slice(0, groups)
+  const over = groups - first.length
+  const longest = pars
+    .map((par, at) => ({ par, hole: at + 1 }))
+    .filter(({ par }) => par > 3)
+    .sort((a, b) => b.par - a.par || a.hole - b.hole)
+    .map(({ hole }) => hole)
+  if (over > longest.length) return null
+  return [...first, ...longest.slice(0, Math.max(0, over))].sort((a, b) => a - b)
+}
+
+function later(clock: string, minutes: number): string {
+  const [hour = 0, minute = 0] = clock.split(':').map(Number)
+  const total = (hour * 60 + minute + minutes) % 1440
+  return `${String(Math.floor(total / 60)).padStart(2, '0')}:${String(total % 60).padStart(2, '0')}`
+}

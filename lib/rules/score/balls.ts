@@ -1,0 +1,153 @@
+// The balls of an entrant and what each is worth on every hole. RoH 2024, 6.2 for the handicap of a ball, Appendix E for
+// where its strokes fall.
+
+import type { Card, Hole, HoleScore } from '../day'
+import { fraction, rounded } from '../exact/fraction'
+import { ballValueOf, comparesStrokes } from '../formats/format'
+import type { MatchHandicap } from '../handicap/match-strokes'
+import { parDifference } from '../handicap/par-difference'
+import { afterAllowance } from '../handicap/playing-handicap'
+import { sideHandicapInFull } from '../handicap/side-handicap'
+import { strokesInOrder } from '../strokes/strokes-on-holes'
+import { valueOnHole } from '../values/value-on-hole'
+import type { DayIndex, PlayerLine, TeeSheet } from './day-index'
+import type { TermsInForce } from './terms-in-force'
+
+export interface Ball {
+  /** Player id, or side id for the side's one ball. */
+  readonly id: string
+  readonly sheet: TeeSheet
+  readonly holes: readonly Hole[]
+  readonly card: Card | null
+  /** Course handicap to show; null for a side's ball. */
+  readonly course: number | null
+  /** Playing handicap, or strokes received in a match. */
+  readonly handicap: number
+  readonly strokes: readonly number[]
+  /** With penalty strokes in; a hole never to be played any more is 'x'. */
+  readonly gross: readonly HoleScore[]
+  readonly values: readonly HoleScore[]
+}
+
+/** A ball before its strokes are known. */
+export interface BallSeed {
+  readonly id: string
+  readonly lines: readonly PlayerLine[]
+  readonly sheet: TeeSheet
+  readonly card: Card | null
+}
+
+export function seedsOf(entrant: string, players: readonly string[], one: boolean, index: DayIndex): BallSeed[] {
+  const lines: PlayerLine[] = []
+  for (const id of players) {
+    const line = index.players.get(id)
+    if (line !== undefined) lines.push(line)
+  }
+  if (lines.length === 0) return []
+  if (!one) {
+    return lines.map((line) => ({
+      id: line.player.id,
+      lines: [line],
+      sheet: line.sheet,
+      card: index.cards.get(line.player.id) ?? null,
+    }))
+  }
+  // One ball: its card is the side's, or the first of its players' that there is; its tee is the first player's.
+  const card = index.cards.get(entrant) ?? firstCard(players, index)
+  return [{ id: entrant, lines, sheet: lines[0]!.sheet, card }]
+}
+
+function firstCard(players: readonly string[], index: DayIndex): Card | null {
+  for (const id of players) {
+    const card = index.cards.get(id)
+    if (card !== undefined) return card
+  }
+  return null
+}
+
+export function lowestParOf(seeds: readonly BallSeed[]): number {
+  let lowest = Number.POSITIVE_INFINITY
+  for (const seed of seeds) if (seed.sheet.par < lowest) lowest = seed.sheet.par
+  return lowest
+}
+
+/** Handicap of a ball with the allowance applied and nothing rounded, and the strokes for the par of its tee. */
+export function handicapInFull(
+  seed: BallSeed,
+  terms: TermsInForce,
+  lowestPar: number,
+  editionId: string,
+): MatchHandicap {
+  const { format, competition, allowance } = terms
+  if (format.strokes.kind === 'none') return { full: fraction(0), parDifference: 0 }
+  const byHand = handicapByHand(seed, competition.id)
+  if (byHand !== null) return { full: fraction(byHand), parDifference: 0 }
+  const due = comparesStrokes(format) ? parDifference(seed.sheet.par, lowestPar) : 0
+  if (format.strokes.kind === 'for-the-side') {
+    const courses = seed.lines.map((line) => line.course)
+    return { full: sideHandicapInFull(courses, allowance, editionId), parDifference: due }
+  }
+  const percent = typeof allowance === 'number' ? allowance : (allowance[0] ?? 100)
+  return { full: afterAllowance(seed.lines[0]!.course, percent, editionId), parDifference: due }
+}
+
+/** A playing handicap set by a ruling or a limit: final, whatever the allowance and the tee. */
+export function handicapByHand(seed: BallSeed, competition: string): number | null {
+  if (seed.lines.length !== 1) return null
+  const set = seed.lines[0]!.player.playingHandicap
+  return set === undefined ? null : (set[competition] ?? set['*'] ?? null)
+}
+
+export function ownHandicap({ full, parDifference }: MatchHandicap): number {
+  return rounded(full) + parDifference
+}
+
+/** The ball with so many strokes. `over` says that holes not played will not be played any more. */
+export function ballOf(seed: BallSeed, handicap: number, terms: TermsInForce, over: boolean): Ball {
+  const { sheet, card } = seed
+  const holes = sheet.tee.holes
+  const value = ballValueOf(terms.format.value)
+  const strokes = strokesInOrder(handicap, sheet.order)
+  // A disqualified partner's scores are no use to the side (Rules of Golf 23.2); alone, they are only shown.
+  const struckOut = card?.outcome === 'disqualified' && terms.format.side.to > 1 && terms.format.ball === 'own'
+  const gross = struckOut ? holes.map((): HoleScore => 'x') : grossOf(card, holes, over)
+  const values = new Array<HoleScore>(holes.length)
+  for (let i = 0; i < holes.length; i++) {
+    values[i] = valueOnHole(value, gross[i]!, strokes[i]!, holes[i]!.par, terms.maximum)
+  }
+  const line = seed.lines.length === 1 ? seed.lines[0]! : null
+  return { id: seed.id, sheet, holes, card, course: line?.course.rounded ?? null, handicap, strokes, gross, values }
+}
+
+function grossOf(card: Card | null, holes: readonly Hole[], over: boolean): HoleScore[] {
+  const gross = new Array<HoleScore>(holes.length)
+  const finished = over || card?.outcome !== undefined
+  for (let i = 0; i < holes.length; i++) {
+    const score = card?.scores[i] ?? null
+    if (score === null) gross[i] = finished ? 'x' : null
+    else if (score === 'x') gross[i] = 'x'
+    else gross[i] = score + (card?.penaltyStrokes?.[holes[i]!.hole] ?? 0)
+  }
+  return gross
+}
+
+/**
+ * Level par hole by hole on a common footing: a tee of higher par gives up its extra strokes on the holes that have them,
+ * so that cards still out on different tees can be put in order (6.2b gives those strokes as handicap).
+ */
+export function levelPars(sheet: TeeSheet, lowest: TeeSheet): number[] {
+  const pars = sheet.tee.holes.map((hole) => hole.par)
+  let extra = sheet.par - lowest.par
+  for (let i = 0; i < pars.length && extra > 0; i++) {
+    const gap = pars[i]! - (lowest.tee.holes[i]?.par ?? pars[i]!)
+    if (gap <= 0) continue
+    const given = Math.min(gap, extra)
+    pars[i] = pars[i]! - given
+    extra -= given
+  }
+  for (let place = 1; extra > 0 && place <= pars.length; place++, extra--) {
+    const at = sheet.order.indexOf(place)
+    pars[at] = pars[at]! - 1
+  }
+  return pars
+}

@@ -1,0 +1,44 @@
+// A day looked at once: who plays from where, course handicaps (RoH 6.1) and cards, found by id. Built for every count of
+// the board, so it makes as little as it can.
+
+import type { Card, Day, Player, Side, Tee } from '../day'
+import { type CourseHandicap, courseHandicap, parOf } from '../handicap/course-handicap'
+import { strokeOrder } from '../strokes/strokes-on-holes'
+
+export interface TeeSheet {
+  readonly tee: Tee
+  readonly par: number
+  /** Place of each hole in the order of the stroke indexes. */
+  readonly order: readonly number[]
+}
+
+export interface PlayerLine {
+  readonly player: Player
+  readonly sheet: TeeSheet
+  readonly course: CourseHandicap
+}
+
+export interface DayIndex {
+  readonly day: Day
+  readonly sheets: ReadonlyMap<string, TeeSheet>
+  readonly players: ReadonlyMap<string, PlayerLine>
+  readonly sides: ReadonlyMap<string, Side>
+  /** By player id, or by side id where a side plays one ball. */
+  readonly cards: ReadonlyMap<string, Card>
+}
+
+export function indexOf(day: Day): DayIndex {
+  const sheets = new Map<string, TeeSheet>()
+  for (const tee of day.tees) sheets.set(tee.id, { tee, par: parOf(tee), order: strokeOrder(tee.holes) })
+  const players = new Map<string, PlayerLine>()
+  for (const player of day.players) {
+    const sheet = sheets.get(player.tee)
+    if (sheet === undefined) continue
+    players.set(player.id, { player, sheet, course: courseHandicap(player.indexTenths, sheet.tee, day.edition) })
+  }
+  const sides = new Map<string, Side>()
+  for (const side of day.sides) sides.set(side.id, side)
+  const cards = new Map<string, Card>()
+  for (const card of day.cards) cards.set(card.player, card)
+  return { day, sheets, players, sides, cards }
+}

@@ -1,0 +1,99 @@
+// Places: a total order with equals, the same whatever order the cards came in. Committee Procedures 5A(6) for ties,
+// broken only once every card concerned is complete; until then those level share the place.
+
+import type { Standing } from '../standings'
+import { type Contender, howBroken, inOrder, type TieTerms } from '../ties/break-ties'
+import type { Entry } from './entry-lines'
+import type { TermsInForce } from './terms-in-force'
+
+const LAST = ['not-started', 'withdrawn', 'no-return', 'disqualified'] as const
+
+function byId(a: Entry, b: Entry): number {
+  return a.entrant.id < b.entrant.id ? -1 : a.entrant.id > b.entrant.id ? 1 : 0
+}
+
+export function ranked(entries: readonly Entry[], terms: TermsInForce): Standing[] {
+  const high = terms.format.better === 'high'
+  // More is ahead. On strokes, cards on different holes are compared against level par.
+  const key = (one: Entry) => (high ? one.score : -one.againstLevel)
+  const placed = entries.filter((one) => one.noPlace === undefined).sort((a, b) => key(b) - key(a) || byId(a, b))
+  const standings: Standing[] = []
+  for (let from = 0; from < placed.length; ) {
+    let to = from + 1
+    while (to < placed.length && key(placed[to]!) === key(placed[from]!)) to++
+    if (to - from === 1) standings.push(standingOf(placed[from]!, from + 1, false, terms))
+    else placeLevel(placed.slice(from, to), from + 1, terms, standings)
+    from = to
+  }
+  const others = entries
+    .filter((one) => one.noPlace !== undefined)
+    .sort((a, b) => LAST.indexOf(a.noPlace!) - LAST.indexOf(b.noPlace!) || byId(a, b))
+  for (const one of others) standings.push(standingOf(one, null, false, terms))
+  return standings
+}
+
+function placeLevel(level: readonly Entry[], place: number, terms: TermsInForce, into: Standing[]): void {
+  const { ties, format } = terms
+  if (ties.steps.length === 0 || level.some((one) => !one.complete)) {
+    for (const one of level) into.push(standingOf(one, place, true, terms))
+    return
+  }
+  const tieTerms: TieTerms = { rule: ties, better: format.better, unit: format.unit }
+  const entryOf = new Map(level.map((one) => [contenderOf(one, terms), one]))
+  const clusters = inOrder([...entryOf.keys()], tieTerms)
+  const order = clusters.flat().map((one) => one.entrant)
+  let at = place
+  clusters.forEach((cluster, c) => {
+    const below = clusters[c + 1]?.[0]
+    for (const one of cluster) {
+      const broken = below === undefined ? undefined : howBroken(one, below, order, tieTerms)
+      into.push(standingOf(entryOf.get(one)!, at, cluster.length > 1, terms, broken))
+    }
+    at += cluster.length
+  })
+}
+
+function contenderOf(entry: Entry, { format }: TermsInForce): Contender {
+  const shares = format.value.kind === 'strokes' && (format.side.to === 1 || format.ball === 'one')
+  return {
+    entrant: entry.entrant.id,
+    values: entry.holes.map((line) => line.value ?? 0),
+    gross: shares ? entry.holes.map((line) => (typeof line.gross === 'number' ? line.gross : 0)) : null,
+    handicap: entry.balls.reduce((sum, ball) => sum + ball.handicap, 0),
+    startHole: entry.balls[0]?.card?.startHole ?? 1,
+    lastRound: null,
+  }
+}
+
+function standingOf(
+  entry: Entry,
+  place: number | null,
+  tied: boolean,
+  terms: TermsInForce,
+  tieBroken?: Standing['tieBroken'],
+): Standing {
+  const { entrant, balls } = entry
+  const one = balls.length === 1 ? balls[0]! : null
+  const ownBalls = terms.format.ball === 'own'
+  const handicaps: Record<string, number> = {}
+  if (ownBalls) for (const ball of balls) handicaps[ball.id] = ball.handicap
+  const started = entry.holesPlayed > 0
+  return {
+    place,
+    tied,
+    entrant: entrant.id,
+    players: entrant.players,
+    courseHandicap: one?.course ?? null,
+    playingHandicap: one !== null && (terms.format.side.to === 1 || !ownBalls) ? one.handicap : null,
+    handicaps,
+    score: place === null ? null : entry.score,
+    againstLevel: place === null || !started ? null : entry.againstLevel,
+    out: entry.out,
+    in: entry.in,
+    holesPlayed: entry.holesPlayed,
+    holes: entry.holes,
+    gross: entry.gross,
+    ...(entry.noPlace === undefined ? {} : { noPlace: entry.noPlace }),
+    ...(tieBroken === undefined ? {} : { tieBroken }),
+  }
+}

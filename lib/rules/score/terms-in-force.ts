@@ -1,0 +1,59 @@
+// The terms of a competition with everything filled in: its format, its allowance and where that comes from (RoH 2024,
+// Appendix C), its tie rule (Committee Procedures 5A(6)), its maximum.
+
+import type { Competition, Day, MaximumScore, TieRule } from '../day'
+import { editionOf } from '../editions/editions'
+import { allowanceFor, formatOf } from '../formats/catalogue'
+import { type Format, formatFrom } from '../formats/format'
+import { PUBLISHED_COUNTBACK } from '../ties/published-countback'
+
+export interface TermsInForce {
+  readonly competition: Competition
+  readonly format: Format
+  readonly allowance: number | readonly number[]
+  readonly allowanceFrom: string
+  readonly ties: TieRule
+  readonly maximum: MaximumScore
+}
+
+const NET_DOUBLE_BOGEY: MaximumScore = { kind: 'net-double-bogey' }
+
+/** The format a competition names, or the one it carries. Null for a name that is not in the list. */
+export function formatOfCompetition(competition: Competition, formats: readonly Format[]): Format | null {
+  if (competition.custom === undefined) return formatOf(competition.format, formats)
+  return formatFrom({
+    ...competition.custom,
+    id: competition.format,
+    name: competition.name ?? competition.format,
+    sentence: 'A format of the society.',
+    family: 'singles',
+    allowance: { house: 100, why: 'A format of the society: nothing is published for it.' },
+    clause: 'Terms of the competition',
+  })
+}
+
+export function termsInForce(competition: Competition, day: Day, formats: readonly Format[]): TermsInForce | null {
+  const format = formatOfCompetition(competition, formats)
+  if (format === null) return null
+  const edition = editionOf(day.edition)
+  const proposed = allowanceFor(format, 0, edition)
+  const small = allowanceFor(format, 1, edition)
+  const allowance = competition.allowance ?? proposed.allowance
+  const published = [proposed, small].find((one) => one.from === 'published' && sameAllowance(one.allowance, allowance))
+  return {
+    competition,
+    format,
+    allowance,
+    allowanceFrom: published === undefined ? 'house choice' : `published, ${published.clause}`,
+    ties: competition.ties ?? PUBLISHED_COUNTBACK,
+    maximum: competition.maximum ?? NET_DOUBLE_BOGEY,
+  }
+}
+
+/** 50 and [50, 50] are the same thing said twice. */
+function sameAllowance(a: number | readonly number[], b: number | readonly number[]): boolean {
+  if (typeof a === 'number' && typeof b === 'number') return a === b
+  const long = typeof a === 'number' ? (b as readonly number[]) : a
+  const other = typeof a === 'number' ? a : b
+  return long.every((one, i) => one === (typeof other === 'number' ? other : other[i]))
+}

@@ -1,0 +1,140 @@
+// Committee Procedures 5A(6): entrants level on their score are put in order step by step. A tie of several is settled
+// from the top: whoever a step puts ahead is placed, and those still level go on to the next step.
+
+import type { TieRule, TieStep } from '../day'
+import { fraction, halfUp, modulo, shortDecimal } from '../exact/fraction'
+import type { TieBroken } from '../standings'
+import { stepInWords, windowOf } from './windows'
+
+/** What the tie rule needs to know of an entrant. */
+export interface Contender {
+  readonly entrant: string
+  /** Value of each hole of the round that decides (the last one). */
+  readonly values: readonly number[]
+  /** In net stroke play on one ball, gross scores of the same holes: shares of the handicap are then taken off. */
+  readonly gross: readonly number[] | null
+  readonly handicap: number
+  readonly startHole: number
+  /** Score of the last round of several, compared before any window. */
+  readonly lastRound: number | null
+}
+
+/** A step's figure for one entrant: `order` compares, `shown` goes on the sheet. */
+interface Figure {
+  readonly order: number
+  readonly shown: string
+}
+
+export interface TieTerms {
+  readonly rule: TieRule
+  readonly better: 'high' | 'low'
+  readonly unit: 'points' | 'strokes' | 'holes'
+}
+
+type Step = TieStep | { readonly kind: 'last-round' }
+
+function stepsOf(terms: TieTerms, contenders: readonly Contender[]): readonly Step[] {
+  const several = contenders.some((one) => one.lastRound !== null)
+  return several ? [{ kind: 'last-round' }, ...terms.rule.steps] : terms.rule.steps
+}
+
+/** Level entrants in their final order; those in the same cluster stay level. */
+export function inOrder(contenders: readonly Contender[], terms: TieTerms): Contender[][] {
+  const byId = [...contenders].sort((a, b) => (a.entrant < b.entrant ? -1 : a.entrant > b.entrant ? 1 : 0))
+  return split(byId, stepsOf(terms, contenders), 0, terms)
+}
+
+function split(level: Contender[], steps: readonly Step[], at: number, terms: TieTerms): Contender[][] {
+  if (level.length === 1 || at >= steps.length) return [level]
+  const figures = new Map<Contender, number>()
+  for (const one of level) figures.set(one, figureOf(one, steps[at]!, terms)?.order ?? 0)
+  const sorted = [...level].sort((a, b) => figures.get(b)! - figures.get(a)!)
+  const clusters: Contender[][] = []
+  for (const one of sorted) {
+    const last = clusters[clusters.length - 1]
+    if (last !== undefined && figures.get(last[0]!) === figures.get(one)) last.push(one)
+    else clusters.push([one])
+  }
+  return clusters.flatMap((cluster) => split(cluster, steps, at + 1, terms))
+}
+
+/** How `mine` came to stand above `theirs`: every step tried up to the one that decided. */
+export function howBroken(
+  mine: Contender,
+  theirs: Contender,
+  level: readonly string[],
+  terms: TieTerms,
+): TieBroken | undefined {
+  const figures: { window: string; mine: string; theirs: string }[] = []
+  for (const step of stepsOf(terms, [mine, theirs])) {
+    const a = figureOf(mine, step, terms)
+    const b = figureOf(theirs, step, terms)
+    if (a === null || b === null) continue
+    const window = step.kind === 'last-round' ? 'last round' : stepInWords(step)
+    figures.push({ window, mine: a.shown, theirs: b.shown })
+    if (a.order !== b.order) return { level, step: window, figures, against: theirs.entrant }
+  }
+  return undefined
+}
+
+/** Higher `order` is ahead. Null where the step does not apply to a round of this length. */
+function figureOf(one: Contender, step: Step, terms: TieTerms): Figure | null {
+  switch (step.kind) {
+    case 'last-round': {
+      const score = one.lastRound ?? 0
+      return { order: terms.better === 'high' ? score : -score, shown: signed(score, terms.unit) }
+    }
+    case 'last':
+    case 'first-nine-last':
+      return windowFigure(one, step, terms)
+    case 'lower-handicap':
+      return { order: -one.handicap, shown: String(one.handicap) }
+    case 'higher-handicap':
+      return { order: one.handicap, shown: String(one.handicap) }
+    case 'lot': {
+      const lot = lotOf(one.entrant, step.seed)
+      return { order: -lot, shown: String(lot) }
+    }
+    case 'play-off': {
+      const at = step.order.indexOf(one.entrant)
+      return at < 0 ? { order: -step.order.length, shown: 'not in it' } : { order: -at, shown: String(at + 1) }
+    }
+  }
+}
+
+function windowFigure(
+  one: Contender,
+  step: Extract<TieStep, { kind: 'last' | 'first-nine-last' }>,
+  { rule, better, unit }: TieTerms,
+): Figure | null {
+  const holes = one.values.length
+  const window = windowOf(step, holes, one.startHole, rule.holesCount)
+  if (window === null) return null
+  if (one.gross !== null) {
+    let gross = 0
+    for (const i of window) gross += one.gross[i]!
+    // The share is handicap × window ÷ holes: as a fraction, everything is compared in parts of a round.
+    const parts =
+      rule.fractions === 'kept'
+        ? gross * holes - one.handicap * window.length
+        : (gross - halfUp(one.handicap * window.length, holes)) * holes
+    return { order: -parts, shown: shortDecimal(fraction(parts, holes), 2) }
+  }
+  let sum = 0
+  for (const i of window) sum += one.values[i]!
+  return { order: better === 'high' ? sum : -sum, shown: signed(sum, unit) }
+}
+
+function signed(n: number, unit: TieTerms['unit']): string {
+  if (n < 0) return `−${-n}`
+  return unit === 'holes' && n > 0 ? `+${n}` : String(n)
+}
+
+/** A lot that anybody can draw again from the recorded seed: the lowest number is ahead. */
+export function lotOf(entrant: string, seed: number): number {
+  let hash = modulo(seed, 4294967291) ^ 2166136261
+  for (let i = 0; i < entrant.length; i++) hash = Math.imul(hash ^ entrant.charCodeAt(i), 16777619)
+  hash = Math.imul(hash ^ (hash >>> 15), 2246822507)
+  hash = Math.imul(hash ^ (hash >>> 13), 3266489909)
+  return (hash ^ (hash >>> 16)) >>> 0
+}
