@@ -1,0 +1,18 @@
+import type { CourseRow } from '@/lib/boards/desk-views'
+import type { CourseChoice } from './day-form'
+
+/** The courses of the book as the day form offers them. */
+export const courseChoices = (courses: readonly CourseRow[]): readonly CourseChoice[] =>
+  courses.map((course) => ({
+    id: course.courseId,
+    name: course.name,
+    tees: course.tees.map((tee) => ({
+      id: tee.teeId,
+      name: tee.name,
+      gender: tee.gender,
+      courseRating: tee.courseRating,
+      slopeRating: tee.slopeRating,
+      par: tee.par,
+      yards: tee.yards,
+    })),
+  }))

@@ -1,0 +1,202 @@
+'use client'
+
+import { type ReactNode, useState } from 'react'
+import { ActForm } from '@/app/desk/_form/act-form'
+import type { FormAction } from '@/app/desk/_form/act-state'
+import { Field, SelectField, Send } from '@/app/desk/_form/field'
+import type { CallDay } from '@/lib/facts/commands'
+import type { Gender } from '@/lib/rules/day'
+import { editionFor, editionOf } from '@/lib/rules/editions/editions'
+import { CompetitionFields } from './competition-fields'
+import { draftOf, intervalAdvice, newCompetition, proposedAgain } from './drafts'
+
+export interface CourseChoice {
+  readonly id: string
+  readonly name: string
+  readonly tees: readonly {
+    readonly id: string
+    readonly name: string
+    readonly gender: Gender
+    readonly courseRating: string
+    readonly slopeRating: number
+    readonly par: number
+    readonly yards: number | null
+  }[]
+}
+
+interface Props {
+  readonly action: FormAction
+  readonly label: string
+  readonly day: CallDay
+  readonly courses: readonly CourseChoice[]
+  readonly expected: number
+  readonly send: string
+  /** Why course, tees and terms can no longer be changed; null before the freeze. */
+  readonly fixed: string | null
+  readonly children?: ReactNode
+}
+
+export function DayForm({ action, label, day, courses, expected: before, send, fixed, children }: Props) {
+  const [courseId, setCourse] = useState(day.courseId || courses[0]?.id || '')
+  const [date, setDate] = useState(day.date)
+  const [expected, setExpected] = useState(before)
+  const [start, setStart] = useState({ kind: day.startKind ?? 'tee-times', minutes: day.intervalMinutes })
+  const [drafts, setDrafts] = useState(() => day.competitions.map(draftOf))
+  const edition = editionFor(date)
+  const course = courses.find((one) => one.id === courseId)
+  const advice = intervalAdvice(start.minutes, start.kind)
+  const propose = (size: number, of: string) => setDrafts((now) => [...proposedAgain(now, size, of)])
+
+  return (
+    <ActForm action={action} label={label} className="day-form">
+      <input type="hidden" name="seasonId" value={day.seasonId} />
+      {children}
+      <section aria-labelledby="when-h">
+        <h2 id="when-h">When and where</h2>
+        <div className="fields">
+          <Field name="name" label="Name of the day" initial={day.name} required maxLength={80} />
+          <Field
+            name="date"
+            label="Date"
+            type="date"
+            value={date}
+            onChange={(event) => {
+              setDate(event.target.value)
+              propose(expected, editionFor(event.target.value))
+            }}
+            required
+            hint={date ? `Counted under the ${editionOf(edition).title}.` : undefined}
+          />
+          <Field name="entriesCloseOn" label="Entries close on" type="date" initial={day.entriesCloseOn} />
+          <SelectField
+            name="courseId"
+            label="Course"
+            value={courseId}
+            onChange={setCourse}
+            options={courses.map((one) => ({ value: one.id, label: one.name }))}
+          />
+          <TeeSelect key={`men ${courseId}`} course={course} gender="men" initial={day.teeMen} />
+          <TeeSelect key={`women ${courseId}`} course={course} gender="women" initial={day.teeWomen} />
+        </div>
+      </section>
+      <section aria-labelledby="start-h">
+        <h2 id="start-h">The start</h2>
+        <div className="fields">
+          <SelectField
+            name="startKind"
+            label="Start"
+            value={start.kind}
+            onChange={(kind) => setStart({ ...start, kind: kind === 'shotgun' ? 'shotgun' : 'tee-times' })}
+            options={[
+              { value: 'tee-times', label: 'Tee times from the first tee' },
+              { value: 'shotgun', label: 'Shotgun: all at once, on different holes' },
+            ]}
+          />
+          <Field name="firstTee" label="First tee" type="time" initial={day.firstTee} required />
+          <Field
+            name="intervalMinutes"
+            label="Minutes between groups"
+            type="number"
+            min={5}
+            max={30}
+            value={start.minutes}
+            onChange={(event) => setStart({ ...start, minutes: Number(event.target.value) })}
+            hint={advice ?? 'Published advice: 8 for two-balls, 10 to 11 for threes, 12 for fours.'}
+            required
+          />
+          <SelectField
+            name="holes"
+            label="Holes"
+            initial={String(day.holes ?? 18)}
+            options={[
+              { value: '18', label: '18' },
+              { value: '9', label: '9' },
+            ]}
+          />
+          <Field
+            name="places"
+            label="Places"
+            type="number"
+            min={2}
+            max={200}
+            initial={day.places}
+            hint="Whoever enters after that waits. Empty: as many as come."
+          />
+          <Field
+            name="expected"
+            label="Players expected"
+            type="number"
+            min={0}
+            max={200}
+            value={expected}
+            onChange={(event) => {
+              setExpected(Number(event.target.value))
+              propose(Number(event.target.value), edition)
+            }}
+            hint="Allowances are proposed for this field."
+          />
+        </div>
+      </section>
+      <section aria-labelledby="comps-h">
+        <h2 id="comps-h">Competitions on the same cards</h2>
+        {fixed ? <p className="second">{fixed}</p> : null}
+        {drafts.map((draft, place) => (
+          <CompetitionFields
+            key={draft.key}
+            draft={draft}
+            place={place}
+            expected={expected}
+            edition={edition}
+            only={drafts.length === 1}
+            onChange={(changed) => setDrafts(drafts.with(place, changed))}
+            onLeaveOut={() => setDrafts(drafts.filter((one) => one !== draft))}
+          />
+        ))}
+        <p className="acts">
+          <button
+            type="button"
+            className="btn"
+            onClick={() => setDrafts([...drafts, newCompetition('four-ball-stableford', expected, edition)])}
+          >
+            Add a competition
+          </button>
+        </p>
+      </section>
+      <p className="acts">
+        <Send kind="first">{send}</Send>
+      </p>
+    </ActForm>
+  )
+}
+
+function TeeSelect({
+  course,
+  gender,
+  initial,
+}: {
+  readonly course: CourseChoice | undefined
+  readonly gender: Gender
+  readonly initial: string | null
+}) {
+  const tees = course?.tees.filter((tee) => tee.gender === gender) ?? []
+  const known = tees.some((tee) => tee.id === initial) ? initial : null
+  const [chosen, setChosen] = useState(known ?? tees[0]?.id ?? '')
+  const tee = tees.find((one) => one.id === chosen)
+  return (
+    <SelectField
+      name={gender === 'men' ? 'teeMen' : 'teeWomen'}
+      label={gender === 'men' ? 'Tees, men' : 'Tees, women'}
+      value={chosen}
+      onChange={setChosen}
+      hint={
+        tee
+          ? `Par ${tee.par}, course rating ${tee.courseRating}, slope ${tee.slopeRating}${tee.yards ? `, ${tee.yards} yards` : ''}.`
+          : `No tees are rated for ${gender} on this course.`
+      }
+      options={[
+        ...tees.map((one) => ({ value: one.id, label: one.name })),
+        ...(tees.length === 0 ? [{ value: '', label: 'none' }] : []),
+      ]}
+    />
+  )
+}

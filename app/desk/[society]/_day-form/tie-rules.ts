@@ -1,0 +1,40 @@
+// Tie rules as a secretary chooses them; the terms keep the steps themselves, so an old day never changes its meaning.
+
+import type { CompetitionTerms } from '@/lib/facts/terms'
+import { PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
+
+type Ties = CompetitionTerms['ties']
+
+export interface TieChoice {
+  readonly id: string
+  readonly label: string
+  readonly steps: Ties['steps']
+}
+
+const LAST = PUBLISHED_COUNTBACK.steps.filter((step) => step.kind === 'last')
+
+export const TIE_CHOICES: readonly TieChoice[] = [
+  {
+    id: 'countback',
+    label: 'Countback: last nine, six, three, the last hole, then the same of the first nine',
+    steps: PUBLISHED_COUNTBACK.steps,
+  },
+  {
+    id: 'lower-handicap',
+    label: 'Countback: last nine, six, three, the last hole, then the lower handicap',
+    steps: [...LAST, { kind: 'lower-handicap' }],
+  },
+  {
+    id: 'higher-handicap',
+    label: 'Countback: last nine, six, three, the last hole, then the higher handicap',
+    steps: [...LAST, { kind: 'higher-handicap' }],
+  },
+  { id: 'shared', label: 'No countback: the place is shared', steps: [] },
+]
+
+export const KEPT_AS_IT_IS = 'as-it-is'
+
+export function tieChoiceOf(ties: Ties): string {
+  const steps = JSON.stringify(ties.steps)
+  return TIE_CHOICES.find((one) => JSON.stringify(one.steps) === steps)?.id ?? KEPT_AS_IT_IS
+}

@@ -1,0 +1,110 @@
+'use server'
+
+import { refresh } from 'next/cache'
+import { redirect } from 'next/navigation'
+import { type ActState, doneState, refusedState } from '@/app/desk/_form/act-state'
+import { askedBy } from '@/app/desk/_form/answer'
+import type { CardReturn } from '@/lib/boards/returns-view'
+import type { Actor } from '@/lib/facts/actor'
+import { keyCard, ruleOnCard } from '@/lib/facts/commands'
+import { ok, type Result, refused } from '@/lib/result'
+import { deskDay } from '@/lib/society/desk-day'
+import { keyCard as keyPaperCard } from '@/lib/society/enter-score'
+import { parseInput } from '@/lib/society/parse-input'
+import { returns } from '@/lib/society/returns'
+import { ruleOnCard as rule } from '@/lib/society/rule-on-card'
+import { takeCardIn } from '@/lib/society/take-card-in'
+import { readKeyed } from './keying'
+
+interface Day {
+  readonly society: string
+  readonly day: string
+}
+
+const returnsOf = ({ society, day }: Day) => `/desk/${society}/days/${day}/returns`
+
+/** Keys what is on the paper; "take in" goes on to the next card, so that a pile is keyed without the mouse. */
+export async function keepCard(where: Day, before: ActState, form: FormData): Promise<ActState> {
+  const who = await askedBy(where.society)
+  if (!who.ok) return refusedState(before, form, who)
+  const found = await cardOf(who.value, where, String(form.get('cardId') ?? ''))
+  if (!found.ok) return refusedState(before, form, found)
+  const { dayId, card, cards } = found.value
+
+  const scores = card.holes.map((hole) => readKeyed(String(form.get(`hole-${hole.hole}`) ?? '')))
+  const odd = card.holes.filter((_hole, place) => scores[place] === 'unreadable')
+  if (odd.length > 0) {
+    const faults = odd.map(({ hole }) => ({
+      place: `hole ${hole}`,
+      sentence: 'Write 1 to 30 strokes, or N for no score.',
+    }))
+    return refusedState(before, form, refused('not-understood', 'Some figures cannot be read.', faults))
+  }
+  const signed = { player: form.has('signed-player'), marker: form.has('signed-marker') }
+  const changed = signed.player || signed.marker || card.holes.some((hole, place) => hole.score !== scores[place])
+  if (changed) {
+    const asked = parseInput(keyCard, { dayId, cardId: card.cardId, scores, signed })
+    if (!asked.ok) return refusedState(before, form, asked)
+    const kept = await keyPaperCard(who.value, asked.value)
+    if (!kept.ok) return refusedState(before, form, kept)
+  }
+  if (form.get('then') !== 'take-in') {
+    refresh()
+    return doneState(before, changed ? `Kept: the card of ${card.name}.` : 'Nothing new to keep.')
+  }
+  const taken = await takeCardIn(who.value, { dayId, cardId: card.cardId })
+  if (!taken.ok) return refusedState(before, form, taken)
+  const next = nextToKey(cards, card.cardId)
+  redirect(`${returnsOf(where)}?card=${next ?? card.cardId}&after=${card.cardId}`)
+}
+
+/** A ruling with its reason; the form of a hole not agreed and the form of all rulings both end here. */
+export async function giveRuling(where: Day, before: ActState, form: FormData): Promise<ActState> {
+  const who = await askedBy(where.society)
+  if (!who.ok) return refusedState(before, form, who)
+  const found = await cardOf(who.value, where, String(form.get('cardId') ?? ''))
+  if (!found.ok) return refusedState(before, form, found)
+  const whole = (name: string) => {
+    const text = String(form.get(name) ?? '')
+      .trim()
+      .replace('−', '-')
+    return text === '' || text === 'x' ? null : Number(text)
+  }
+  const asked = parseInput(ruleOnCard, {
+    dayId: found.value.dayId,
+    cardId: found.value.card.cardId,
+    kind: form.get('kind') ?? 'nothing chosen',
+    hole: whole('hole'),
+    value: whole('value'),
+    clause: String(form.get('clause') ?? ''),
+    reason: String(form.get('reason') ?? ''),
+    replaces: whole('replaces'),
+  })
+  if (!asked.ok) return refusedState(before, form, asked)
+  const ruled = await rule(who.value, asked.value)
+  if (!ruled.ok) return refusedState(before, form, ruled)
+  refresh()
+  return doneState(before, `Ruling ${ruled.value.number} is in the list, with your name and the time.`)
+}
+
+async function cardOf(
+  actor: Actor,
+  where: Day,
+  cardId: string,
+): Promise<Result<{ dayId: string; card: CardReturn; cards: readonly CardReturn[] }>> {
+  const day = await deskDay(actor, where.day)
+  if (!day.ok) return day
+  const view = await returns(actor, day.value.record.id)
+  if (!view.ok) return view
+  const cards = view.value.groups.flatMap((group) => group.cards)
+  const card = cards.find((one) => one.cardId === cardId)
+  if (!card) return refused('no-such-card', 'That card is not on this day. Choose it from the list again.')
+  return ok({ dayId: day.value.record.id, card, cards })
+}
+
+/** The next card of the list that is not taken in, from this one on and round again. */
+function nextToKey(cards: readonly CardReturn[], from: string): string | null {
+  const place = cards.findIndex((card) => card.cardId === from)
+  const order = [...cards.slice(place + 1), ...cards.slice(0, place)]
+  return order.find((card) => card.state !== 'taken-in' && card.outcome === null)?.cardId ?? null
+}

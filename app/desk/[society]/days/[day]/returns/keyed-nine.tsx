@@ -1,0 +1,145 @@
+'use client'
+
+import { Dots } from '@/app/_parts/dots'
+import type { CardReturn, ReturnHole } from '@/lib/boards/returns-view'
+import type { WrittenScore } from '@/lib/facts/score-fact'
+import type { Reading } from './key-card'
+import { type Keying, runOf, shownKeyed } from './keying'
+
+interface Props {
+  readonly card: CardReturn
+  readonly reading: Reading
+  readonly from: number
+  readonly to: number
+  readonly now: Keying
+  readonly onTyped: (place: number, text: string) => void
+  readonly shut: boolean
+  readonly label: string
+}
+
+const HEADS: Record<Reading, string> = { points: 'Points', net: 'Net', gross: '', par: 'Par' }
+
+/** What a hole is worth while it is being keyed; the engine counts it again when it is taken in. */
+function worth(hole: ReturnHole, score: WrittenScore, reading: Reading): number | null {
+  if (score === null) return null
+  if (score === 'x') return reading === 'points' ? 0 : null
+  const net = score - hole.strokes
+  if (reading === 'points') return Math.max(0, 2 + hole.par - net)
+  return reading === 'par' ? Math.sign(hole.par - net) : net
+}
+
+export function KeyedNine({ card, reading, from, to, now, onTyped, shut, label }: Props) {
+  const holes = card.holes.slice(from, to)
+  const run = runOf(now.scores, from, to)
+  const values = holes.map((hole, place) => worth(hole, now.scores[from + place] ?? null, reading))
+  const value = values.reduce<number>((sum, one) => sum + (one ?? 0), 0)
+  return (
+    <table className="keyed">
+      <caption className="unseen">
+        Holes {from + 1} to {to}
+      </caption>
+      <thead>
+        <tr>
+          <th scope="row" className="lead-col">
+            Hole
+          </th>
+          {holes.map((hole) => (
+            <th key={hole.hole} scope="col" className="fig">
+              {hole.hole}
+            </th>
+          ))}
+          <th scope="col" className="tot">
+            {label}
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        <tr className="lo">
+          <th scope="row" className="lead-col">
+            Par
+          </th>
+          {holes.map((hole) => (
+            <td key={hole.hole} className="fig">
+              {hole.par}
+            </td>
+          ))}
+          <td className="tot fig">{holes.reduce((sum, hole) => sum + hole.par, 0)}</td>
+        </tr>
+        <tr className="lo">
+          <th scope="row" className="lead-col">
+            Index
+          </th>
+          {holes.map((hole) => (
+            <td key={hole.hole} className="fig">
+              {hole.strokeIndex}
+            </td>
+          ))}
+          <td className="tot" />
+        </tr>
+        <tr className="lo">
+          <th scope="row" className="lead-col">
+            Strokes
+          </th>
+          {holes.map((hole) => (
+            <td key={hole.hole}>
+              <Dots strokes={hole.strokes} />
+            </td>
+          ))}
+          <td className="tot" />
+        </tr>
+        <tr className="in">
+          <th scope="row" className="lead-col">
+            Gross
+          </th>
+          {holes.map((hole, place) => (
+            <td key={hole.hole} className={hole.notAgreed ? 'flag' : undefined}>
+              <input
+                type="text"
+                className="key-in fig"
+                inputMode="numeric"
+                maxLength={2}
+                autoComplete="off"
+                name={`hole-${hole.hole}`}
+                data-place={from + place}
+                value={shownKeyed(now.scores[from + place] ?? null)}
+                onChange={(event) => onTyped(from + place, event.target.value)}
+                readOnly={shut}
+                aria-label={nameOf(hole)}
+              />
+              {hole.notAgreed ? <span className="phone-says">{othersSay(hole)}</span> : null}
+              {hole.ruled ? <span className="phone-says ruled">ruled</span> : null}
+            </td>
+          ))}
+          <td className="tot fig">{run.keyed > 0 ? run.gross : ''}</td>
+        </tr>
+        {HEADS[reading] ? (
+          <tr className="pts">
+            <th scope="row" className="lead-col">
+              {HEADS[reading]}
+            </th>
+            {holes.map((hole, place) => (
+              <td key={hole.hole} className="fig">
+                {values[place] ?? ''}
+              </td>
+            ))}
+            <td className="tot fig">{run.keyed > 0 ? value : ''}</td>
+          </tr>
+        ) : null}
+      </tbody>
+    </table>
+  )
+}
+
+function nameOf(hole: ReturnHole): string {
+  const strokes =
+    hole.strokes === 0 ? '' : `, ${Math.abs(hole.strokes)} ${hole.strokes > 0 ? 'received' : 'given back'}`
+  const others = hole.notAgreed ? `, ${othersSay(hole)}` : ''
+  return `Hole ${hole.hole}, gross, par ${hole.par}${strokes}${others}`
+}
+
+const sayScore = (score: WrittenScore) => (score === 'x' ? 'no score' : String(score ?? ''))
+
+function othersSay(hole: ReturnHole): string {
+  const others = hole.written.filter((one) => one.score !== hole.score)
+  return others.map((one) => `${one.writer === 'desk' ? 'desk' : 'phone'} ${sayScore(one.score)}`).join(', ')
+}

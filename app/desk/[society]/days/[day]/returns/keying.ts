@@ -1,0 +1,93 @@
+// Keying a paper card by keyboard alone: what each key does to the card. Plain values, so that it can be tried without
+// a browser.
+
+import type { WrittenScore } from '@/lib/facts/score-fact'
+
+export interface Keying {
+  readonly scores: readonly WrittenScore[]
+  /** Place of the hole under the hand, from 0. */
+  readonly at: number
+  /** Where the last figure was written: "+" makes that one a stroke more. */
+  readonly last: number | null
+}
+
+export function beginKeying(scores: readonly WrittenScore[]): Keying {
+  const empty = scores.indexOf(null)
+  return { scores, at: empty === -1 ? 0 : empty, last: null }
+}
+
+const MOST = 30
+
+/** The card after a key, or null when the key means nothing here and belongs to the browser. */
+export function pressed(now: Keying, key: string): Keying | null {
+  const end = now.scores.length - 1
+  if (/^[1-9]$/.test(key)) return wrote(now, Number(key))
+  if (key === '0') return wrote(now, 10)
+  if (key === 'n' || key === 'N') return wrote(now, 'x')
+  if (key === '+' || key === '=') return oneMore(now)
+  if (key === 'ArrowLeft') return { ...now, at: Math.max(0, now.at - 1) }
+  if (key === 'ArrowRight') return { ...now, at: Math.min(end, now.at + 1) }
+  if (key === 'Home') return { ...now, at: 0 }
+  if (key === 'End') return { ...now, at: end }
+  if (key === 'Delete') return { ...now, scores: now.scores.with(now.at, null), last: null }
+  if (key === 'Backspace') {
+    const place = now.scores[now.at] === null ? Math.max(0, now.at - 1) : now.at
+    return { scores: now.scores.with(place, null), at: place, last: null }
+  }
+  return null
+}
+
+function wrote(now: Keying, score: WrittenScore): Keying {
+  const end = now.scores.length - 1
+  return { scores: now.scores.with(now.at, score), at: Math.min(end, now.at + 1), last: now.at }
+}
+
+function oneMore(now: Keying): Keying {
+  const place = now.last ?? now.at
+  const score = now.scores[place]
+  if (typeof score !== 'number' || score >= MOST) return now
+  return { ...now, scores: now.scores.with(place, score + 1), last: place }
+}
+
+/** What stands in a field of the form, also when it was typed without script: "5", "n", "–" or nothing. */
+export function readKeyed(text: string): WrittenScore | 'unreadable' {
+  const clean = text.trim().toLowerCase()
+  if (clean === '') return null
+  if (['n', 'x', '-', '–', 'nr'].includes(clean)) return 'x'
+  const strokes = /^\d{1,2}$/.test(clean) ? Number(clean) : 0
+  return strokes >= 1 && strokes <= MOST ? strokes : 'unreadable'
+}
+
+export const shownKeyed = (score: WrittenScore): string => (score === null ? '' : score === 'x' ? '–' : String(score))
+
+export interface Run {
+  readonly gross: number
+  readonly keyed: number
+  readonly open: readonly number[]
+}
+
+/** Running gross of the holes from a place to another; a hole with no score adds nothing. */
+export function runOf(scores: readonly WrittenScore[], from = 0, to = scores.length): Run {
+  const part = scores.slice(from, to)
+  const strokes = part.filter((score): score is number => typeof score === 'number')
+  return {
+    gross: strokes.reduce((sum, one) => sum + one, 0),
+    keyed: part.filter((score) => score !== null).length,
+    open: part.flatMap((score, place) => (score === null ? [from + place + 1] : [])),
+  }
+}
+
+/** What the total on the paper says about what was keyed. */
+export function againstPaper(run: Run, paper: number | null, what: string): string | null {
+  if (paper === null) return null
+  const left = paper - run.gross
+  const [first] = run.open
+  if (first === undefined) {
+    if (left === 0) return `${what} agrees, ${paper}.`
+    return `${what} is ${run.gross} keyed and ${paper} on the paper: ${Math.abs(left)} ${left > 0 ? 'too few' : 'too many'}.`
+  }
+  if (left < run.open.length) return `${what}: already ${run.gross} keyed, the paper says ${paper}. Look again.`
+  return run.open.length === 1
+    ? `${what}: hole ${first} must be ${left}.`
+    : `${what}: holes ${run.open.join(', ')} must come to ${left}.`
+}

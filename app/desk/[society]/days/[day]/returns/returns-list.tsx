@@ -1,0 +1,59 @@
+import Link from 'next/link'
+import { clock } from '@/app/desk/_frame/words'
+import type { CardReturn, ReturnsView } from '@/lib/boards/returns-view'
+
+function stateClass(card: CardReturn, current: boolean): string {
+  if (current) return 's-now'
+  if (card.state === 'taken-in' || card.outcome) return 's-in'
+  if (card.notAgreed.length > 0) return 's-differs'
+  if (card.missing.length === 0 && card.signatures.filter((one) => one.covers).length < 2) return 's-unsigned'
+  return 's-out'
+}
+
+/** Every card by group, with what stands in its way in three words. */
+export function ReturnsList({
+  view,
+  current,
+  here,
+}: {
+  readonly view: ReturnsView
+  readonly current: string | undefined
+  readonly here: string
+}) {
+  return (
+    <aside className="returns-list" aria-labelledby="cards-by-group">
+      <p className="big-of">
+        <span className="fig trim">{view.takenIn}</span>
+        <span>
+          of {view.cards} cards
+          <br />
+          taken in
+        </span>
+      </p>
+      <h2 id="cards-by-group" className="unseen">
+        Cards by group
+      </h2>
+      {view.groups.map((group) => (
+        <section key={group.number} aria-label={`Group ${group.number}`}>
+          <h3 className="fig">
+            {clock(group.startTime)} <span className="second small">group {group.number}</span>
+          </h3>
+          <ul className="card-states">
+            {group.cards.map((card) => (
+              <li key={card.cardId} className={stateClass(card, card.cardId === current)}>
+                <Link
+                  href={`${here}?card=${card.cardId}`}
+                  aria-current={card.cardId === current ? 'true' : undefined}
+                  aria-label={`${card.name}, ${card.line}`}
+                >
+                  {card.familyName}
+                </Link>{' '}
+                <span>{card.line}</span>
+              </li>
+            ))}
+          </ul>
+        </section>
+      ))}
+    </aside>
+  )
+}

@@ -1,0 +1,101 @@
+'use client'
+
+import { useEffect, useRef, useState } from 'react'
+import { ActForm } from '@/app/desk/_form/act-form'
+import type { FormAction } from '@/app/desk/_form/act-state'
+import { Field, SelectField, Send } from '@/app/desk/_form/field'
+import type { CardReturn } from '@/lib/boards/returns-view'
+import { KINDS_OF_RULING } from './ruling-kinds'
+
+interface Props {
+  readonly card: CardReturn
+  readonly action: FormAction
+  readonly kind: string | undefined
+}
+
+/** Every ruling there is, with what it does; the reason is never left out. */
+export function RuleForm({ card, action, kind: asked }: Props) {
+  const [kind, setKind] = useState(asked)
+  const details = useRef<HTMLDetailsElement>(null)
+  useEffect(() => {
+    if (asked === undefined) return
+    setKind(asked)
+    if (details.current) details.current.open = true
+    details.current?.scrollIntoView({ block: 'start' })
+  }, [asked])
+
+  const standing = card.rulings.filter((ruling) => ruling.replacedBy === null)
+  const kinds = KINDS_OF_RULING.filter((one) => one.kind !== 'withdrawn-ruling' || standing.length > 0)
+  const chosen = kinds.find((one) => one.kind === kind)
+  return (
+    <details ref={details} id="rule" className="rule-all" open={asked !== undefined}>
+      <summary>Rule on this card</summary>
+      <ActForm action={action} label={`Rule on the card of ${card.name}`} clears>
+        <input type="hidden" name="cardId" value={card.cardId} />
+        <fieldset className="kinds">
+          <legend>What is ruled</legend>
+          {kinds.map((one) => (
+            <label key={one.kind} className="choice">
+              <input
+                type="radio"
+                name="kind"
+                value={one.kind}
+                checked={kind === one.kind}
+                onChange={() => setKind(one.kind)}
+                required
+              />
+              <span>
+                <b>{one.label}.</b> {one.consequence}
+              </span>
+            </label>
+          ))}
+        </fieldset>
+        {chosen ? (
+          <div className="fields" key={chosen.kind}>
+            {chosen.needs.includes('hole') ? (
+              <SelectField
+                name="hole"
+                label="Hole"
+                options={card.holes.map(({ hole, par }) => ({ value: String(hole), label: `${hole}, par ${par}` }))}
+              />
+            ) : null}
+            {chosen.needs.includes('value') ? (
+              <Field
+                name="value"
+                label={chosen.valueLabel}
+                hint={chosen.valueHint}
+                inputMode="numeric"
+                pattern="-?\d{1,2}"
+                required={chosen.kind !== 'hole-score'}
+              />
+            ) : null}
+            {chosen.needs.includes('replaces') ? (
+              <SelectField
+                name="replaces"
+                label="Which ruling"
+                options={standing.map((ruling) => ({
+                  value: String(ruling.number),
+                  label: `${ruling.number}: ${ruling.sentence}`,
+                }))}
+              />
+            ) : null}
+            <Field name="clause" label="Rule it rests on" initial={chosen.clause} maxLength={120} />
+            <Field
+              className="wide"
+              name="reason"
+              label="Reason, kept with the card"
+              required
+              minLength={3}
+              maxLength={400}
+            />
+            <p className="acts">
+              <Send kind={chosen.grave ? 'grave' : undefined}>
+                {chosen.grave ? `Rule: ${chosen.label.toLowerCase()}` : 'Rule it'}
+              </Send>
+            </p>
+          </div>
+        ) : null}
+      </ActForm>
+    </details>
+  )
+}

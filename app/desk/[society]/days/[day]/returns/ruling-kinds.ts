@@ -1,0 +1,91 @@
+// The rulings a committee may give, in the words of the form: what it does to the card, and the clause offered.
+
+import type { RulingKind } from '@/lib/facts/day-record'
+
+export interface KindOfRuling {
+  readonly kind: RulingKind
+  readonly label: string
+  readonly consequence: string
+  readonly clause: string
+  readonly needs: readonly ('hole' | 'value' | 'replaces')[]
+  readonly valueLabel?: string
+  readonly valueHint?: string
+  /** Takes the player out of the standings: set in the danger tone. */
+  readonly grave?: boolean
+}
+
+export const KINDS_OF_RULING: readonly KindOfRuling[] = [
+  {
+    kind: 'hole-score',
+    label: 'The score on a hole',
+    consequence: 'This figure counts on the hole. Everything that was written stays beside it.',
+    clause: 'Rules of Golf 3.3b',
+    needs: ['hole', 'value'],
+    valueLabel: 'Gross strokes that count',
+    valueHint: 'Leave empty for no score.',
+  },
+  {
+    kind: 'penalty-strokes',
+    label: 'Penalty strokes',
+    consequence: 'Added to the gross on the hole. Use it when the strokes written leave the penalty out.',
+    clause: 'Rules of Golf 1.3c',
+    needs: ['hole', 'value'],
+    valueLabel: 'Strokes to add',
+    valueHint: 'The general penalty is 2.',
+  },
+  {
+    kind: 'penalty-points',
+    label: 'Points off the total',
+    consequence: 'Taken off the points in Stableford, off the holes up in par.',
+    clause: 'Rules of Golf 21.1',
+    needs: ['value'],
+    valueLabel: 'Points to take off',
+  },
+  {
+    kind: 'playing-handicap',
+    label: 'The playing handicap',
+    consequence: 'This playing handicap counts on the card, in every competition.',
+    clause: 'Rules of Golf 3.3b(4)',
+    needs: ['value'],
+    valueLabel: 'Playing handicap that counts',
+    valueHint: 'Plus two is written -2.',
+  },
+  {
+    kind: 'card-stands',
+    label: 'The card stands',
+    consequence: 'Accepted as it is, although it is unsigned or otherwise not in order.',
+    clause: 'Rules of Golf 3.3b(2), committee decision',
+    needs: [],
+  },
+  {
+    kind: 'no-return',
+    label: 'No return',
+    consequence: 'The player has no place. Partners in a pair may still count.',
+    clause: 'Rules of Golf 3.3b(2)',
+    needs: [],
+    grave: true,
+  },
+  {
+    kind: 'disqualified',
+    label: 'Disqualified',
+    consequence: 'The player has no place and wins no prize. The card is kept.',
+    clause: 'Rules of Golf 3.3b(3)',
+    needs: [],
+    grave: true,
+  },
+  {
+    kind: 'withdrawn',
+    label: 'Withdrawn',
+    consequence: 'The player stopped during the round and has no place.',
+    clause: 'Rules of Golf 5.3, 5.7a',
+    needs: [],
+    grave: true,
+  },
+  {
+    kind: 'withdrawn-ruling',
+    label: 'Take an earlier ruling back',
+    consequence: 'The earlier ruling counts no longer. It stays in the list with this reason.',
+    clause: '',
+    needs: ['replaces'],
+  },
+]

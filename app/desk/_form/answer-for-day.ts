@@ -1,0 +1,31 @@
+import 'server-only'
+import { glanceOf, readGlance, whatChanged } from '@/app/desk/_frame/day-glance'
+import type { Actor } from '@/lib/facts/actor'
+import type { Result } from '@/lib/result'
+import { deskDay } from '@/lib/society/desk-day'
+import type { ActState } from './act-state'
+import { answer } from './answer'
+
+export interface DayAddress {
+  readonly society: string
+  readonly day: string
+}
+
+/** An act on a day: when another desk was quicker, the refusal says what it changed. */
+export function answerForDay<T>(
+  where: DayAddress,
+  before: ActState,
+  form: FormData,
+  act: (actor: Actor) => Promise<Result<T>>,
+  said: (value: T) => string,
+): Promise<ActState> {
+  return answer(before, form, where.society, act, said, async (actor) => {
+    const now = await deskDay(actor, where.day)
+    return now.ok ? whatChanged(readGlance(String(form.get('seen') ?? '{}')), glanceOf(now.value.record)) : []
+  })
+}
+
+export const dayOfForm = (form: FormData) => ({
+  dayId: String(form.get('dayId') ?? ''),
+  version: Number(form.get('version') ?? 0),
+})

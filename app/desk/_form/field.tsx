@@ -1,0 +1,89 @@
+'use client'
+
+import type { ComponentProps, ReactNode } from 'react'
+import { Choice as PlainChoice } from '@/app/_parts/choice'
+import { Field as PlainField, Select as PlainSelect } from '@/app/_parts/field'
+import { useFormNow } from './act-form'
+
+const wrongWith = (faults: readonly { place: string; sentence: string }[] | undefined, name: string) =>
+  faults?.find((one) => one.place === name)?.sentence
+
+type FieldProps = Omit<ComponentProps<typeof PlainField>, 'defaultValue' | 'wrong'> & {
+  readonly initial?: string | number | null
+}
+
+/** A labelled field that keeps what was typed and says, in its own place, what is wrong with it. */
+export function Field({ initial, ...field }: FieldProps) {
+  const { typed, refused } = useFormNow()
+  const begin = field.value === undefined ? { defaultValue: typed[field.name]?.[0] ?? initial ?? '' } : {}
+  return <PlainField {...begin} {...field} wrong={wrongWith(refused?.faults, field.name)} />
+}
+
+interface SelectProps {
+  readonly name: string
+  readonly label: ReactNode
+  readonly hint?: ReactNode
+  readonly initial?: string
+  readonly value?: string
+  readonly onChange?: (value: string) => void
+  readonly options: readonly { readonly value: string; readonly label: string }[]
+}
+
+export function SelectField({ initial, options, value, onChange, ...select }: SelectProps) {
+  const { typed, refused } = useFormNow()
+  const begin = value === undefined ? { defaultValue: typed[select.name]?.[0] ?? initial } : { value }
+  return (
+    <PlainSelect
+      {...begin}
+      {...select}
+      onChange={(event) => onChange?.(event.target.value)}
+      wrong={wrongWith(refused?.faults, select.name)}
+    >
+      {options.map((option) => (
+        <option key={option.value} value={option.value}>
+          {option.label}
+        </option>
+      ))}
+    </PlainSelect>
+  )
+}
+
+type ChoiceProps = Omit<ComponentProps<typeof PlainChoice>, 'defaultChecked' | 'name' | 'value'> & {
+  readonly name: string
+  readonly value?: string
+  readonly initial?: boolean
+}
+
+export function Choice({ name, value = 'yes', initial = false, ...choice }: ChoiceProps) {
+  const { typed, refused } = useFormNow()
+  const begin = choice.checked === undefined ? { defaultChecked: refused ? typed[name]?.includes(value) : initial } : {}
+  return <PlainChoice {...begin} {...choice} name={name} value={value} />
+}
+
+interface SendProps {
+  readonly children: ReactNode
+  /** One filled button a page. */
+  readonly kind?: 'first' | 'grave' | 'plain'
+  readonly name?: string
+  readonly value?: string
+  /** Why it cannot be pressed yet; it stays reachable and says so. */
+  readonly why?: string | false
+}
+
+/** The button that sends the form it stands in. */
+export function Send({ children, kind, name, value, why }: SendProps) {
+  const { pending } = useFormNow()
+  const shut = pending || Boolean(why)
+  return (
+    <button
+      type={why ? 'button' : 'submit'}
+      name={name}
+      value={value}
+      className={kind && !(why && kind === 'first') ? `btn ${kind}` : 'btn'}
+      aria-disabled={shut || undefined}
+    >
+      {children}
+      {why ? `: ${why}` : null}
+    </button>
+  )
+}

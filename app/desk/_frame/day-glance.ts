@@ -1,0 +1,62 @@
+// What a form saw of the day when it was opened, in a few words each; two glances show what another desk changed.
+
+import type { DayRecord } from '@/lib/facts/day-record'
+import { clock, count, list } from './words'
+
+export type Glance = Readonly<Record<string, string>>
+
+export function glanceOf(day: DayRecord): Glance {
+  const nameOf = new Map(day.entries.map((entry) => [entry.id, `${entry.firstName} ${entry.familyName}`]))
+  const withStatus = (status: string) =>
+    list(day.entries.filter((entry) => entry.status === status).map((entry) => nameOf.get(entry.id) ?? ''))
+  return {
+    name: day.name,
+    date: day.date,
+    course: day.round.courseName,
+    'first tee': `${clock(day.round.firstTee)}, every ${day.round.intervalMinutes} minutes`,
+    status: day.status,
+    competitions: list(day.competitions.map((one) => `${one.name} (${one.format}, ${String(one.terms.allowance)} %)`)),
+    entered: withStatus('entered'),
+    waiting: withStatus('waiting'),
+    withdrawn: withStatus('withdrawn'),
+    groups: day.groups
+      .map((group) => `${group.number}: ${list(group.entryIds.map((id) => nameOf.get(id) ?? ''))}`)
+      .join('; '),
+    'start sheet': day.startPublishedAt ? 'published' : 'not published',
+    'result sheets': count(day.publications.length, 'sheet'),
+  }
+}
+
+const PEOPLE = new Set(['entered', 'waiting', 'withdrawn'])
+
+export function whatChanged(before: Glance, now: Glance): readonly string[] {
+  return Object.keys(now).flatMap((key) => {
+    const was = before[key]
+    const is = now[key] ?? ''
+    if (was === undefined || was === is) return []
+    if (!PEOPLE.has(key)) return [`${sentence(key)}: ${is || 'none'} (was ${was || 'none'}).`]
+    const split = (names: string) => new Set(names.split(/, | and /).filter(Boolean))
+    const [old, fresh] = [split(was), split(is)]
+    const come = [...fresh].filter((one) => !old.has(one))
+    const gone = [...old].filter((one) => !fresh.has(one))
+    return [
+      come.length > 0 ? `Now ${key}: ${list(come)}.` : '',
+      gone.length > 0 ? `No longer ${key}: ${list(gone)}.` : '',
+    ].filter(Boolean)
+  })
+}
+
+const sentence = (words: string) => words.charAt(0).toUpperCase() + words.slice(1)
+
+/** From the hidden field of a form; anything odd in it counts as nothing seen. */
+export function readGlance(text: string): Glance {
+  try {
+    const value: unknown = JSON.parse(text)
+    if (typeof value !== 'object' || value === null) return {}
+    return Object.fromEntries(
+      Object.entries(value).filter((pair): pair is [string, string] => typeof pair[1] === 'string'),
+    )
+  } catch {
+    return {}
+  }
+}

@@ -1,0 +1,80 @@
+import Link from 'next/link'
+import type { ReactNode } from 'react'
+import { Folio } from '@/app/_parts/folio'
+import { RunningHead } from '@/app/_parts/running-head'
+import { Tabs } from '@/app/_parts/tabs'
+import type { Refused } from '@/lib/result'
+import { SignOut } from './sign-out'
+
+export interface DeskTab {
+  readonly href: string
+  readonly label: string
+  readonly key: string
+}
+
+export const dayTabs = (society: string, day: string): readonly DeskTab[] => {
+  const at = `/desk/${society}/days/${day}`
+  return [
+    { key: 'day', href: at, label: 'The day' },
+    { key: 'entries', href: `${at}/entries`, label: 'Entries' },
+    { key: 'handicaps', href: `${at}/handicaps`, label: 'Handicaps' },
+    { key: 'draw', href: `${at}/draw`, label: 'Draw' },
+    { key: 'returns', href: `${at}/returns`, label: 'Returns' },
+    { key: 'result', href: `${at}/result`, label: 'Result' },
+  ]
+}
+
+export const societyTabs = (society: string): readonly DeskTab[] => {
+  const at = `/desk/${society}`
+  return [
+    { key: 'days', href: at, label: 'Days' },
+    { key: 'members', href: `${at}/members`, label: 'Members' },
+    { key: 'courses', href: `${at}/courses`, label: 'Courses' },
+  ]
+}
+
+interface FrameProps {
+  readonly societySlug: string
+  readonly societyName: string
+  readonly tabs: readonly DeskTab[]
+  readonly current: string
+  readonly folio: string
+  readonly children: ReactNode
+  readonly mainClass?: string
+}
+
+/** Running head, tabs, the page, the folio: every screen of the desk stands in it. */
+export function DeskFrame({ societySlug, societyName, tabs, current, folio, children, mainClass }: FrameProps) {
+  return (
+    <div className="page desk">
+      <RunningHead society={societyName} href={`/desk/${societySlug}`} place="The desk" />
+      <Tabs label="The desk" items={tabs.map((tab) => ({ ...tab, current: tab.key === current }))} />
+      <main id="main" className={mainClass}>
+        {children}
+      </main>
+      <Folio name={`${societyName} · the desk`} place={folio}>
+        <span className="folio-acts acts">
+          <Link href={`/${societySlug}`}>What the members see</Link>
+          <SignOut />
+        </span>
+      </Folio>
+    </div>
+  )
+}
+
+/** A page that an officer may not have, or that is not in the book. */
+export function DeskRefusal({ answer, back }: { readonly answer: Refused; readonly back: string }) {
+  return (
+    <div className="page desk">
+      <main id="main" className="title">
+        <h1>Not on this desk</h1>
+        <p className="lead">{answer.sentence}</p>
+        <p className="acts">
+          <Link className="btn" href={back}>
+            Back to the desk
+          </Link>
+        </p>
+      </main>
+    </div>
+  )
+}

@@ -1,0 +1,9 @@
+import type { Metadata } from 'next'
+import type { ReactNode } from 'react'
+import './desk.css'
+
+export const metadata: Metadata = { title: 'The desk', robots: { index: false } }
+
+export default function DeskLayout({ children }: { children: ReactNode }) {
+  return children
+}

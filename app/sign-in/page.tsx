@@ -1,0 +1,32 @@
+import type { Metadata } from 'next'
+import { RunningHead } from '@/app/_parts/running-head'
+import { ActForm } from '@/app/desk/_form/act-form'
+import { Field, Send } from '@/app/desk/_form/field'
+import { enterDesk } from './actions'
+
+export const metadata: Metadata = { title: 'Sign in' }
+
+export default async function SignIn({ searchParams }: { searchParams: Promise<{ next?: string }> }) {
+  const { next } = await searchParams
+  return (
+    <div className="page desk">
+      <RunningHead society="Daybook" href="/" place="The desk" />
+      <main id="main">
+        <div className="title">
+          <h1>Sign in at the desk</h1>
+          <p className="lead">
+            For the officers of a society. Players need no account: their link or code opens the card.
+          </p>
+        </div>
+        <ActForm action={enterDesk} label="Sign in" className="sheet-form">
+          <input type="hidden" name="next" value={next ?? '/desk'} />
+          <Field name="email" label="E-mail" type="email" autoComplete="username" required />
+          <Field name="password" label="Password" type="password" autoComplete="current-password" required />
+          <p className="acts">
+            <Send>Sign in</Send>
+          </p>
+        </ActForm>
+      </main>
+    </div>
+  )
+}
