@@ -1,0 +1,47 @@
+import type { Metadata } from 'next'
+import { cardWorking, playerCard } from '@/lib/society/read-card'
+import { type Asked, counting, found, one } from '../../../../../_board/answer'
+import { NothingHere } from '../../../../../_board/nothing-here'
+import { PageFrame } from '../../../../../_board/page-frame'
+import { WholeCard } from '../../../../../_board/whole-card'
+import { WorkingPage } from '../../../../../_board/working-page'
+import '../../../../../_styles/card.css'
+import '../../../../../_styles/day.css'
+
+interface Props {
+  params: Promise<{ society: string; day: string; entry: string }>
+  searchParams: Asked
+}
+
+export async function generateMetadata({ params, searchParams }: Props): Promise<Metadata> {
+  const { society, day, entry } = await params
+  const card = await playerCard(society, day, entry)
+  if (!card.ok) return { title: 'A card' }
+  const hole = one((await searchParams).hole)
+  const what = hole === undefined ? 'card' : hole === 'all' ? 'working of the total' : `working of hole ${hole}`
+  return { title: `${card.value.name}, ${what} · ${card.value.societyName}` }
+}
+
+export default async function CardPage({ params, searchParams }: Props) {
+  const { society, day, entry } = await params
+  const asked = await searchParams
+  const c = counting(asked.c) ?? 1
+  if (asked.hole === undefined) {
+    const { value: card, refusal } = found(await playerCard(society, day, entry))
+    if (refusal) return <NothingHere society={society} refusal={refusal} />
+    return (
+      <PageFrame head={card}>
+        <WholeCard card={card} />
+      </PageFrame>
+    )
+  }
+  const { value: working, refusal } = found(
+    await cardWorking(society, day, entry, { competition: c, hole: counting(asked.hole) }),
+  )
+  if (refusal) return <NothingHere society={society} refusal={refusal} />
+  return (
+    <PageFrame head={working}>
+      <WorkingPage working={working} c={c} />
+    </PageFrame>
+  )
+}

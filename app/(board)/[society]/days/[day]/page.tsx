@@ -1,0 +1,59 @@
+import type { Metadata } from 'next'
+import { cache } from 'react'
+import { dayBoard } from '@/lib/society/read-board'
+import { type Asked, counting, found, one } from '../../../_board/answer'
+import { BeforeTheDay } from '../../../_board/before-the-day'
+import { BoardTop } from '../../../_board/board-top'
+import { LiveBoard } from '../../../_board/live-board'
+import { NothingHere } from '../../../_board/nothing-here'
+import { PageFrame } from '../../../_board/page-frame'
+import { headOf, screenBoard, viewOf } from '../../../_board/screen-board'
+import { longDate } from '../../../_board/words'
+import '../../../_styles/board.css'
+import '../../../_styles/day.css'
+
+interface Props {
+  params: Promise<{ society: string; day: string }>
+  searchParams: Asked
+}
+
+const read = cache(dayBoard)
+
+export async function generateMetadata({ params }: Props): Promise<Metadata> {
+  const { society, day } = await params
+  const board = await read(society, day)
+  if (!board.ok) return { title: 'The board' }
+  const { dayName, societyName, courseName, date } = board.value
+  return {
+    title: `${dayName} · ${societyName}`,
+    description: `${dayName} at ${courseName}, ${longDate(date)}: the board.`,
+  }
+}
+
+export default async function BoardPage({ params, searchParams }: Props) {
+  const { society, day } = await params
+  const asked = await searchParams
+  const { value: board, refusal } = found(await read(society, day))
+  if (refusal) return <NothingHere society={society} refusal={refusal} />
+  const c = counting(asked.c) ?? 1
+  const screen = screenBoard(board, c)
+  const nothingYet = !screen || board.competitions.every(({ rows }) => rows.every((row) => row.holesPlayed === 0))
+  return (
+    <PageFrame head={headOf(board)}>
+      {nothingYet && board.status !== 'in-play' ? (
+        <BeforeTheDay board={board} />
+      ) : screen ? (
+        <LiveBoard
+          key={`${board.daySlug} ${screen.competition.id}`}
+          initial={screen}
+          c={c <= board.competitions.length ? c : 1}
+          view={viewOf(one(asked.v))}
+          opened={one(asked.open) ?? null}
+          mine={one(asked.e) ?? null}
+        />
+      ) : (
+        <BoardTop board={{ ...board, head: headOf(board) }} />
+      )}
+    </PageFrame>
+  )
+}

@@ -1,0 +1,31 @@
+import type { Metadata } from 'next'
+
+import { cache } from 'react'
+import { resultSheet } from '@/lib/society/read-board'
+import { found } from '../../../../_board/answer'
+import { NothingHere } from '../../../../_board/nothing-here'
+import { ResultScreen } from '../../../../_board/result-screen'
+import '../../../../_styles/day.css'
+import '../../../../_styles/result.css'
+
+interface Props {
+  params: Promise<{ society: string; day: string }>
+}
+
+const read = cache(resultSheet)
+
+export async function generateMetadata({ params }: Props): Promise<Metadata> {
+  const { society, day } = await params
+  const answer = await read(society, day)
+  if (!answer.ok) return { title: 'Result' }
+  const { board, number: sheetNumber } = answer.value.sheet
+  return { title: `Result, sheet ${sheetNumber}: ${board.dayName} · ${board.societyName}` }
+}
+
+export default async function ResultPage({ params }: Props) {
+  const { society, day } = await params
+
+  const { value: published, refusal } = found(await read(society, day))
+  if (refusal) return <NothingHere society={society} refusal={refusal} />
+  return <ResultScreen published={published} />
+}

@@ -1,0 +1,47 @@
+// The public addresses, in one place.
+
+const seg = encodeURIComponent
+
+export const societyAt = (society: string) => `/${seg(society)}`
+export const dayAt = (society: string, day: string) => `/${seg(society)}/days/${seg(day)}`
+export const startAt = (society: string, day: string) => `${dayAt(society, day)}/start`
+export const barAt = (society: string, day: string) => `${dayAt(society, day)}/bar`
+export const resultAt = (society: string, day: string, number?: number) =>
+  `${dayAt(society, day)}/result${number === undefined ? '' : `/${number}`}`
+export const countAt = (society: string) => `/${seg(society)}/how-we-count`
+
+export function boardAt(
+  society: string,
+  day: string,
+  asked: { c?: number; v?: string; e?: string; open?: string } = {},
+): string {
+  const query = new URLSearchParams()
+  if (asked.c && asked.c > 1) query.set('c', String(asked.c))
+  if (asked.v && asked.v !== 'leaders') query.set('v', asked.v)
+  if (asked.e) query.set('e', asked.e)
+  if (asked.open) query.set('open', asked.open)
+  const text = query.toString()
+  return `${dayAt(society, day)}${text ? `?${text}` : ''}${asked.open ? `#row-${asked.open}` : ''}`
+}
+
+/** The whole card; with a hole, the working of that hole's figure; with 'all', the working of the total. */
+export function cardAt(
+  society: string,
+  day: string,
+  entry: string,
+  asked: { c?: number; hole?: number | 'all' } = {},
+): string {
+  const query = new URLSearchParams()
+  if (asked.c !== undefined) query.set('c', String(asked.c))
+  if (asked.hole !== undefined) query.set('hole', String(asked.hole))
+  const text = query.toString()
+  return `${dayAt(society, day)}/cards/${seg(entry)}${text ? `?${text}` : ''}`
+}
+
+export function matchAt(society: string, day: string, a?: string, b?: string): string {
+  const query = new URLSearchParams()
+  if (a) query.set('a', a)
+  if (b) query.set('b', b)
+  const text = query.toString()
+  return `${dayAt(society, day)}/match${text ? `?${text}` : ''}`
+}

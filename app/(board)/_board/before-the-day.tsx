@@ -1,0 +1,86 @@
+// A day that has not begun: when, where, what, and who; and where the start sheet is.
+
+import type { DayBoard } from '@/lib/boards/views'
+import { ActLink } from '../../_parts/act'
+import { CourseBars } from '../../_parts/course-bars'
+import { Empty } from '../../_parts/empty'
+import { startAt } from './addresses'
+import { capital, counted, longDate, teeTime, year } from './words'
+
+export function BeforeTheDay({ board }: { board: DayBoard }) {
+  const first = board.groups[0]
+  const names = (board.competitions[0]?.rows ?? []).flatMap((row) => ({
+    key: row.entrant,
+    name: row.name,
+    note: row.note,
+  }))
+  return (
+    <>
+      <div className="board-top">
+        <div>
+          <p className="sc second">
+            <span className="item">{board.courseName} ·</span> <span className="item">{longDate(board.date)}</span>{' '}
+            <span className="item">{year(board.date)}</span>
+          </p>
+          <h1>{board.dayName}</h1>
+          <p className="lead">
+            {first ? `Nothing played yet: the first group is off at ${teeTime(first.startTime)}.` : board.sentence}
+          </p>
+          {first && (
+            <p className="acts">
+              <ActLink kind="first" href={startAt(board.societySlug, board.daySlug)}>
+                Start sheet
+              </ActLink>
+            </p>
+          )}
+        </div>
+        <figure>
+          <CourseBars course={board.course} label="The course, hole by hole, drawn to length." />
+          <figcaption className="small second">The course, drawn to length.</figcaption>
+        </figure>
+      </div>
+      <section className="before oxford" aria-labelledby="what-h">
+        <h2 id="what-h">What is played</h2>
+        <table className="plain-table">
+          <caption className="unseen">Competitions of the day</caption>
+          <thead>
+            <tr>
+              <th scope="col">Competition</th>
+              <th scope="col">Format</th>
+              <th scope="col">Allowance</th>
+            </tr>
+          </thead>
+          <tbody>
+            {board.competitions.map((competition) => (
+              <tr key={competition.id}>
+                <th scope="row">{competition.name}</th>
+                <td>{competition.formatName}</td>
+                <td>
+                  <span className="fig">{competition.allowance}</span>{' '}
+                  <span className="small second block">{competition.allowanceFrom}</span>
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+      <section className="before" aria-labelledby="who-h">
+        <h2 id="who-h">Who plays</h2>
+        {names.length === 0 ? (
+          <Empty first="Nobody is entered yet.">The names stand here as they come in.</Empty>
+        ) : (
+          <>
+            <p className="second">{capital(counted(board.players))} entered.</p>
+            <ul className="name-list">
+              {names.map(({ key, name, note }) => (
+                <li key={key}>
+                  {name} {note && <span className="small second">{note}</span>}
+                </li>
+              ))}
+            </ul>
+          </>
+        )}
+      </section>
+    </>
+  )
+}

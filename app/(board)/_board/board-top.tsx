@@ -1,0 +1,57 @@
+// The head of the board: where and when, the name of the day, the sentence, and the course with the groups on it.
+
+import type { DayBoard } from '@/lib/boards/views'
+import { CourseBars } from '../../_parts/course-bars'
+import { Notice } from '../../_parts/notice'
+import { resultAt } from './addresses'
+import { groupsOut } from './groups-out'
+import type { ScreenBoard } from './screen-board'
+import { clock, listed, longDate, ordinal } from './words'
+
+type TopBoard = Pick<ScreenBoard, 'head' | 'course' | 'groups' | 'players' | 'cardsIn' | 'sentence' | 'countedAt'>
+
+function spokenCourse(groups: DayBoard['groups']): string {
+  const out = groups.filter((group) => group.onHole !== null)
+  if (out.length === 0) return 'The course, hole by hole, drawn to length.'
+  const where = out.map((group) => `group ${group.number} on the ${ordinal(group.onHole ?? 1)}`)
+  return `The course, hole by hole, drawn to length: ${listed(where)}.`
+}
+
+export function BoardTop({ board }: { board: TopBoard }) {
+  const { head } = board
+  const live = head.status === 'in-play'
+  const on = live ? board.groups.flatMap((group) => (group.onHole === null ? [] : [group.onHole])) : []
+  return (
+    <>
+      <div className="board-top">
+        <div>
+          <p className="sc second">
+            <span className="item">{head.courseName} ·</span> <span className="item">{longDate(head.date)}</span>
+            {live && (
+              <>
+                {' '}
+                <span className="item">
+                  · <time dateTime={board.countedAt}>{clock(board.countedAt)}</time>
+                </span>
+              </>
+            )}
+          </p>
+          <h1>{head.dayName}</h1>
+          <p className="lead">{board.sentence}</p>
+        </div>
+        <figure>
+          <CourseBars course={board.course} groupsOn={on} label={spokenCourse(live ? board.groups : [])} />
+          <figcaption className="small second">{groupsOut(board)}</figcaption>
+        </figure>
+      </div>
+      {head.published !== null && (
+        <Notice word="Published">
+          <p>
+            The result is out: <a href={resultAt(head.societySlug, head.daySlug)}>sheet {head.published}</a> is the
+            record. This board shows the same cards.
+          </p>
+        </Notice>
+      )}
+    </>
+  )
+}

@@ -1,0 +1,99 @@
+// The inside of the fixture card: a line a day, and one sentence about what comes next.
+
+import type { FixtureCard } from '@/lib/boards/views'
+import { dayAt, resultAt, startAt } from './addresses'
+import { capital, counted, listed, longDate, shortDate, teeTime } from './words'
+
+type FixtureDay = FixtureCard['days'][number]
+
+/** The day in play, else the first that is not closed. */
+export function nextDay(card: FixtureCard): FixtureDay | null {
+  return card.days.find((day) => day.status === 'in-play') ?? card.days.find((day) => day.status !== 'closed') ?? null
+}
+
+export function nextSentence(card: FixtureCard, next: FixtureDay | null): string {
+  if (card.days.length === 0) return 'No day has been called yet. The first one will stand here.'
+  if (!next) {
+    const closed = capital(counted(card.days.length))
+    return `${closed} ${card.days.length === 1 ? 'day' : 'days'} played, and every one of them closed.`
+  }
+  if (next.status === 'in-play') return `${next.dayName} is being played at ${next.courseName} now.`
+  return `Next: ${next.dayName}, ${longDate(next.date)} at ${next.courseName}, first tee ${teeTime(next.firstTee)}.`
+}
+
+function Acts({ card, day }: { card: FixtureCard; day: FixtureDay }) {
+  const { societySlug } = card
+  if (day.published !== null)
+    return (
+      <a className="nowrap" href={resultAt(societySlug, day.daySlug)}>
+        Result<span className="unseen"> of {day.dayName}</span>
+      </a>
+    )
+  if (day.status === 'in-play')
+    return (
+      <a className="nowrap fx-live" href={dayAt(societySlug, day.daySlug)}>
+        The board, live<span className="unseen">: {day.dayName}</span>
+      </a>
+    )
+  if (day.startPublished)
+    return (
+      <a className="nowrap" href={startAt(societySlug, day.daySlug)}>
+        Start sheet<span className="unseen"> of {day.dayName}</span>
+      </a>
+    )
+  return null
+}
+
+export function FixtureDays({ card, next }: { card: FixtureCard; next: string | null }) {
+  if (card.days.length === 0) return <p className="empty">The inside of the card is still blank.</p>
+  return (
+    <table className="fx-table" role="table">
+      <caption className="unseen">Days of {card.seasonName}</caption>
+      <thead role="rowgroup" className="unseen">
+        <tr role="row">
+          <th role="columnheader" scope="col">
+            Date
+          </th>
+          <th role="columnheader" scope="col">
+            Day
+          </th>
+          <th role="columnheader" scope="col">
+            Board or result
+          </th>
+        </tr>
+      </thead>
+      <tbody role="rowgroup">
+        {card.days.map((day) => (
+          <tr role="row" key={day.daySlug} className={day.daySlug === next ? 'fx-next' : undefined}>
+            <th role="rowheader" scope="row" className="lead-col fx-date fig">
+              <time dateTime={day.date}>{shortDate(day.date)}</time>
+            </th>
+            <td role="cell" className="fx-what">
+              <a className="fx-name" href={dayAt(card.societySlug, day.daySlug)}>
+                {day.courseName}
+              </a>
+              <span className="fx-title">
+                {day.dayName}
+                {day.formats.length > 0 && <span className="second">, {listed(day.formats)}</span>}
+              </span>
+              {day.winner && (
+                <span className="small second block">
+                  Won by {day.winner.name}, {day.winner.score}
+                </span>
+              )}
+              {!day.winner && day.status !== 'closed' && (
+                <span className="small second block">
+                  {day.startKind === 'shotgun' ? 'Shotgun' : 'First tee'} {teeTime(day.firstTee)}
+                  {day.players > 0 && `, ${day.players} entered`}
+                </span>
+              )}
+            </td>
+            <td role="cell" className="fx-act">
+              <Acts card={card} day={day} />
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}

@@ -1,0 +1,90 @@
+'use client'
+// The live board of one competition: finished by the server, kept fresh here. Without script it is a page that is
+// right when it is loaded, with every view and card behind a link.
+
+import { useCallback, useMemo, useState } from 'react'
+import { Choice } from '../../_parts/choice'
+import { Notice } from '../../_parts/notice'
+import { Said } from '../../_parts/toast'
+import { BoardTop } from './board-top'
+import { useKept } from './kept-on-device'
+import { MyCard } from './my-card'
+import { rowOf, type ScreenBoard, type View } from './screen-board'
+import { StandingsTable } from './standings-table'
+import { useLiveBoard } from './use-live-board'
+import { ViewLinks } from './view-links'
+import { clock } from './words'
+
+export interface LiveBoardProps {
+  readonly initial: ScreenBoard
+  /** Which competition, from 1. */
+  readonly c: number
+  readonly view: View
+  readonly opened: string | null
+  /** Entry asked for in the address; the one kept on the device when null. */
+  readonly mine: string | null
+}
+
+export function LiveBoard({ initial, c, view, opened, mine }: LiveBoardProps) {
+  const watch = initial.head.status !== 'closed' || initial.head.published === null
+  const { board, line, changes, spoken } = useLiveBoard(initial, c, watch)
+  const { societySlug, daySlug } = board.head
+  const [open, setOpen] = useState<ReadonlySet<string>>(() => new Set(opened ? [opened] : []))
+  const [me, keepMe] = useKept(`daybook:mine:${societySlug}/${daySlug}`, mine)
+  const [marks, keepMarks] = useKept('daybook:mark-changes', null)
+  const marking = marks !== 'no'
+
+  const toggle = useCallback((entrant: string) => {
+    setOpen((now) => {
+      const next = new Set(now)
+      if (!next.delete(entrant)) next.add(entrant)
+      return next
+    })
+  }, [])
+  const changed = useMemo(
+    () => new Map(marking ? changes.map((change) => [change.entrant, change.words] as const) : []),
+    [changes, marking],
+  )
+  const myRow = rowOf(board, me)
+
+  return (
+    <>
+      <BoardTop board={board} />
+      {line === 'down' && (
+        <Notice kind="waits" word={`As of ${clock(board.countedAt)}; the line is down`}>
+          <p>This is the last board received. It goes on by itself when the line is back.</p>
+        </Notice>
+      )}
+      <ViewLinks board={board} c={c} view={view} />
+      {view === 'mine' ? (
+        <MyCard board={board} c={c} row={myRow} changed={changed} open={open} toggle={toggle} choose={keepMe} />
+      ) : (
+        <StandingsTable board={board} c={c} view={view} open={open} changed={changed} toggle={toggle} />
+      )}
+      <Said words={marking ? spoken : ''} />
+      <div className="key-line">
+        {changed.size > 0 && (
+          <span>
+            <i className="gorse-mark" /> changed in the last five minutes
+          </span>
+        )}
+        {board.rows.some((row) => row.tied) && <span>= level</span>}
+        <span>
+          <span className="opens">38</span> opens its working
+        </span>
+        <span className="narrow">the figure after a name is the playing handicap</span>
+        <span>
+          Allowance {board.competition.allowance}. {board.competition.allowanceFrom}
+        </span>
+        <span>{board.competition.tieRule}</span>
+      </div>
+      {watch && (
+        <div className="mark-choice no-print">
+          <Choice type="checkbox" checked={marking} onChange={(event) => keepMarks(event.target.checked ? null : 'no')}>
+            Mark what has just changed, for five minutes
+          </Choice>
+        </div>
+      )}
+    </>
+  )
+}

@@ -1,0 +1,36 @@
+// The sheet every page of a day is printed on: society and place in the season at the head, folio at the foot.
+
+import type { ReactNode } from 'react'
+import type { DayHead } from '@/lib/boards/views'
+import { Folio } from '../../_parts/folio'
+import { RunningHead } from '../../_parts/running-head'
+import { countAt, dayAt, resultAt, societyAt, startAt } from './addresses'
+
+export interface FrameProps {
+  readonly head: DayHead
+  readonly children: ReactNode
+  readonly className?: string
+}
+
+export function PageFrame({ head, children, className }: FrameProps) {
+  const { societySlug, daySlug } = head
+  return (
+    <div className={className ? `page ${className}` : 'page'}>
+      <RunningHead
+        society={head.societyName}
+        href={societyAt(societySlug)}
+        place={`Day ${head.dayNumber}`}
+        more={` of ${head.dayCount} · ${head.seasonName}`}
+      />
+      <main id="main">{children}</main>
+      <nav className="day-links no-print" aria-label="This day">
+        <a href={dayAt(societySlug, daySlug)}>The board</a>
+        <a href={startAt(societySlug, daySlug)}>Start sheet</a>
+        {head.published !== null && <a href={resultAt(societySlug, daySlug)}>Result</a>}
+        <a href={countAt(societySlug)}>How we count</a>
+        <a href={societyAt(societySlug)}>Fixture card</a>
+      </nav>
+      <Folio name={head.societyName} place={`Day ${head.dayNumber}`} />
+    </div>
+  )
+}

@@ -1,0 +1,30 @@
+// Everybody on the board once, by name: the rows of sides come apart into their players.
+
+import type { DayBoard } from '@/lib/boards/views'
+
+export function playersOf(board: Pick<DayBoard, 'competitions'>): { entryId: string; name: string }[] {
+  const names = new Map<string, string>()
+  for (const { rows } of board.competitions) {
+    for (const row of rows) {
+      const [only] = row.entryIds
+      if (row.entryIds.length === 1 && only) names.set(only, row.name)
+    }
+  }
+  // A day with competitions of sides only: the side's name holds its players in their order.
+  for (const { rows } of board.competitions) {
+    for (const row of rows) {
+      const parts = row.name.split(' and ')
+      row.entryIds.forEach((id, at) => {
+        if (!names.has(id)) names.set(id, parts[at] ?? row.name)
+      })
+    }
+  }
+  return [...names]
+    .map(([entryId, name]) => ({ entryId, name }))
+    .sort((a, b) => familyFirst(a.name).localeCompare(familyFirst(b.name), 'en-GB'))
+}
+
+function familyFirst(name: string): string {
+  const words = name.split(' ')
+  return `${words.at(-1)} ${words.slice(0, -1).join(' ')}`
+}

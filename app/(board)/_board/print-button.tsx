@@ -1,0 +1,11 @@
+'use client'
+
+import { Act } from '../../_parts/act'
+
+export function PrintButton({ children }: { children: string }) {
+  return (
+    <Act kind="first" type="button" onClick={() => window.print()}>
+      {children}
+    </Act>
+  )
+}

@@ -1,0 +1,64 @@
+// The sheet with what belongs round it on a screen: which sheet this is, the older ones, printing.
+
+import type { PublishedSheet } from '@/lib/society/read-board'
+import { ActLink } from '../../_parts/act'
+import { Folio } from '../../_parts/folio'
+import { Notice } from '../../_parts/notice'
+import { boardAt, matchAt, resultAt, societyAt } from './addresses'
+import { PrintButton } from './print-button'
+import { ResultSheetPage } from './result-sheet'
+import { clock, dayOf } from './words'
+
+export function ResultScreen({ published }: { published: PublishedSheet }) {
+  const { sheet, sheets } = published
+  const { societySlug, daySlug, societyName, dayNumber } = sheet.board
+  const newest = sheets.at(-1)
+  return (
+    <div className="page result">
+      <a className="skip" href="#main">
+        To the page
+      </a>
+      <main id="main">
+        {newest && newest.number > sheet.number && (
+          <Notice kind="waits" word={`Sheet ${sheet.number} has been replaced`}>
+            <p>
+              <a href={resultAt(societySlug, daySlug)}>Sheet {newest.number}</a> counts
+              {newest.reason ? `, because: ${newest.reason}` : '.'} This one stays as it was.
+            </p>
+          </Notice>
+        )}
+        <ResultSheetPage sheet={sheet} />
+      </main>
+      {sheets.length > 1 && (
+        <nav className="sheet-list no-print" aria-label="Sheets of this day">
+          <h2 className="sc">Sheets</h2>
+          <ul className="plain-list">
+            {sheets.map((one) => (
+              <li key={one.number}>
+                <a
+                  href={resultAt(societySlug, daySlug, one.number)}
+                  aria-current={one.number === sheet.number ? 'page' : undefined}
+                >
+                  Sheet {one.number}
+                </a>
+                , {dayOf(one.publishedAt)}, {clock(one.publishedAt)}
+                {one.reason && `: ${one.reason}`}
+              </li>
+            ))}
+          </ul>
+        </nav>
+      )}
+      <div className="acts no-print res-acts">
+        <PrintButton>{`Print sheet ${sheet.number}`}</PrintButton>
+        <ActLink href={boardAt(societySlug, daySlug)}>Every card</ActLink>
+        <ActLink href={matchAt(societySlug, daySlug)}>Two cards as a match</ActLink>
+        <ActLink kind="plain" href={societyAt(societySlug)}>
+          Fixture card
+        </ActLink>
+      </div>
+      <div className="no-print">
+        <Folio name={societyName} place={`Day ${dayNumber}`} />
+      </div>
+    </div>
+  )
+}

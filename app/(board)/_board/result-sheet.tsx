@@ -1,0 +1,254 @@
+// The frozen sheet as it hangs on the wall: the first three large, every card in two columns, ties in words, prizes.
+
+import type { BoardRow, CompetitionBoard, ResultSheet } from '@/lib/boards/views'
+import { Device } from '../../_parts/device'
+import { HoleBars } from '../../_parts/hole-bars'
+import { Fold } from '../../_parts/ledger'
+import { coursePlayed, halves, howItCame, money, playedAs, withoutPlace } from './result-words'
+import { clock, dayOf, handicapFigure, longDate, placeFigure, scoreFigure, unitHeading, year } from './words'
+
+function FirstThree({ competition, rows }: { competition: CompetitionBoard; rows: readonly BoardRow[] }) {
+  return (
+    <ol className="first-three">
+      {rows.map((row) => (
+        <li key={row.entrant}>
+          <p className="fig trim f-pts">
+            {scoreFigure(row.score, competition.unit)}
+            <span className="unseen"> {competition.unit}</span>
+          </p>
+          <div>
+            <p className="f-name">{row.name}</p>
+            <p className="f-how">
+              <span className="second">
+                {howItCame(row, competition)} {row.note && `${row.note}. `}
+              </span>
+              {row.tieSentence && <em>{row.tieSentence}</em>}
+            </p>
+          </div>
+        </li>
+      ))}
+    </ol>
+  )
+}
+
+function Column({ competition, rows }: { competition: CompetitionBoard; rows: readonly BoardRow[] }) {
+  const nine = competition.unit !== 'holes'
+  return (
+    <div className="scroll">
+      <table role="table" className="res-table ruled">
+        <caption className="unseen">
+          {competition.name}, places {rows[0] ? placeFigure(rows[0]) : ''} to{' '}
+          {rows.at(-1) ? placeFigure(rows.at(-1)!) : ''}
+        </caption>
+        <thead role="rowgroup">
+          <tr role="row">
+            <th role="columnheader" scope="col" className="lead-col">
+              Place
+            </th>
+            <th role="columnheader" scope="col" className="num">
+              {unitHeading(competition)}
+            </th>
+            <th role="columnheader" scope="col">
+              Name
+            </th>
+            <th role="columnheader" scope="col" className="num">
+              <abbr title="Playing handicap">Hcp</abbr>
+            </th>
+            <th role="columnheader" scope="col" className="num">
+              Last
+              <br />
+              nine
+            </th>
+            <th role="columnheader" scope="col" className="num">
+              Gross
+            </th>
+          </tr>
+        </thead>
+        <tbody role="rowgroup">
+          {rows.map((row) => (
+            <tr role="row" key={row.entrant}>
+              <td role="cell" className="lead-col fig">
+                {placeFigure(row)}
+              </td>
+              <td role="cell" className="fig pts">
+                {scoreFigure(row.score, competition.unit)}
+              </td>
+              <th role="rowheader" scope="row">
+                {row.name} {row.note && <span className="second small">guest</span>}
+              </th>
+              <td role="cell" className="fig num" data-l="off">
+                {handicapFigure(row.playingHandicap)}
+              </td>
+              <td role="cell" className="fig num" data-l="last nine">
+                {nine ? (row.in ?? '–') : '–'}
+              </td>
+              <td role="cell" className="fig num" data-l="gross">
+                {row.gross ?? '–'}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  )
+}
+
+function Competition({ competition, first }: { competition: CompetitionBoard; first: boolean }) {
+  const placed = competition.rows.filter((row) => row.place !== null)
+  const top = placed.slice(0, 3)
+  const [left, right] = halves(placed.slice(3))
+  const outside = withoutPlace(competition.rows)
+  const id = `comp-${competition.id}`
+  return (
+    <section className={first ? 'oxford' : 'res-next'} aria-labelledby={id}>
+      <h2 id={id} className={first ? 'unseen' : undefined}>
+        {competition.name}
+      </h2>
+      {top.length === 0 ? (
+        <p className="second">No card was returned in this competition.</p>
+      ) : (
+        <FirstThree competition={competition} rows={top} />
+      )}
+      {left.length > 0 && (
+        <div className="res-all">
+          <h3>All the cards</h3>
+          <div className="two-up">
+            <Column competition={competition} rows={left} />
+            {right.length > 0 && <Column competition={competition} rows={right} />}
+          </div>
+        </div>
+      )}
+      {outside.length > 0 && <p className="small res-outside">{outside.join(' ')}</p>}
+      {!first && (
+        <p className="small second">
+          {competition.formatName}. Allowance {competition.allowance}. {competition.allowanceFrom}.
+        </p>
+      )}
+    </section>
+  )
+}
+
+function Prizes({ sheet }: { sheet: ResultSheet }) {
+  const names = new Map(sheet.board.competitions.map(({ id, name }) => [id, name]))
+  const several = new Set(sheet.prizes.map(({ competition }) => competition)).size > 1
+  return (
+    <section aria-labelledby="pr-h">
+      <h2 id="pr-h">Prizes</h2>
+      <table className="prizes ruled">
+        <caption className="unseen">Prizes</caption>
+        <tbody>
+          {sheet.prizes.map((prize) => (
+            <tr key={`${prize.competition} ${prize.name}`}>
+              <th scope="row">
+                {prize.name}
+                {several && (
+                  <span className="small second block">{names.get(prize.competition) ?? prize.competition}</span>
+                )}
+              </th>
+              <td>
+                {prize.winner}
+                {prize.score && `, ${prize.score}`}
+                {prize.because && <em className="block">{prize.because}</em>}
+              </td>
+              <td className="num fig">{money(prize.valuePence)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  )
+}
+
+function Played({ sheet }: { sheet: ResultSheet }) {
+  const played = coursePlayed(sheet)
+  const main = sheet.board.competitions[0]
+  if (!played || !main) return null
+  const points = main.unit === 'points'
+  const level = points ? 2 : sheet.board.course.reduce((sum, { par }) => sum + par, 0) / sheet.board.course.length
+  return (
+    <section aria-labelledby="played-h">
+      <h2 id="played-h">How the course played</h2>
+      <figure className="avg ruled">
+        <HoleBars
+          values={sheet.course.map(({ hole, average }) => ({ hole, value: average }))}
+          level={level}
+          write={(value) => value.toFixed(2)}
+          label={`Average ${points ? 'points' : 'score'} on each hole: easiest hole ${played.easiest.hole}, ${played.easiest.average.toFixed(2)}; hardest hole ${played.hardest.hole}, ${played.hardest.average.toFixed(2)}`}
+        />
+        <figcaption className="small">
+          Average {points ? 'points' : 'score'} a hole{points ? '; the dotted line is two' : ''}. {played.sentence}
+        </figcaption>
+      </figure>
+    </section>
+  )
+}
+
+export function ResultSheetPage({ sheet }: { sheet: ResultSheet }) {
+  const { board } = sheet
+  const main = board.competitions[0]
+  return (
+    <>
+      <header className="res-head">
+        <Device />
+        <div>
+          <p className="sc">{board.societyName}</p>
+          <h1>{board.dayName}</h1>
+          <p className="lead">
+            {board.courseName}, {longDate(board.date)} {year(board.date)}. {playedAs(sheet)}
+          </p>
+        </div>
+        <p className="sheet-no">
+          <span className="sc">Sheet</span> <span className="fig trim">{sheet.number}</span>
+        </p>
+      </header>
+      {sheet.number > 1 && sheet.reason && (
+        <p className="aside res-reason">
+          Sheet {sheet.number}, because: {sheet.reason}
+        </p>
+      )}
+      {board.competitions.map((competition, at) => (
+        <Competition key={competition.id} competition={competition} first={at === 0} />
+      ))}
+      {sheet.ties.length > 0 && (
+        <section className="ties" aria-labelledby="ties-h">
+          <h2 id="ties-h" className="sc">
+            Ties, by countback
+          </h2>
+          <ul className="tie-list">
+            {sheet.ties.map((tie) => (
+              <li key={tie}>{tie}</li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <p className="small second res-dash">A dash in gross is a card with a hole not finished.</p>
+      <Fold />
+      <div className="res-foot">
+        {sheet.prizes.length > 0 && <Prizes sheet={sheet} />}
+        <Played sheet={sheet} />
+      </div>
+      {sheet.rulings.length > 0 && (
+        <section className="res-rulings" aria-labelledby="rul-h">
+          <h2 id="rul-h">Rulings of the committee</h2>
+          <ol className="ruling-list">
+            {sheet.rulings.map((ruling) => (
+              <li key={ruling.number}>
+                <b>{ruling.name}</b>: {ruling.sentence} <span className="clause">{ruling.clause}</span>{' '}
+                <span className="small second">
+                  {ruling.by}, {clock(ruling.at)}
+                </span>
+              </li>
+            ))}
+          </ol>
+        </section>
+      )}
+      <p className="res-terms small">
+        {main && `Allowance ${main.allowance}. ${main.allowanceFrom}. Ties: ${main.tieRule}. `}
+        {sheet.frozenAt && `Handicaps frozen ${dayOf(sheet.frozenAt)}. `}
+        {sheet.edition && `${sheet.edition}. `}
+        Published {dayOf(sheet.publishedAt)}, {clock(sheet.publishedAt)}, by {sheet.by}. A correction would be sheet{' '}
+        {sheet.number + 1}, with its reason.
+      </p>
+    </>
+  )
+}

@@ -1,0 +1,122 @@
+// What one competition's board needs on the screen and nothing more: the whole day board weighs eight times as much,
+// and a phone on a slow line pays for every byte twice (once as page, once as data).
+
+import type { BoardRow, CompetitionBoard, DayBoard, DayHead } from '@/lib/boards/views'
+
+/** hole, strokes received, gross, value, who counted. */
+export type ScreenHole = readonly [number, number, number | 'x' | null, number | null, string?]
+
+export interface ScreenRow
+  extends Pick<
+    BoardRow,
+    | 'place'
+    | 'tied'
+    | 'entrant'
+    | 'entryIds'
+    | 'name'
+    | 'note'
+    | 'playingHandicap'
+    | 'score'
+    | 'againstLevel'
+    | 'out'
+    | 'in'
+    | 'gross'
+    | 'holesPlayed'
+    | 'last'
+    | 'noPlace'
+    | 'tieSentence'
+    | 'notAgreed'
+    | 'handedIn'
+    | 'groupNumber'
+  > {
+  readonly holes: readonly ScreenHole[]
+}
+
+export interface ScreenBoard {
+  readonly head: DayHead
+  readonly competition: Omit<CompetitionBoard, 'rows' | 'matches'>
+  readonly competitions: readonly { readonly id: string; readonly name: string }[]
+  readonly rows: readonly ScreenRow[]
+  readonly matches: CompetitionBoard['matches']
+  readonly course: DayBoard['course']
+  readonly groups: DayBoard['groups']
+  readonly players: number
+  readonly cardsIn: number
+  readonly sentence: string
+  readonly version: string
+  readonly countedAt: string
+}
+
+function screenRow(row: BoardRow): ScreenRow {
+  const { holes, tieBroken: _inWords, ...kept } = row
+  return {
+    ...kept,
+    holes: holes.map((line) =>
+      line.by && line.by.length > 0
+        ? [line.hole, line.strokes, line.gross, line.value, line.by.join(' ')]
+        : [line.hole, line.strokes, line.gross, line.value],
+    ),
+  }
+}
+
+export function headOf(board: DayBoard): DayHead {
+  const { societySlug, societyName, daySlug, dayName, dayNumber, dayCount, seasonName, date, courseName, status } =
+    board
+  return {
+    societySlug,
+    societyName,
+    daySlug,
+    dayName,
+    dayNumber,
+    dayCount,
+    seasonName,
+    date,
+    courseName,
+    status,
+    published: board.published,
+  }
+}
+
+/** Competition `c` counts from 1, as the address does; anything else is the first. Null on a day without competitions. */
+export function screenBoard(board: DayBoard, c: number): ScreenBoard | null {
+  const competition = board.competitions[c - 1] ?? board.competitions[0]
+  if (!competition) return null
+  const { rows, matches, ...terms } = competition
+  return {
+    head: headOf(board),
+    competition: terms,
+    competitions: board.competitions.map(({ id, name }) => ({ id, name })),
+    rows: rows.map(screenRow),
+    matches,
+    course: board.course,
+    groups: board.groups,
+    players: board.players,
+    cardsIn: board.cardsIn,
+    sentence: board.sentence,
+    version: board.version,
+    countedAt: board.countedAt,
+  }
+}
+
+export const VIEWS = ['leaders', 'groups', 'mine'] as const
+export type View = (typeof VIEWS)[number]
+
+export function viewOf(asked: string | undefined): View {
+  return VIEWS.find((view) => view === asked) ?? 'leaders'
+}
+
+/** Rows under their groups, in starting order; whoever has no group stands last. */
+export function byGroup(board: Pick<ScreenBoard, 'rows' | 'groups'>) {
+  const sheets = board.groups.map((group) => ({
+    group,
+    rows: board.rows.filter((row) => row.entryIds.some((id) => group.entryIds.includes(id))),
+  }))
+  const seen = new Set(sheets.flatMap(({ rows }) => rows.map((row) => row.entrant)))
+  const loose = board.rows.filter((row) => !seen.has(row.entrant))
+  return { sheets: sheets.filter(({ rows }) => rows.length > 0), loose }
+}
+
+export function rowOf(board: Pick<ScreenBoard, 'rows'>, entryId: string | null): ScreenRow | null {
+  if (!entryId) return null
+  return board.rows.find((row) => row.entrant === entryId || row.entryIds.includes(entryId)) ?? null
+}

@@ -1,0 +1,39 @@
+// Which competition, and how to look at it: plain links, so that they work before any script does.
+
+import Link from 'next/link'
+import { Tabs } from '../../_parts/tabs'
+import { boardAt } from './addresses'
+import { type ScreenBoard, VIEWS, type View } from './screen-board'
+
+const VIEW_WORDS: Record<View, string> = { leaders: 'Leaders', groups: 'Group by group', mine: 'My card' }
+
+export function ViewLinks({ board, c, view }: { board: ScreenBoard; c: number; view: View }) {
+  const { societySlug, daySlug } = board.head
+  return (
+    <>
+      {board.competitions.length > 1 && (
+        <Tabs
+          label="Competitions"
+          items={board.competitions.map((competition, at) => ({
+            href: boardAt(societySlug, daySlug, { c: at + 1, v: view }),
+            label: competition.name,
+            current: at + 1 === c,
+          }))}
+        />
+      )}
+      <nav className={board.competitions.length > 1 ? 'board-views' : 'board-views ruled'} aria-label="Views">
+        {VIEWS.map((way) => (
+          <Link
+            key={way}
+            scroll={false}
+            prefetch={false}
+            href={boardAt(societySlug, daySlug, { c, v: way })}
+            aria-current={way === view ? 'page' : undefined}
+          >
+            {VIEW_WORDS[way]}
+          </Link>
+        ))}
+      </nav>
+    </>
+  )
+}
