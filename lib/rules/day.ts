@@ -122,6 +122,9 @@ export interface Day {
   readonly sides: readonly Side[]
   readonly cards: readonly Card[]
   readonly competitions: readonly Competition[]
-  /** True once the committee closed the day: cards not finished are no returns, ties are broken. */
+  /**
+   * True once the committee closed the day: holes not played have no score (no points, lost, the maximum; no return
+   * where every stroke counts), and ties are broken.
+   */
   readonly closed: boolean
 }

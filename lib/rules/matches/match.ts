@@ -62,22 +62,49 @@ export function matchOf(match: Match, terms: TermsInForce, index: DayIndex): Mat
     better: on.kind === 'points' || on.kind === 'against-par' ? 'high' : 'low',
     from: 0,
     to: holes.length - 1,
-    startHole: balls.a[0]!.card?.startHole ?? 1,
+    startHole: startOf(balls),
     over: index.day.closed,
     conceded: NONE,
   })
-  const winner = played.finished && played.up !== 0 ? (played.up > 0 ? match.a : match.b) : null
+  const ended = endedByOutcome(balls)
+  const up = ended?.up ?? played.up
+  const finished = ended !== null || played.finished
   return {
     id: match.id,
     a: match.a,
     b: match.b,
     strokesA: sum(balls.a),
     strokesB: sum(balls.b),
-    winner,
-    result: played.result,
-    finished: played.finished,
+    winner: finished && up !== 0 ? (up > 0 ? match.a : match.b) : null,
+    result: ended?.result ?? played.result,
+    finished,
     holes: played.states,
   }
+}
+
+/** Where the match began: the cards' own hole when they agree, the only one said, else the first. */
+function startOf({ a, b }: MatchBalls): number {
+  const starts = new Set<number>()
+  for (const ball of [...a, ...b]) if (ball.card?.startHole !== undefined) starts.add(ball.card.startHole)
+  return starts.size === 1 ? [...starts][0]! : 1
+}
+
+/** Who withdraws concedes (3.2b); who is disqualified is out of the match (1.3c). A side goes on with one partner. */
+function endedByOutcome({ a, b }: MatchBalls): { readonly up: number; readonly result: string } | null {
+  const outA = sideOut(a)
+  const outB = sideOut(b)
+  if (outA !== null && outB !== null) return { up: 0, result: 'no result' }
+  if (outA !== null) return { up: -1, result: outA }
+  return outB !== null ? { up: 1, result: outB } : null
+}
+
+function sideOut(balls: readonly Ball[]): 'conceded' | 'disqualified' | null {
+  let word: 'conceded' | 'disqualified' = 'conceded'
+  for (const { card } of balls) {
+    if (card?.outcome === 'disqualified') word = 'disqualified'
+    else if (card?.outcome !== 'withdrawn') return null
+  }
+  return balls.length === 0 ? null : word
 }
 
 function sum(balls: readonly Ball[]): number {

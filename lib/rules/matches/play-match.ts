@@ -34,8 +34,9 @@ export interface MatchSettings {
 export function holeWon(a: HoleScore, b: HoleScore, better: 'high' | 'low', over: boolean): number | null {
   if (a === null && b === null) return null
   if (a === null || b === null) {
-    if (!over) return null
-    return a === null ? (b === 'x' ? 0 : -1) : a === 'x' ? 0 : 1
+    // A hole one side never finished is won by the other's score; without a score by either it was not played.
+    if (!over || a === 'x' || b === 'x') return null
+    return a === null ? -1 : 1
   }
   if (a === 'x') return b === 'x' ? 0 : -1
   if (b === 'x') return 1

@@ -110,7 +110,7 @@ export function ballOf(seed: BallSeed, handicap: number, terms: TermsInForce, ov
   const strokes = strokesInOrder(handicap, sheet.order)
   // A disqualified partner's scores are no use to the side (Rules of Golf 23.2); alone, they are only shown.
   const struckOut = card?.outcome === 'disqualified' && terms.format.side.to > 1 && terms.format.ball === 'own'
-  const gross = struckOut ? holes.map((): HoleScore => 'x') : grossOf(card, holes, over)
+  const gross = struckOut ? holes.map((): HoleScore => 'x') : grossOf(card, holes, over, terms.format.isMatch)
   const values = new Array<HoleScore>(holes.length)
   for (let i = 0; i < holes.length; i++) {
     values[i] = valueOnHole(value, gross[i]!, strokes[i]!, holes[i]!.par, terms.maximum)
@@ -119,9 +119,9 @@ export function ballOf(seed: BallSeed, handicap: number, terms: TermsInForce, ov
   return { id: seed.id, sheet, holes, card, course: line?.course.rounded ?? null, handicap, strokes, gross, values }
 }
 
-function grossOf(card: Card | null, holes: readonly Hole[], over: boolean): HoleScore[] {
+function grossOf(card: Card | null, holes: readonly Hole[], over: boolean, inMatch: boolean): HoleScore[] {
   const gross = new Array<HoleScore>(holes.length)
-  const finished = over || card?.outcome !== undefined
+  const finished = over || (card?.outcome !== undefined && !inMatch)
   for (let i = 0; i < holes.length; i++) {
     const score = card?.scores[i] ?? null
     if (score === null) gross[i] = finished ? 'x' : null

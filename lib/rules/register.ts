@@ -1,0 +1,138 @@
+// Every rule the engine knows, with its clause, its edition, whether it is done, and where we depart from it. The docs
+// and the page "How we count" print this list; a rule without cases fails the build.
+
+export interface RegisteredRule {
+  readonly id: string
+  readonly name: string
+  readonly clause: string
+  readonly edition: string
+  readonly status: 'done' | 'not-done'
+  /** Where we differ from the clause, or choose where it leaves a choice; empty when we do not. */
+  readonly departures: readonly string[]
+  /** File of the rule, from the root of the project. */
+  readonly file: string
+}
+
+const ROH = 'Rules of Handicapping 2024'
+const ROG = 'Rules of Golf 2023'
+
+export const REGISTER: readonly RegisteredRule[] = [
+  {
+    id: 'course-handicap',
+    name: 'Course handicap, 18 and 9 holes',
+    clause: '6.1a, 6.1b',
+    edition: `${ROH}; 2020 and 2020 in Great Britain and Ireland`,
+    status: 'done',
+    departures: ['A nine is entered as a tee of its own with the ratings of that nine.'],
+    file: 'lib/rules/handicap/course-handicap.ts',
+  },
+  {
+    id: 'playing-handicap',
+    name: 'Playing handicap',
+    clause: '6.2a',
+    edition: `${ROH}; 2020 and 2020 in Great Britain and Ireland`,
+    status: 'done',
+    departures: [],
+    file: 'lib/rules/handicap/playing-handicap.ts',
+  },
+  {
+    id: 'par-difference',
+    name: 'Difference in par between tees',
+    clause: '6.2b',
+    edition: ROH,
+    status: 'done',
+    departures: [
+      'Under the 2020 edition of Great Britain and Ireland the same difference is given; the correction by course rating then in use is set by hand.',
+      'A playing handicap set by hand is final and gets no difference.',
+    ],
+    file: 'lib/rules/handicap/par-difference.ts',
+  },
+  {
+    id: 'side-handicap',
+    name: 'Handicap of a side with one ball',
+    clause: 'Appendix C',
+    edition: ROH,
+    status: 'done',
+    departures: [
+      'Where partners play from different tees, the side’s ball has the par and indexes of the first named.',
+    ],
+    file: 'lib/rules/handicap/side-handicap.ts',
+  },
+  {
+    id: 'allowances',
+    name: 'Handicap allowances',
+    clause: 'Appendix C, C/1',
+    edition: ROH,
+    status: 'done',
+    departures: ['The 2020 figures are from memory.', 'The field of fewer than 30 is from a club’s copy of C/1.'],
+    file: 'lib/rules/editions/allowances.ts',
+  },
+  {
+    id: 'match-strokes',
+    name: 'Strokes in a match',
+    clause: 'Appendix C',
+    edition: ROH,
+    status: 'done',
+    departures: [
+      'Between sides the difference is taken before the allowance since 2024, between players from rounded handicaps; the terms may say otherwise.',
+    ],
+    file: 'lib/rules/handicap/match-strokes.ts',
+  },
+  {
+    id: 'strokes-on-holes',
+    name: 'Strokes by stroke index',
+    clause: 'Appendix E',
+    edition: ROH,
+    status: 'done',
+    departures: ['Below plus 18 the giving back begins again at the highest index; no source says so.'],
+    file: 'lib/rules/strokes/strokes-on-holes.ts',
+  },
+  {
+    id: 'value-on-hole',
+    name: 'Net score, points, maximum, against par',
+    clause: '3.1c, 21.1b, 21.2b, 21.3b',
+    edition: ROG,
+    status: 'done',
+    departures: [],
+    file: 'lib/rules/values/value-on-hole.ts',
+  },
+  {
+    id: 'count-on-hole',
+    name: 'Which scores of a side count',
+    clause: '23.2',
+    edition: ROG,
+    status: 'done',
+    departures: ['While partners are still out, a hole counts as soon as enough scores are in.'],
+    file: 'lib/rules/count/count-on-hole.ts',
+  },
+  {
+    id: 'places',
+    name: 'Places',
+    clause: '3.3, 21, 23',
+    edition: ROG,
+    status: 'done',
+    departures: ['Cards still out on strokes are ranked against level par.'],
+    file: 'lib/rules/score/rank.ts',
+  },
+  {
+    id: 'countback',
+    name: 'Ties: countback, handicap, lot, play-off',
+    clause: 'Committee Procedures 5A(6)',
+    edition: 'Committee Procedures 2023',
+    status: 'done',
+    departures: [
+      'Fractions of the handicap are kept unless the terms round them.',
+      'A round of nine holes drops the windows that are the whole round.',
+    ],
+    file: 'lib/rules/ties/break-ties.ts',
+  },
+  {
+    id: 'match',
+    name: 'Match play',
+    clause: '3.2, 23.2a',
+    edition: ROG,
+    status: 'done',
+    departures: ['When no ball of either side is holed, the hole is halved; who picked up last is not asked.'],
+    file: 'lib/rules/matches/play-match.ts',
+  },
+]

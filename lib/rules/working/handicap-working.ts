@@ -1,0 +1,131 @@
+// Rules of Handicapping 6.1 and 6.2 shown step by step: the figure, the course handicap in full, the playing handicap.
+
+import { editionOf } from '../editions/editions'
+import { asHandicap, decimal, type Fraction, fraction, halvedTenths, tenths, wholeHandicap } from '../exact/fraction'
+import { inWords as allowanceInWords } from '../formats/catalogue'
+import { comparesStrokes } from '../formats/format'
+import { parDifference } from '../handicap/par-difference'
+import { afterAllowance, beforeAllowance } from '../handicap/playing-handicap'
+import { sideHandicapInFull, weightsFor } from '../handicap/side-handicap'
+import { type BallSeed, handicapByHand, handicapInFull, ownHandicap } from '../score/balls'
+import type { PlayerLine } from '../score/day-index'
+import type { TermsInForce } from '../score/terms-in-force'
+import type { WorkingStep } from '../standings'
+
+const inFull = (one: Fraction) => asHandicap(one, 3)
+
+export function indexStep(line: PlayerLine): WorkingStep {
+  return {
+    figure: tenths(line.player.indexTenths),
+    label: 'Handicap figure',
+    sentence: `The figure ${line.player.name} plays off on this day.`,
+    clause: 'Terms of the day',
+  }
+}
+
+export function courseHandicapStep(line: PlayerLine, editionId: string): WorkingStep {
+  const { tee, par } = line.sheet
+  const edition = editionOf(editionId)
+  const nine = tee.holes.length === 9
+  const index = nine ? halvedTenths(line.player.indexTenths) : line.player.indexTenths
+  const slope = `${decimal(fraction(index, 10), 1)} × ${tee.slopeRating} ÷ 113`
+  const rating = decimal(fraction(tee.courseRatingTenths, 10), 1)
+  const halved = nine ? `Half of ${tenths(line.player.indexTenths)} to one decimal is ${tenths(index)}. ` : ''
+  const ratingWords = edition.ratingMinusPar
+    ? 'then course rating less par'
+    : 'without course rating less par, as this edition has it'
+  const next =
+    edition.beforeAllowance === 'kept'
+      ? 'Not rounded yet.'
+      : `Rounded before the allowance: ${wholeHandicap(line.course.rounded)}.`
+  return {
+    figure: inFull(line.course),
+    label: 'Course handicap',
+    sum: edition.ratingMinusPar ? `${slope} + (${rating} − ${par})` : slope,
+    sentence: `${halved}The figure × slope ÷ 113, ${ratingWords}, ${tee.name.toLowerCase()} tees. ${next}`,
+    clause: `${edition.title}, 6.1${nine ? 'b' : 'a'}`,
+  }
+}
+
+/** The playing handicap of one ball, with what led to it. */
+export function playingHandicapSteps(
+  seed: BallSeed,
+  terms: TermsInForce,
+  lowestPar: number,
+  editionId: string,
+): WorkingStep[] {
+  const { format, competition } = terms
+  if (format.strokes.kind === 'none') {
+    const sentence = 'No handicap counts in this competition.'
+    return [{ figure: '0', label: 'Playing handicap', sentence, clause: format.clause }]
+  }
+  const byHand = handicapByHand(seed, competition.id)
+  if (byHand !== null) {
+    const sentence = 'Set by the committee; the allowance is not applied to it.'
+    return [{ figure: wholeHandicap(byHand), label: 'Playing handicap', sentence, clause: 'Terms of the competition' }]
+  }
+  const steps =
+    format.strokes.kind === 'for-the-side' ? sideSteps(seed, terms, editionId) : ownSteps(seed, terms, editionId)
+  const due = comparesStrokes(format) ? parDifference(seed.sheet.par, lowestPar) : 0
+  if (due > 0) {
+    const whole = ownHandicap(handicapInFull(seed, terms, lowestPar, editionId))
+    steps.push({
+      figure: wholeHandicap(whole),
+      label: 'Difference in par',
+      sum: `${whole - due} + (${seed.sheet.par} − ${lowestPar})`,
+      sentence: `Par from these tees is ${seed.sheet.par}, the lowest in the competition ${lowestPar}: the difference is added.`,
+      clause: `${editionOf(editionId).title}, 6.2b`,
+    })
+  }
+  return steps
+}
+
+function allowanceClause(terms: TermsInForce): string {
+  return terms.allowanceFrom === 'house choice' ? 'allowance, house choice' : 'allowance, Appendix C'
+}
+
+function ownSteps(seed: BallSeed, terms: TermsInForce, editionId: string): WorkingStep[] {
+  const line = seed.lines[0]!
+  const percent = typeof terms.allowance === 'number' ? terms.allowance : (terms.allowance[0] ?? 100)
+  const before = beforeAllowance(line.course, editionId)
+  const after = afterAllowance(line.course, percent, editionId)
+  const shown = editionOf(editionId).beforeAllowance === 'kept' ? inFull(before) : wholeHandicap(line.course.rounded)
+  return [
+    {
+      figure: wholeHandicap(ownHandicap({ full: after, parDifference: 0 })),
+      label: 'Playing handicap',
+      sum: `${shown} × ${percent} % = ${inFull(after)}`,
+      sentence: `The allowance for ${terms.format.name}, then the nearest whole number. Rounded once, here.`,
+      clause: `${editionOf(editionId).title}, 6.2a; ${allowanceClause(terms)}`,
+    },
+  ]
+}
+
+function sideSteps(seed: BallSeed, terms: TermsInForce, editionId: string): WorkingStep[] {
+  const courses = seed.lines.map((line) => line.course)
+  const low = courses.map((one) => beforeAllowance(one, editionId))
+  low.sort((a, b) => a.numerator * b.denominator - b.numerator * a.denominator)
+  const weights = weightsFor(terms.allowance, low.length)
+  const full = sideHandicapInFull(courses, terms.allowance, editionId)
+  const sum = low.map((one, i) => `${inFull(one)} × ${weights[i] ?? 0} %`).join(' + ')
+  return [
+    {
+      figure: wholeHandicap(ownHandicap({ full, parDifference: 0 })),
+      label: 'Playing handicap of the side',
+      sum: `${sum} = ${inFull(full)}`,
+      sentence: `${allowanceInWords(terms.allowance)}, added up and rounded once at the end.`,
+      clause: `${editionOf(editionId).title}, 6.2a; ${allowanceClause(terms)}`,
+    },
+  ]
+}
+
+/** All steps from the figure to the playing handicap of one ball. */
+export function handicapSteps(
+  seed: BallSeed,
+  terms: TermsInForce,
+  lowestPar: number,
+  editionId: string,
+): WorkingStep[] {
+  const own = seed.lines.flatMap((line) => [indexStep(line), courseHandicapStep(line, editionId)])
+  return [...own, ...playingHandicapSteps(seed, terms, lowestPar, editionId)]
+}
