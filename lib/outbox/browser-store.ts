@@ -133,6 +133,9 @@ function storeOn(db: IDBPDatabase<Schema>, newId: () => string): OutboxStore {
 
     pack: async (link) => (await db.get('packs', link)) ?? null,
     keepPack: async (link, pack, at) => void (await db.put('packs', { link, pack, at })),
+    async packs() {
+      return (await db.getAll('packs')).sort((a, b) => b.pack.date.localeCompare(a.pack.date))
+    },
 
     async linksWaiting() {
       const tx = db.transaction(['queues', 'facts'])

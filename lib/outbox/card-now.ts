@@ -60,9 +60,7 @@ export function cardsNow(pack: CardPack, facts: readonly KeptFact[]): readonly C
 }
 
 function cardNow(card: PackCard, fresh: readonly KeptFact[]): CardNow {
-  const written = new Map<string, WrittenScore[]>(
-    Object.entries(card.written).map(([writer, scores]) => [writer, [...scores]]),
-  )
+  const written = new Map<string, readonly WrittenScore[]>(Object.entries(card.written))
   const indexOf = new Map(card.holes.map((hole, index) => [hole.hole, index]))
   let signatures: SignatureNow[] = card.signatures.map((each) => ({ ...each, received: true }))
 
@@ -79,11 +77,14 @@ function cardNow(card: PackCard, fresh: readonly KeptFact[]): CardNow {
     }
     const index = indexOf.get(fact.hole)
     if (index === undefined) continue
-    const scores = written.get(fact.writer) ?? card.holes.map(() => null)
-    // A score that changes after a signature: the signature no longer covers the card.
-    if ((scores[index] ?? null) !== fact.score) signatures = []
+    const hole = card.holes[index] as PackHole
+    const before = holeNow(hole, index, card, written)
+    const scores = [...(written.get(fact.writer) ?? card.holes.map(() => null))]
     scores[index] = fact.score
     written.set(fact.writer, scores)
+    const after = holeNow(hole, index, card, written)
+    // A hole that reads otherwise after a signature: the signature no longer covers the card.
+    if (after.differs || after.score !== before.score) signatures = []
   }
 
   const holes = card.holes.map((hole, index) => holeNow(hole, index, card, written))

@@ -84,6 +84,10 @@ export function memoryStore(newId: () => string): OutboxStore {
       ),
     pack: async (link) => packs.get(link) ?? null,
     keepPack: async (link, pack: CardPack, at) => void packs.set(link, { pack, at }),
+    packs: async () =>
+      [...packs.entries()]
+        .map(([link, kept]) => ({ link, ...kept }))
+        .sort((a, b) => b.pack.date.localeCompare(a.pack.date)),
     linksWaiting: async () =>
       [...facts.entries()]
         .filter(([link, of]) => !queueOf(link).ended && of.some((kept) => kept.state === 'kept'))

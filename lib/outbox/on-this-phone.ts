@@ -76,3 +76,26 @@ export async function thisPhone(): Promise<Phone> {
 export function askToKeep(): void {
   navigator.storage?.persist?.().catch(() => undefined)
 }
+
+export interface CardHere {
+  readonly link: string
+  readonly dayName: string
+  readonly date: string
+  readonly group: number
+  readonly waiting: number
+}
+
+/** The cards this phone holds. */
+export async function cardsOnThisPhone(): Promise<readonly CardHere[]> {
+  const store = await storeOnThisPhone()
+  const packs = await store.packs()
+  return Promise.all(
+    packs.map(async ({ link, pack }) => ({
+      link,
+      dayName: pack.dayName,
+      date: pack.date,
+      group: pack.group.number,
+      waiting: (await store.waiting(link, 1000)).length,
+    })),
+  )
+}

@@ -43,6 +43,9 @@ export interface OutboxStore {
   pack(link: string): Promise<KeptPack | null>
   keepPack(link: string, pack: CardPack, at: string): Promise<void>
 
+  /** Every pack on this phone, newest day first. */
+  packs(): Promise<readonly (KeptPack & { readonly link: string })[]>
+
   /** Links with something waiting and not ended. */
   linksWaiting(): Promise<readonly string[]>
 

@@ -1,0 +1,93 @@
+'use client'
+
+import { useState } from 'react'
+import { holesInPlay } from '@/lib/outbox/card-now'
+import type { GroupSnapshot } from '@/lib/outbox/group-book'
+import { GroupSheet } from './group-sheet'
+import { HoleView } from './hole-view'
+import { NoPackYet } from './no-pack-yet'
+import { Notices } from './notices'
+import { useGroup } from './use-group'
+import { useKeptPage } from './use-kept-page'
+import { hashOf, usePlace } from './use-place'
+import { WhoHolds } from './who-holds'
+import { WholeCard } from './whole-card'
+import { startTime } from './words'
+
+export function CardApp({ link }: { link: string }) {
+  const { book, now } = useGroup(link)
+  const [place, go] = usePlace()
+  const canKeepPage = useKeptPage()
+  const [refusal, refuse] = useState<string | null>(null)
+
+  const pack = now?.pack
+  if (!book || !now || !pack) return <NoPackYet now={now} retry={() => book?.refresh()} />
+
+  const holder = pack.cards.some((each) => each.entryId === now.holder) ? now.holder : null
+  const order = holesInPlay(pack)
+  const hole = place.at === 'hole' && order.includes(place.hole) ? place.hole : null
+  const card = place.at === 'card' ? now.cards.find((each) => each.card.entryId === place.entryId) : undefined
+  const notices = <Notices now={now} book={book} refusal={refusal} canKeepPage={canKeepPage} />
+  const change = (sentence: string | null) => refuse(sentence)
+
+  if (!holder || place.at === 'phone') {
+    return (
+      <>
+        <RunningLine now={now} />
+        {notices}
+        <WhoHolds
+          pack={pack}
+          holder={holder}
+          onHold={(entryId) => {
+            void book.hold(entryId)
+            go({ at: 'hole', hole: hole ?? firstOpen(now, order) })
+          }}
+        />
+      </>
+    )
+  }
+  return (
+    <>
+      <RunningLine now={now} />
+      {notices}
+      {place.at === 'cards' ? (
+        <GroupSheet pack={pack} now={now} holder={holder} />
+      ) : card ? (
+        <WholeCard pack={pack} now={now} book={book} card={card} holder={holder} refuse={change} />
+      ) : (
+        <HoleView
+          pack={pack}
+          now={now}
+          book={book}
+          holder={holder}
+          hole={hole ?? firstOpen(now, order)}
+          go={go}
+          refuse={change}
+        />
+      )}
+    </>
+  )
+}
+
+/** The hole to open on: the first in playing order that still lacks something. */
+function firstOpen(now: GroupSnapshot, order: readonly number[]): number {
+  const lacking = (hole: number) =>
+    now.cards.some((card) => !card.closed && (card.missing.includes(hole) || card.notAgreed.includes(hole)))
+  return order.find(lacking) ?? order.at(-1) ?? 1
+}
+
+function RunningLine({ now }: { now: GroupSnapshot }) {
+  const { pack } = now
+  if (!pack) return null
+  return (
+    <div className="c-run">
+      <p className="sc">
+        <span className="item">{pack.dayName}</span>
+        <span className="item second">
+          Group {pack.group.number} · {startTime(pack.group.startTime)}
+        </span>
+      </p>
+      <a href={hashOf({ at: 'cards' })}>The cards</a>
+    </div>
+  )
+}

@@ -1,0 +1,133 @@
+'use client'
+
+import { useEffect, useRef, useState } from 'react'
+import type { CardPack } from '@/lib/facts/card-pack'
+import type { WrittenScore } from '@/lib/facts/score-fact'
+import { type CardNow, holesInPlay } from '@/lib/outbox/card-now'
+import type { GroupBook, GroupSnapshot } from '@/lib/outbox/group-book'
+import { AnyScore } from './any-score'
+import { AskNoScore } from './ask-no-score'
+import { HoleFoot } from './hole-foot'
+import { HoleHead } from './hole-head'
+import { HEADINGS, noScoreEndsTheCard } from './reading'
+import { ScoreRow } from './score-row'
+import type { Place } from './use-place'
+
+interface Props {
+  readonly pack: CardPack
+  readonly now: GroupSnapshot
+  readonly book: GroupBook
+  readonly holder: string
+  readonly hole: number
+  readonly go: (place: Place) => void
+  readonly refuse: (sentence: string | null) => void
+}
+
+// Wet glass sends a touch twice.
+const DOUBLE_TOUCH_MS = 250
+// Rows fold or unfold when a difference comes or goes; a thumb already on its way would hit another row.
+const MOVED_MS = 500
+
+export function HoleView({ pack, now, book, holder, hole, go, refuse }: Props) {
+  const [padFor, setPadFor] = useState<string | null>(null)
+  const [asking, setAsking] = useState<CardNow | null>(null)
+  const touched = useRef(new Map<string, number>())
+  const firstHole = useRef(hole)
+  const moved = firstHole.current !== hole
+  const { columns, unit } = HEADINGS[pack.reading]
+
+  const differing = now.cards.filter((card) => card.notAgreed.includes(hole)).length
+  const shifted = useRef({ differing, hole, at: 0 })
+  useEffect(() => {
+    if (shifted.current.differing !== differing && shifted.current.hole === hole) shifted.current.at = performance.now()
+    shifted.current = { differing, hole, at: shifted.current.at }
+  }, [differing, hole])
+
+  async function write(cardId: string, score: WrittenScore) {
+    const done = await book.write(cardId, hole, score)
+    refuse(done.ok ? null : done.sentence)
+  }
+
+  function press(card: CardNow, score: Exclude<WrittenScore, null>, at: number) {
+    const { cardId } = card.card
+    const last = touched.current.get(cardId) ?? Number.NEGATIVE_INFINITY
+    if (at - last < DOUBLE_TOUCH_MS || at - shifted.current.at < MOVED_MS) return
+    touched.current.set(cardId, at)
+    if (score === 'x' && noScoreEndsTheCard(pack.reading)) setAsking(card)
+    else void write(cardId, score)
+  }
+
+  const padCard = now.cards.find((card) => card.card.cardId === padFor)
+  const padLine = padCard?.holes.find((each) => each.hole === hole)
+
+  return (
+    <>
+      <header className="c-head">
+        <HoleHead pack={pack} hole={hole} hasMoved={moved} />
+      </header>
+      <hr className="fold" />
+      <form className="c-scores" onSubmit={(event) => event.preventDefault()}>
+        <div className="c-six c-worth" aria-hidden="true">
+          {columns.map((column, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: the five columns never change places
+            <span className="fig" key={index}>
+              {column}
+            </span>
+          ))}
+          <span className="unit">{unit}</span>
+        </div>
+        {now.cards.map((card) => {
+          const line = card.holes.find((each) => each.hole === hole)
+          return line ? (
+            <ScoreRow
+              key={card.card.cardId}
+              pack={pack}
+              card={card}
+              line={line}
+              holder={holder}
+              folded={differing > 0}
+              onWrite={(score, at) => press(card, score, at)}
+              onPad={() => setPadFor(card.card.cardId)}
+            />
+          ) : null
+        })}
+      </form>
+      <HoleFoot
+        pack={pack}
+        now={now}
+        hole={hole}
+        order={holesInPlay(pack)}
+        go={go}
+        onUndo={async () => {
+          const undone = await book.undo()
+          refuse(undone.ok ? null : undone.sentence)
+          if (undone.ok && undone.value?.fact.kind === 'score') go({ at: 'hole', hole: undone.value.fact.hole })
+        }}
+      />
+      {padCard && padLine && (
+        <AnyScore
+          pack={pack}
+          card={padCard}
+          line={padLine}
+          onClose={() => setPadFor(null)}
+          onWrite={(score) => {
+            setPadFor(null)
+            if (score === 'x' && noScoreEndsTheCard(pack.reading)) setAsking(padCard)
+            else void write(padCard.card.cardId, score)
+          }}
+        />
+      )}
+      {asking && (
+        <AskNoScore
+          firstName={asking.card.firstName}
+          hole={hole}
+          onClose={() => setAsking(null)}
+          onYes={() => {
+            setAsking(null)
+            void write(asking.card.cardId, 'x')
+          }}
+        />
+      )}
+    </>
+  )
+}

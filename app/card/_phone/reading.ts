@@ -1,0 +1,103 @@
+// How the card reads a hole in the day's main competition. The counting is the engine's; here are its columns and words.
+
+import type { CardPack, PackHole } from '@/lib/facts/card-pack'
+import type { WrittenScore } from '@/lib/facts/score-fact'
+import type { BallValue } from '@/lib/rules/formats/format'
+import { STABLEFORD_POINTS } from '@/lib/rules/formats/stableford-points'
+import { valueOnHole } from '@/lib/rules/values/value-on-hole'
+
+export type Reading = CardPack['reading']
+type HoleFacts = Pick<PackHole, 'par' | 'strokes'>
+
+/** Strokes over level in the five columns. */
+export const OFFSETS = [-2, -1, 0, 1, 2] as const
+
+const VALUES: Readonly<Record<Reading, BallValue>> = {
+  points: { kind: 'points', table: STABLEFORD_POINTS },
+  net: { kind: 'strokes' },
+  gross: { kind: 'strokes' },
+  par: { kind: 'against-par' },
+}
+
+// No reading of the card caps a hole; the engine asks for a cap all the same.
+const NO_CAP = { kind: 'fixed', strokes: 30 } as const
+
+export const HEADINGS: Readonly<Record<Reading, { readonly columns: readonly string[]; readonly unit: string }>> = {
+  points: { columns: ['4', '3', '2', '1', '0'], unit: 'points' },
+  net: { columns: ['−2', '−1', '0', '+1', '+2'], unit: 'net' },
+  gross: { columns: ['−2', '−1', '0', '+1', '+2'], unit: 'to par' },
+  par: { columns: ['won', 'won', 'half', 'lost', 'lost'], unit: '' },
+}
+
+/** Strokes that count in this reading: a gross competition gives none. */
+export const strokesIn = (reading: Reading, hole: HoleFacts) => (reading === 'gross' ? 0 : hole.strokes)
+
+/** The gross score that is level par after strokes: the middle column. */
+export const levelOn = (reading: Reading, hole: HoleFacts) => hole.par + strokesIn(reading, hole)
+
+export function holeValue(reading: Reading, hole: HoleFacts, score: WrittenScore): number | 'x' | null {
+  return valueOnHole(VALUES[reading], score, strokesIn(reading, hole), hole.par, NO_CAP)
+}
+
+/** In stroke play a hole without a score is a card that does not count: it is asked about first. */
+export const noScoreEndsTheCard = (reading: Reading) => reading === 'net' || reading === 'gross'
+
+export const pointsWord = (points: number) => `${points} ${points === 1 ? 'point' : 'points'}`
+
+/** "+1", "−2", "level" with a true minus sign. */
+export const signed = (figure: number, level = 'level') =>
+  figure === 0 ? level : figure > 0 ? `+${figure}` : `−${-figure}`
+
+const HOLE_WORDS = new Map([
+  [1, 'hole won'],
+  [0, 'hole halved'],
+  [-1, 'hole lost'],
+])
+
+/** What a score is worth, in words: "2 points", "net 4, level", "hole won". */
+export function worth(reading: Reading, hole: HoleFacts, score: Exclude<WrittenScore, null>): string {
+  const value = holeValue(reading, hole, score)
+  if (reading === 'points') return pointsWord(value as number)
+  if (reading === 'par') return HOLE_WORDS.get(value as number) ?? ''
+  if (value === 'x' || value === null) return 'the card does not count'
+  const over = value - hole.par
+  const against = over === 0 ? 'level par' : `${Math.abs(over)} ${over > 0 ? 'over' : 'under'}`
+  return reading === 'net' ? `net ${value}, ${against}` : against
+}
+
+/** What stands beside the name: with the net score where strokes come into it. */
+export function said(reading: Reading, hole: HoleFacts, score: Exclude<WrittenScore, null>): string {
+  if (score === 'x') return `no score, ${worth(reading, hole, score)}`
+  if (reading === 'net' || reading === 'gross') return worth(reading, hole, score)
+  return `net ${score - hole.strokes}, ${worth(reading, hole, score)}`
+}
+
+export const figureOf = (score: Exclude<WrittenScore, null>) => (score === 'x' ? 'no score' : String(score))
+
+export interface Total {
+  /** Null where there is nothing yet, or a stroke-play card without a score on a hole. */
+  readonly value: number | null
+  readonly gross: number | null
+  readonly played: number
+}
+
+export function totalOf(reading: Reading, holes: readonly (HoleFacts & { readonly score: WrittenScore })[]): Total {
+  const played = holes.filter((hole) => hole.score !== null)
+  const values = played.map((hole) => holeValue(reading, hole, hole.score))
+  const grosses = played.map((hole) => hole.score)
+  const sum = (figures: readonly (number | 'x' | null)[]) =>
+    figures.length === 0 || figures.some((each) => typeof each !== 'number')
+      ? null
+      : (figures as readonly number[]).reduce((all, each) => all + each, 0)
+  return { value: sum(values), gross: sum(grosses), played: played.length }
+}
+
+export const TOTAL_WORD: Readonly<Record<Reading, string>> = {
+  points: 'points',
+  net: 'net',
+  gross: 'gross',
+  par: 'holes up',
+}
+
+export const totalFigure = (reading: Reading, total: Total) =>
+  total.value === null ? '–' : reading === 'par' ? signed(total.value, '0') : String(total.value)

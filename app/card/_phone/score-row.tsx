@@ -1,0 +1,129 @@
+'use client'
+
+import type { CardPack } from '@/lib/facts/card-pack'
+import type { WrittenScore } from '@/lib/facts/score-fact'
+import { type CardNow, type HoleNow, writtenBy } from '@/lib/outbox/card-now'
+import { Differs } from './differs'
+import { Dots } from './dots'
+import { figureOf, levelOn, OFFSETS, said, strokesIn, worth } from './reading'
+import { shortName } from './words'
+
+interface Props {
+  readonly pack: CardPack
+  readonly card: CardNow
+  readonly line: HoleNow
+  readonly holder: string
+  /** One line without figures: another row on this hole needs the room. */
+  readonly folded: boolean
+  readonly onWrite: (score: Exclude<WrittenScore, null>, at: number) => void
+  readonly onPad: () => void
+}
+
+export function ScoreRow(props: Props) {
+  const { pack, card, line, holder, onPad } = props
+  const { reading } = pack
+  const closed = card.closed || line.ruled || pack.status === 'closed'
+  const mine = writtenBy(line, holder)
+  const shown = line.differs ? mine : line.score
+  const waits = !closed && !line.differs && shown === null
+  const id = `name-${card.card.cardId}`
+  const folded = (props.folded && !line.differs && shown !== null) || closed
+
+  return (
+    <div
+      className={`c-row${waits ? ' waits' : ''}${folded ? ' folded' : ''}`}
+      role="radiogroup"
+      aria-labelledby={id}
+      aria-disabled={closed || undefined}
+    >
+      <button type="button" className="c-name" aria-haspopup="dialog" disabled={closed} onClick={onPad}>
+        <span id={id}>
+          <b>{card.card.firstName}</b> {card.card.familyName}
+        </span>
+        <Dots strokes={strokesIn(reading, line)} />
+        <span className="c-said">
+          <RowSays {...props} shown={shown} closed={closed} folded={folded} />
+        </span>
+      </button>
+      {!folded && <Picks {...props} shown={shown} mine={mine} />}
+      {line.differs && !closed && (
+        <Differs pack={pack} card={card} line={line} holder={holder} onWrite={props.onWrite} />
+      )}
+    </div>
+  )
+}
+
+function RowSays({
+  pack,
+  line,
+  card,
+  shown,
+  closed,
+  folded,
+}: Props & { shown: WrittenScore; closed: boolean; folded: boolean }) {
+  if (line.differs) return 'not agreed'
+  if (shown === null) return closed ? 'no score' : 'to enter'
+  const inRow = OFFSETS.some((offset) => levelOn(pack.reading, line) + offset === shown) || shown === 'x'
+  const why = line.ruled ? ', ruled' : card.state === 'taken-in' ? ', taken in' : closed ? ', signed' : ''
+  return folded || !inRow ? (
+    <>
+      <b className="fig c-figure">{figureOf(shown)}</b> {worth(pack.reading, line, shown)}
+      {why}
+    </>
+  ) : (
+    said(pack.reading, line, shown)
+  )
+}
+
+function Picks({
+  pack,
+  card,
+  line,
+  holder,
+  shown,
+  mine,
+  onWrite,
+}: Props & { shown: WrittenScore; mine: WrittenScore }) {
+  const level = levelOn(pack.reading, line)
+  const name = `hole-${line.hole}-${card.card.cardId}`
+  const others = line.written.filter((each) => each.writer !== holder)
+
+  const pick = (score: Exclude<WrittenScore, null>, offset: number | null) => {
+    const theirs = others.filter((each) => each.score === score).map((each) => shortName(pack, each.writer))
+    // Whose figure it is matters only where two differ, or where somebody else wrote it.
+    const who = line.differs ? (mine === score ? 'you' : theirs.join(', ')) : mine === null ? theirs.join(', ') : ''
+    const marked = line.differs && theirs.length > 0 && mine !== score
+    const classes = ['c-pick', offset === 0 && 'par', score === 'x' && 'none', marked && 'theirs', who && 'two']
+    const words = `${figureOf(score)}, ${worth(pack.reading, line, score)}${who ? `, ${who}` : ''}`
+    return (
+      <label key={score} className={classes.filter(Boolean).join(' ')}>
+        <input
+          type="radio"
+          name={name}
+          value={score}
+          aria-label={words}
+          checked={shown === score}
+          onChange={(event) => onWrite(score, event.timeStamp)}
+        />
+        {score === 'x' ? (
+          <span>
+            no <br />
+            score
+          </span>
+        ) : (
+          <span className="fig trim">{score}</span>
+        )}
+        {who && <span className="who">{who}</span>}
+      </label>
+    )
+  }
+
+  return (
+    <div className="c-six">
+      {OFFSETS.map((offset) =>
+        level + offset >= 1 ? pick(level + offset, offset) : <span key={offset} className="c-pick gap" />,
+      )}
+      {pick('x', null)}
+    </div>
+  )
+}

@@ -1,0 +1,27 @@
+'use client'
+
+import type { GroupSnapshot } from '@/lib/outbox/group-book'
+import { stateSentence } from './words'
+
+const MOST_STROKES = 5
+
+/** Always there: what is only on this phone, or that all of it is received. */
+export function StateLine({ now }: { now: GroupSnapshot }) {
+  const held = now.waitingScores + now.waitingSignatures
+  return (
+    <p className={held > 0 ? 'c-sent held' : 'c-sent'} role="status">
+      {held > 0 && (
+        <span className="tally" aria-hidden="true">
+          {Array.from({ length: Math.min(held, MOST_STROKES) }, (_, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: tally strokes are all alike
+            <i key={index} />
+          ))}
+        </span>
+      )}
+      <span>
+        {stateSentence(now)}
+        {held > 0 && now.serverSays && `. ${now.serverSays}`}
+      </span>
+    </p>
+  )
+}

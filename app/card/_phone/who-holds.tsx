@@ -1,0 +1,41 @@
+'use client'
+
+import type { CardPack } from '@/lib/facts/card-pack'
+import { fullName, startTime } from './words'
+
+interface Props {
+  readonly pack: CardPack
+  readonly holder: string | null
+  readonly onHold: (entryId: string) => void
+}
+
+export function WhoHolds({ pack, holder, onHold }: Props) {
+  return (
+    <section className="c-sheet" aria-labelledby="who">
+      <p className="sc second">
+        {pack.course}, group {pack.group.number}, {startTime(pack.group.startTime)}
+      </p>
+      <h1 id="who">Who holds this phone?</h1>
+      <p className="lead">What is entered here stands in this player’s name.</p>
+      <ul className="c-who">
+        {pack.cards.map((card) => (
+          <li key={card.entryId}>
+            <button
+              type="button"
+              className="btn"
+              aria-current={card.entryId === holder || undefined}
+              onClick={() => onHold(card.entryId)}
+            >
+              {fullName(card)}
+              {card.entryId === holder && <span className="small">holds it now</span>}
+            </button>
+          </li>
+        ))}
+      </ul>
+      <p className="small">
+        The card works without a signal. Scores are kept on this phone and go to the desk by themselves. Take a paper
+        card as well: a battery can die.
+      </p>
+    </section>
+  )
+}

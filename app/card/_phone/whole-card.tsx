@@ -1,0 +1,160 @@
+'use client'
+
+import type { CardPack } from '@/lib/facts/card-pack'
+import type { CardNow, HoleNow } from '@/lib/outbox/card-now'
+import type { GroupBook, GroupSnapshot } from '@/lib/outbox/group-book'
+import { Dots } from './dots'
+import { figureOf, holeValue, type Reading, signed, strokesIn, TOTAL_WORD, totalFigure, totalOf } from './reading'
+import { SignPart } from './sign-part'
+import { StateLine } from './state-line'
+import { hashOf } from './use-place'
+import { fullName, shortName } from './words'
+
+interface Props {
+  readonly pack: CardPack
+  readonly now: GroupSnapshot
+  readonly book: GroupBook
+  readonly card: CardNow
+  readonly holder: string
+  readonly refuse: (sentence: string | null) => void
+}
+
+const LAST_COLUMN: Readonly<Record<Reading, string>> = { points: 'Points', net: 'Net', gross: 'To par', par: 'Hole' }
+const HANDICAP = (figure: number) => (figure < 0 ? `+${-figure}` : String(figure))
+
+export function WholeCard({ pack, now, book, card, holder, refuse }: Props) {
+  const total = totalOf(pack.reading, card.holes)
+  const marker = card.card.markerId ? pack.cards.find((each) => each.entryId === card.card.markerId) : null
+  const nines = [card.holes.filter((hole) => hole.hole <= 9), card.holes.filter((hole) => hole.hole > 9)]
+  return (
+    <>
+      <header className="c-whole-head">
+        <h1>{fullName(card.card)}</h1>
+        <p className="small second">
+          Playing handicap {HANDICAP(card.card.playingHandicap)}, {card.card.tee.name.toLowerCase()} tees.
+          {marker && ` Marker: ${fullName(marker)}.`}
+          {card.card.guestOf && ` Guest of ${card.card.guestOf}.`}
+        </p>
+        <dl className="c-heroes">
+          <div>
+            <dt>{TOTAL_WORD[pack.reading]}</dt>
+            <dd className="fig trim">{totalFigure(pack.reading, total)}</dd>
+          </div>
+          {pack.reading !== 'gross' && (
+            <div>
+              <dt>gross</dt>
+              <dd className="fig trim lesser">{total.gross ?? '–'}</dd>
+            </div>
+          )}
+          <div>
+            <dt>holes</dt>
+            <dd className="fig trim lesser">{total.played}</dd>
+          </div>
+        </dl>
+      </header>
+      <table className="c-table">
+        <caption className="unseen">Card of {fullName(card.card)}, hole by hole</caption>
+        <thead>
+          <tr>
+            <th scope="col" className="lead-col">
+              Hole
+            </th>
+            <th scope="col">Par</th>
+            <th scope="col">Index</th>
+            <th scope="col">Strokes</th>
+            <th scope="col">Gross</th>
+            <th scope="col">{LAST_COLUMN[pack.reading]}</th>
+          </tr>
+        </thead>
+        {nines.map((holes, index) =>
+          holes.length === 0 ? null : (
+            <tbody key={index === 0 ? 'out' : 'in'}>
+              {index === 1 && (
+                <tr className="foldrow" aria-hidden="true">
+                  <td colSpan={6}>
+                    <div className="fold" />
+                  </td>
+                </tr>
+              )}
+              {holes.map((hole) => (
+                <HoleLine key={hole.hole} pack={pack} hole={hole} />
+              ))}
+              <SumLine reading={pack.reading} word={index === 0 ? 'Out' : 'In'} holes={holes} className="half" />
+              {index === 1 && <SumLine reading={pack.reading} word="All" holes={card.holes} className="all" />}
+            </tbody>
+          ),
+        )}
+      </table>
+      <hr className="fold" />
+      <SignPart pack={pack} now={now} book={book} card={card} holder={holder} refuse={refuse} />
+      <footer className="c-foot">
+        <StateLine now={now} />
+      </footer>
+    </>
+  )
+}
+
+function HoleLine({ pack, hole }: { pack: CardPack; hole: HoleNow }) {
+  const value = hole.score === null ? null : holeValue(pack.reading, hole, hole.score)
+  const last = typeof value !== 'number' ? (value === null ? '' : '–') : lastFigure(pack.reading, value, hole.par)
+  const differ = hole.written.map((each) => `${shortName(pack, each.writer)} ${figureOf(each.score)}`).join(', ')
+  return (
+    <tr className={hole.differs ? 'differs' : undefined}>
+      <th scope="row" className="lead-col fig">
+        <a href={hashOf({ at: 'hole', hole: hole.hole })} aria-label={`Hole ${hole.hole}: go to it`}>
+          {hole.hole}
+        </a>
+      </th>
+      <td className="fig">{hole.par}</td>
+      <td className="fig">{hole.strokeIndex}</td>
+      <td>
+        <Dots strokes={strokesIn(pack.reading, hole)} />
+      </td>
+      {hole.differs ? (
+        <td colSpan={2} className="small">
+          {differ}
+        </td>
+      ) : (
+        <>
+          <td className="fig gross">
+            {hole.score === null ? <span className="second small">to enter</span> : null}
+            {hole.score === 'x' ? <span className="small">no score</span> : hole.score}
+            {hole.ruled && <span className="small"> ruled</span>}
+          </td>
+          <td className="fig">{last}</td>
+        </>
+      )}
+    </tr>
+  )
+}
+
+function lastFigure(reading: Reading, value: number, par: number): string {
+  if (reading === 'par') return value > 0 ? '+' : value < 0 ? '−' : '0'
+  return reading === 'gross' ? signed(value - par, '0') : String(value)
+}
+
+function SumLine({
+  reading,
+  word,
+  holes,
+  className,
+}: {
+  reading: Reading
+  word: string
+  holes: readonly HoleNow[]
+  className: string
+}) {
+  const total = totalOf(reading, holes)
+  return (
+    <tr className={className}>
+      <th scope="row" className="lead-col">
+        {word}
+      </th>
+      <td className="fig">{holes.reduce((sum, hole) => sum + hole.par, 0)}</td>
+      <td />
+      <td />
+      <td className="fig gross">{total.gross ?? '–'}</td>
+      <td className="fig gross">{totalFigure(reading, total)}</td>
+    </tr>
+  )
+}

@@ -1,0 +1,66 @@
+// Small sentences of the card.
+
+import type { CardPack } from '@/lib/facts/card-pack'
+import type { CardNow } from '@/lib/outbox/card-now'
+import type { GroupSnapshot } from '@/lib/outbox/group-book'
+
+/** "12.53", as on a start sheet. */
+export function clock(iso: string): string {
+  const at = new Date(iso)
+  return `${at.getHours()}.${String(at.getMinutes()).padStart(2, '0')}`
+}
+
+export const startTime = (time: string) => time.replace(':', '.')
+
+export const fullName = (card: { readonly firstName: string; readonly familyName: string }) =>
+  `${card.firstName} ${card.familyName}`
+
+/** First names, and a family initial where two in the group share one. */
+export function shortName(pack: CardPack, entryId: string): string {
+  if (entryId === 'desk') return 'the desk'
+  const card = pack.cards.find((each) => each.entryId === entryId)
+  if (!card) return 'somebody'
+  const shared = pack.cards.some((each) => each.entryId !== entryId && each.firstName === card.firstName)
+  return shared ? `${card.firstName} ${card.familyName.charAt(0)}.` : card.firstName
+}
+
+const COUNT = ['none', 'one', 'two', 'three', 'four']
+export const inWords = (count: number) => COUNT[count] ?? String(count)
+
+const counted = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`
+
+/** "3 scores and 1 signature on this phone, not yet received". */
+export function waitingSentence({ waitingScores, waitingSignatures }: GroupSnapshot): string {
+  const parts = [
+    ...(waitingScores > 0 ? [counted(waitingScores, 'score', 'scores')] : []),
+    ...(waitingSignatures > 0 ? [counted(waitingSignatures, 'signature', 'signatures')] : []),
+  ]
+  return `${parts.join(' and ')} on this phone, not yet received`
+}
+
+export function stateSentence(now: GroupSnapshot): string {
+  if (now.waitingScores + now.waitingSignatures > 0) return waitingSentence(now)
+  if (now.cards.length > 0 && now.cards.every((each) => each.state === 'taken-in')) return 'Taken in at the desk'
+  if (now.lastReceivedAt) return `All received at ${clock(now.lastReceivedAt)}`
+  return now.outOfReach ? 'No signal: the card works without' : 'Ready, with a signal or without'
+}
+
+/** What keeps the group from a finished hole: "Una to enter", "2 to enter", "1 not agreed", or nothing. */
+export function holeLacks(pack: CardPack, cards: readonly CardNow[], hole: number): string | null {
+  const open = cards.filter((each) => !each.closed)
+  const differ = open.filter((each) => each.notAgreed.includes(hole))
+  if (differ.length > 0) return `${differ.length} not agreed`
+  const missing = open.filter((each) => each.missing.includes(hole))
+  const only = missing[0]
+  if (!only) return null
+  return missing.length === 1 ? `${shortName(pack, only.card.entryId)} to enter` : `${missing.length} to enter`
+}
+
+export const allIn = (cards: readonly CardNow[]) =>
+  cards.length === 1 ? 'entered' : cards.length === 2 ? 'both in' : `all ${inWords(cards.length)} in`
+
+/** "Hole 11", "holes 4 and 11". */
+export function holeList(holes: readonly number[]): string {
+  if (holes.length === 1) return `hole ${holes[0]}`
+  return `holes ${holes.slice(0, -1).join(', ')} and ${holes.at(-1)}`
+}
