@@ -42,8 +42,8 @@ export function CourseBars({ course, groupsOn = [], label }: CourseBarsProps) {
         const i = course.findIndex((hole) => hole.hole === on)
         if (i < 0) return null
         const here = groupsOn.slice(0, turn).filter((other) => other === on).length
-        const x = (places[i] ?? 0) + here * 5 - 1
-        const top = GROUND - (heights[i] ?? 0) - 22 + here * 5
+        const x = (places[i] ?? 0) - here * 9 - 1
+        const top = GROUND - (heights[i] ?? 0) - 22 - here * 7
         return (
           <g key={`${on} ${here}`}>
             <path d={`M${x} ${GROUND - (heights[i] ?? 0) - 2}V${top}`} stroke="currentColor" strokeWidth="1.4" />

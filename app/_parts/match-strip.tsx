@@ -11,7 +11,6 @@ interface MatchStripProps {
 }
 
 const WIDTH = 480
-const LEVEL = 60
 
 function stateInWords(up: number, a: string, b: string): string {
   if (up === 0) return 'level'
@@ -21,50 +20,50 @@ function stateInWords(up: number, a: string, b: string): string {
 /** Who is up after each hole: above the line the first name, below it the second, nothing when they are level. */
 export function MatchStrip({ a, b, holes, result }: MatchStripProps) {
   const places = placesOnStrip(holes.length, WIDTH)
-  const most = Math.max(1, ...holes.map((state) => Math.abs(state.up ?? 0)))
-  const unit = Math.min(14, 42 / most)
+  const above = Math.max(0, ...holes.map((state) => state.up ?? 0))
+  const below = Math.max(0, ...holes.map((state) => -(state.up ?? 0)))
+  const unit = Math.min(14, 48 / Math.max(1, above, below))
+  const level = 22 + above * unit
+  const foot = level + below * unit + 44
   const played = holes.filter((state) => state.up !== null)
   const last = played.at(-1)
 
   return (
     <figure className="match">
       <p className="match-name">
-        <b>{a}</b> <span className="second small">up above the line</span>
+        <b>{a}</b> above the line, <b>{b}</b> below it
       </p>
-      <svg className="strip" viewBox={`0 0 ${WIDTH} 138`} role="img" aria-label={`${a} against ${b}: ${result}`}>
+      <svg className="strip" viewBox={`0 0 ${WIDTH} ${foot}`} role="img" aria-label={`${a} against ${b}: ${result}`}>
         <path
-          d={holes.map((state, i) => engravedBar(places[i] ?? 0, LEVEL, (state.up ?? 0) * unit)).join('')}
+          d={holes.map((state, i) => engravedBar(places[i] ?? 0, level, (state.up ?? 0) * unit)).join('')}
           stroke="currentColor"
           strokeWidth="1.1"
         />
-        <path d={groundLine(holes.length, WIDTH, LEVEL)} stroke="currentColor" strokeWidth="1.4" />
+        <path d={groundLine(holes.length, WIDTH, level)} stroke="currentColor" strokeWidth="1.4" />
         {holes.map((state, i) => {
           const up = state.up
           const x = places[i] ?? 0
           return (
             <g key={state.hole}>
               {up === null ? null : up === 0 ? (
-                <circle cx={x} cy={LEVEL} r="3.2" className="level-mark" />
+                <circle cx={x} cy={level} r="3.2" className="level-mark" />
               ) : (
                 <text
                   x={x}
-                  y={up > 0 ? LEVEL - up * unit - 4 : LEVEL - up * unit + 14}
+                  y={up > 0 ? level - up * unit - 4 : level - up * unit + 14}
                   textAnchor="middle"
                   className={state === last ? 'marked' : undefined}
                 >
                   {Math.abs(up)}
                 </text>
               )}
-              <text x={x} y="135" textAnchor="middle" className={state.hole % 3 ? 'by-the-way' : undefined}>
+              <text x={x} y={foot - 4} textAnchor="middle" className={state.hole % 3 ? 'by-the-way' : undefined}>
                 {state.hole}
               </text>
             </g>
           )
         })}
       </svg>
-      <p className="match-name">
-        <b>{b}</b> <span className="second small">up below it</span>
-      </p>
       <ol className="unseen">
         {played.map((state) => (
           <li key={state.hole}>
