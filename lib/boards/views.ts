@@ -46,6 +46,8 @@ export interface CompetitionBoard {
   readonly better: 'high' | 'low'
   readonly rows: readonly BoardRow[]
   readonly matches: readonly MatchResult[]
+  /** Who plays in the matches, by the ids in them. */
+  readonly names: Readonly<Record<string, string>>
 }
 
 export interface GroupOnCourse {
@@ -55,6 +57,9 @@ export interface GroupOnCourse {
   readonly through: number
   /** The hole they are on, null when round. */
   readonly onHole: number | null
+  /** False until the first score of the group is in. */
+  readonly started: boolean
+  readonly startHole: number
   readonly entryIds: readonly string[]
 }
 

@@ -1,5 +1,6 @@
 import 'server-only'
-import { dayVersionOf } from '@/lib/store/day-versions'
+import { ok, type Result, refused } from '@/lib/result'
+import { dayAt, dayVersionOf } from '@/lib/store/day-versions'
 
 /** Tells watchers of a day that it has moved on. What they read is the board of that version. */
 export interface Live {
@@ -90,4 +91,13 @@ const kept = globalThis as { daybookLive?: Live }
 export function live(): Live {
   kept.daybookLive ??= liveHere()
   return kept.daybookLive
+}
+
+/** The day behind an address, and the version a watcher begins with. */
+export async function dayToWatch(
+  slug: string,
+  daySlug: string,
+): Promise<Result<{ readonly dayId: string; readonly version: string }, 'no-such-day'>> {
+  const day = await dayAt(slug, daySlug)
+  return day ? ok(day) : refused('no-such-day', 'There is no such day in this society.')
 }

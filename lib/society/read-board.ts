@@ -1,13 +1,84 @@
-import 'server-only'
-import type { DayBoard, FixtureCard, ResultSheet } from '@/lib/boards/views'
-import type { Result } from '@/lib/result'
+// The public board: counted once for each version of the day, however many are looking.
 
-export async function dayBoard(_slug: string, _daySlug: string): Promise<Result<DayBoard>> {
-  throw new Error('not built yet')
+import 'server-only'
+import { boardOf } from '@/lib/boards/board'
+import { fixtureCard } from '@/lib/boards/fixture-card'
+import type { DayBoard, FixtureCard, ResultSheet } from '@/lib/boards/views'
+import { ok, type Result, refused } from '@/lib/result'
+import { readDayRecord } from '@/lib/store/day-record'
+import { versionText } from '@/lib/store/day-versions'
+import { fixturesOf } from '@/lib/store/fixtures'
+import { type SheetKept, sheetsOf } from '@/lib/store/publications'
+import { boardNow, keepSnapshot } from '@/lib/store/snapshots'
+
+export type NoSuchDay = 'no-such-society' | 'no-such-day'
+
+export interface CountedBoard {
+  readonly dayId: string
+  readonly version: string
+  /** The board as JSON text, ready to be sent. */
+  readonly text: string
 }
 
-export async function fixtures(_slug: string): Promise<Result<FixtureCard>> {
-  throw new Error('not built yet')
+interface Counting {
+  readonly version: string
+  readonly counted: Promise<CountedBoard>
+}
+
+// What this process is counting, one board a day: whoever asks meanwhile waits for the same count.
+const kept = globalThis as { daybookBoards?: Map<string, Counting> }
+
+function boards(): Map<string, Counting> {
+  kept.daybookBoards ??= new Map()
+  return kept.daybookBoards
+}
+
+export async function countedBoard(slug: string, daySlug: string): Promise<Result<CountedBoard, NoSuchDay>> {
+  const now = await boardNow(slug, daySlug)
+  if (!now) return noSuchDay()
+  const version = versionText(now)
+  if (now.board !== null) return ok({ dayId: now.dayId, version, text: now.board })
+  const counting = boards().get(now.dayId)
+  if (counting?.version === version) return ok(await counting.counted)
+  const counted = count(now.societyId, now.dayId)
+  boards().set(now.dayId, { version, counted })
+  try {
+    return ok(await counted)
+  } finally {
+    if (boards().get(now.dayId)?.counted === counted) boards().delete(now.dayId)
+  }
+}
+
+async function count(societyId: string, dayId: string): Promise<CountedBoard> {
+  const record = await readDayRecord({ societyId, dayId })
+  if (!record) throw new Error(`Day ${dayId} went away while its board was counted.`)
+  const countedAt = new Date()
+  const board = boardOf(record, countedAt)
+  const text = JSON.stringify(board)
+  // Facts may have come while we counted: the snapshot carries the version it was counted from, not the newest one.
+  await keepSnapshot({
+    dayId,
+    scoreVersion: record.scoreVersion,
+    dayVersion: record.version,
+    board: text,
+    countedAt,
+  })
+  return { dayId, version: board.version, text }
+}
+
+export async function dayBoard(slug: string, daySlug: string): Promise<Result<DayBoard, NoSuchDay>> {
+  const counted = await countedBoard(slug, daySlug)
+  return counted.ok ? ok(JSON.parse(counted.value.text) as DayBoard) : counted
+}
+
+export function noSuchDay() {
+  return refused('no-such-day', 'There is no such day in this society. Look on its fixture card.')
+}
+
+export async function fixtures(slug: string): Promise<Result<FixtureCard, 'no-such-society'>> {
+  const rows = await fixturesOf(slug)
+  if (!rows) return refused('no-such-society', 'No society keeps its days here under that name.')
+  return ok(fixtureCard(rows))
 }
 
 export interface PublishedSheet {
@@ -16,6 +87,24 @@ export interface PublishedSheet {
   readonly sheets: readonly { readonly number: number; readonly publishedAt: string; readonly reason: string | null }[]
 }
 
-export async function resultSheet(_slug: string, _daySlug: string, _number?: number): Promise<Result<PublishedSheet>> {
-  throw new Error('not built yet')
+/** The newest sheet, or the one with this number: as it was published, never recounted. */
+export async function resultSheet(
+  slug: string,
+  daySlug: string,
+  number?: number,
+): Promise<Result<PublishedSheet, 'no-such-day' | 'not-published' | 'no-such-sheet'>> {
+  const sheets = await sheetsOf(slug, daySlug, number)
+  if (!sheets) return noSuchDay()
+  if (!sheets.all.length) return refused('not-published', 'The result of this day is not published yet.')
+  if (!sheets.one) return refused('no-such-sheet', `There is no sheet ${number} of this day.`)
+  return ok({
+    sheet: sheetOf(sheets.one),
+    sheets: sheets.all.map(({ publishedAt, ...one }) => ({ ...one, publishedAt: publishedAt.toISOString() })),
+  })
+}
+
+export function sheetOf(kept: SheetKept): ResultSheet {
+  const sheet = JSON.parse(kept.sheet) as ResultSheet
+  if (sheet.sheetVersion !== 1) throw new Error(`Sheet ${kept.number} is of a version this program cannot read.`)
+  return sheet
 }

@@ -12,6 +12,17 @@ export async function dayVersionOf(dayId: string): Promise<string | null> {
   return day && versionText(day)
 }
 
+export async function dayAt(
+  societySlug: string,
+  daySlug: string,
+): Promise<{ readonly dayId: string; readonly version: string } | null> {
+  const day = await reading().day.findFirst({
+    where: { slug: daySlug, society: { slug: societySlug } },
+    select: { id: true, version: true, scoreVersion: true },
+  })
+  return day && { dayId: day.id, version: versionText(day) }
+}
+
 export interface DayNow {
   readonly id: string
   readonly version: number

@@ -1,0 +1,54 @@
+// One `version` message for each change of the day. The browser resumes by itself and names the last version it saw.
+
+import { dayToWatch, live } from '@/lib/society/live'
+import { openStreams } from '../../open-streams'
+
+export const dynamic = 'force-dynamic'
+
+const HEARTBEAT = 15_000
+
+export async function GET(request: Request, { params }: { params: Promise<{ society: string; day: string }> }) {
+  const { society, day } = await params
+  const found = await dayToWatch(society, day)
+  if (!found.ok) return Response.json(found, { status: 404 })
+  const { dayId, version } = found.value
+
+  const encoder = new TextEncoder()
+  let end = () => {}
+  const stream = new ReadableStream<Uint8Array>({
+    start(controller) {
+      let seen = request.headers.get('last-event-id')
+      const say = (text: string) => controller.enqueue(encoder.encode(text))
+      const tell = (now: string) => {
+        if (now === seen) return
+        seen = now
+        say(`id: ${now}\nevent: version\ndata: ${JSON.stringify({ version: now })}\n\n`)
+      }
+      const unwatch = live().watch(dayId, tell)
+      const heart = setInterval(() => say(': still here\n\n'), HEARTBEAT)
+      end = () => {
+        clearInterval(heart)
+        unwatch()
+        openStreams().delete(close)
+      }
+      const close = () => {
+        end()
+        controller.close()
+      }
+      openStreams().add(close)
+      request.signal.addEventListener('abort', () => end(), { once: true })
+      say('retry: 2000\n\n')
+      tell(version)
+    },
+    cancel() {
+      end()
+    },
+  })
+  return new Response(stream, {
+    headers: {
+      'content-type': 'text/event-stream; charset=utf-8',
+      'cache-control': 'no-cache, no-transform',
+      'x-accel-buffering': 'no',
+    },
+  })
+}

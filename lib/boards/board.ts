@@ -1,0 +1,137 @@
+// The whole board of a day, from the record: finished and serialisable.
+
+import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
+import { inWords as allowanceInWords, formatOf } from '@/lib/rules/formats/catalogue'
+import { scoreDay } from '@/lib/rules/score-day'
+import type { CompetitionResult, HoleLine, Standing } from '@/lib/rules/standings'
+import type { CurrentCard } from './current-card'
+import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
+import { type Names, namesOf } from './entrant-names'
+import { groupsOnCourse } from './groups-on-course'
+import { leadSentence } from './lead-sentence'
+import { tieRuleInWords, tieSentence } from './tie-sentences'
+import type { BoardRow, CompetitionBoard, DayBoard, DayHead } from './views'
+
+export function dayHead(record: DayRecord): DayHead {
+  return {
+    societySlug: record.society.slug,
+    societyName: record.society.name,
+    daySlug: record.slug,
+    dayName: record.name,
+    dayNumber: record.number,
+    dayCount: record.season.dayCount,
+    seasonName: record.season.name,
+    date: record.date,
+    courseName: record.round.courseName,
+    status: record.status,
+    published: record.publications.at(-1)?.number ?? null,
+  }
+}
+
+export function boardOf(record: DayRecord, countedAt: Date): DayBoard {
+  const cards = cardsAsTheyStand(record)
+  const results = scoreDay(dayOfRecord(record, cards))
+  const names = namesOf(record)
+  const competitions = record.competitions.flatMap((one) => {
+    const result = results.find(({ competition }) => competition === one.id)
+    return result ? [competitionBoard(record, one, result, cards, names)] : []
+  })
+  const entered = record.entries.filter((entry) => entry.status === 'entered')
+  const isIn = (entryId: string) => {
+    const card = record.cards.find((one) => one.entryId === entryId)
+    return (card !== undefined && card.state !== 'out') || (cards.get(entryId)?.outcome ?? null) !== null
+  }
+  const cardsIn = entered.filter((entry) => isIn(entry.id)).length
+  const playing = entered.filter((entry) => cards.has(entry.id)).length
+  const course = record.tees.find((tee) => tee.isDefault && tee.gender === 'men') ?? record.tees[0]
+  return {
+    ...dayHead(record),
+    players: entered.length,
+    cardsIn,
+    course: (course?.holes ?? []).map(({ hole, par, yards }) => ({ hole, par, yards: yards ?? null })),
+    groups: groupsOnCourse(record, cards),
+    competitions,
+    sentence: leadSentence(record, competitions[0], Math.max(0, playing - cardsIn), names),
+    version: `${record.version}.${record.scoreVersion}`,
+    countedAt: countedAt.toISOString(),
+  }
+}
+
+export function competitionBoard(
+  record: DayRecord,
+  competition: CompetitionRecord,
+  result: CompetitionResult,
+  cards: ReadonlyMap<string, CurrentCard>,
+  names: Names,
+): CompetitionBoard {
+  const { allowanceFrom, allowanceReason, ties } = competition.terms
+  const published = result.allowanceFrom.replace(/^published, /, '')
+  return {
+    id: competition.id,
+    name: competition.name,
+    format: competition.format,
+    formatName: formatOf(competition.format)?.name ?? competition.format,
+    allowance: allowanceInWords(result.allowance),
+    allowanceFrom:
+      allowanceFrom === 'published' && result.allowanceFrom.startsWith('published')
+        ? `Allowance from the ${published}`
+        : `House choice${allowanceReason ? `: ${allowanceReason}` : ''}`,
+    tieRule: tieRuleInWords(ties),
+    unit: result.unit,
+    better: result.better,
+    rows: result.standings.map((standing) => boardRow(record, standing, result.unit, cards, names)),
+    matches: result.matches ?? [],
+    names: Object.fromEntries(
+      (result.matches ?? []).flatMap(({ a, b }) => [a, b]).map((id) => [id, names.entrant(id)]),
+    ),
+  }
+}
+
+function boardRow(
+  record: DayRecord,
+  standing: Standing,
+  unit: CompetitionBoard['unit'],
+  cards: ReadonlyMap<string, CurrentCard>,
+  names: Names,
+): BoardRow {
+  const { entrant, players, tieBroken, score } = standing
+  const [first] = players
+  const group = record.groups.find((one) => first !== undefined && one.entryIds.includes(first))
+  const notAgreed = new Set(players.flatMap((id) => cards.get(id)?.notAgreed ?? []))
+  const states = players.map((id) => record.cards.find((card) => card.entryId === id)?.state ?? 'out')
+  return {
+    place: standing.place,
+    tied: standing.tied,
+    entrant,
+    entryIds: players,
+    name: names.entrant(entrant),
+    note: players.length === 1 && first !== undefined ? names.note(first) : null,
+    playingHandicap: standing.playingHandicap,
+    score,
+    againstLevel: standing.againstLevel,
+    out: standing.out,
+    in: standing.in,
+    gross: standing.gross,
+    holesPlayed: standing.holesPlayed,
+    last: lastHole(standing.holes, group?.startHole ?? 1),
+    holes: standing.holes,
+    noPlace: standing.noPlace ?? null,
+    tieBroken: tieBroken ?? null,
+    tieSentence: tieBroken ? tieSentence(tieBroken, entrant, score ?? 0, unit, names) : null,
+    notAgreed: [...notAgreed].sort((a, b) => a - b),
+    handedIn: states.length > 0 && states.every((state) => state !== 'out'),
+    groupNumber: group?.number ?? null,
+  }
+}
+
+/** In the order the group plays: a shotgun group that began on 14 finishes on 13. */
+export function inPlayOrder<T extends { readonly hole: number }>(holes: readonly T[], startHole: number): T[] {
+  const at = holes.findIndex((one) => one.hole === startHole)
+  return at <= 0 ? [...holes] : [...holes.slice(at), ...holes.slice(0, at)]
+}
+
+function lastHole(holes: readonly HoleLine[], startHole: number): BoardRow['last'] {
+  const last = inPlayOrder(holes, startHole).findLast((line) => line.gross !== null && line.value !== null)
+  if (!last || last.gross === null || last.value === null) return null
+  return { hole: last.hole, gross: last.gross, value: last.value }
+}

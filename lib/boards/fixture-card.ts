@@ -1,0 +1,66 @@
+// The season as the printed fixture card has it; winners from the published sheets, never recounted.
+
+import type { DayStatus } from '@/lib/facts/day-record'
+import { formatOf } from '@/lib/rules/formats/catalogue'
+import { listed, scoreLong } from './in-words'
+import type { FixtureCard, ResultSheet } from './views'
+
+export interface FixtureSource {
+  readonly slug: string
+  readonly name: string
+  readonly foundedYear: number | null
+  readonly isDemo: boolean
+  readonly seasons: readonly { readonly name: string; readonly days: number }[]
+  readonly days: readonly {
+    readonly slug: string
+    readonly name: string
+    readonly number: number
+    readonly date: string
+    readonly status: DayStatus
+    readonly startPublished: boolean
+    readonly courseName: string
+    readonly firstTee: string
+    readonly startKind: 'tee-times' | 'shotgun'
+    readonly formats: readonly string[]
+    readonly players: number
+    readonly sheet: { readonly number: number; readonly sheet: string } | null
+  }[]
+}
+
+export function fixtureCard(source: FixtureSource): FixtureCard {
+  const [season, ...earlier] = source.seasons
+  return {
+    societySlug: source.slug,
+    societyName: source.name,
+    foundedYear: source.foundedYear,
+    isDemo: source.isDemo,
+    seasonName: season?.name ?? null,
+    seasons: earlier.map(({ name, days }) => ({ name, days })),
+    days: source.days.map(({ slug, name, number, sheet, formats, ...day }) => ({
+      ...day,
+      daySlug: slug,
+      dayName: name,
+      dayNumber: number,
+      formats: formats.map((id) => lowered(formatOf(id)?.name ?? id)),
+      published: sheet?.number ?? null,
+      winner: sheet ? winnerOf(JSON.parse(sheet.sheet) as ResultSheet) : null,
+    })),
+  }
+}
+
+/** "Singles Stableford" reads "singles Stableford" inside a line. */
+function lowered(name: string): string {
+  return /^[A-Z][a-z]/.test(name) && !name.startsWith('Stableford')
+    ? name.charAt(0).toLowerCase() + name.slice(1)
+    : name
+}
+
+function winnerOf(sheet: ResultSheet): { readonly name: string; readonly score: string } | null {
+  const main = sheet.board.competitions[0]
+  const first = main?.rows.filter((row) => row.place === 1) ?? []
+  if (!main || !first.length) return null
+  return {
+    name: listed(first.map((row) => row.name)),
+    score: scoreLong(first[0]!.score ?? 0, main.unit, main.format !== 'gross'),
+  }
+}

@@ -1,0 +1,65 @@
+// The one sentence over the board: how it stands, and how much is still to come.
+
+import type { DayRecord } from '@/lib/facts/day-record'
+import type { Names } from './entrant-names'
+import { againstLevelInWords, capital, clockInWords, counted, inWords, listed, scoreLong, scoreShort } from './in-words'
+import { tieFigures } from './tie-sentences'
+import type { BoardRow, CompetitionBoard } from './views'
+
+export function leadSentence(
+  record: Pick<DayRecord, 'status' | 'round' | 'entries'>,
+  main: CompetitionBoard | undefined,
+  toCome: number,
+  names: Names,
+): string {
+  const { status, round, entries } = record
+  const entered = entries.filter((entry) => entry.status === 'entered').length
+  if (status === 'called') return `${capital(counted(entered, 'player'))} entered so far.`
+  if (!main) return `${capital(counted(entered, 'player'))} on the start sheet.`
+  if (main.matches.length && !main.rows.length) return matchesSentence(main)
+  const placed = main.rows.filter((row) => row.place !== null)
+  if (!placed.some((row) => row.holesPlayed > 0)) {
+    const start = round.startKind === 'shotgun' ? 'Everybody starts' : 'The first group starts'
+    return status === 'closed' ? 'No card was returned.' : `${start} at ${clockInWords(round.firstTee)}.`
+  }
+  return status === 'closed' ? wonSentence(main, placed, names) : leadingSentence(main, placed, toCome, names)
+}
+
+function leadingSentence(main: CompetitionBoard, placed: readonly BoardRow[], toCome: number, names: Names): string {
+  const first = placed.filter((row) => row.place === 1)
+  const at = standingOf(main, first[0]!)
+  const rest =
+    toCome === 0 ? 'with every card in' : `with ${toCome === 1 ? 'one card' : `${inWords(toCome)} cards`} to come`
+  if (first.length > 4) return `${capital(inWords(first.length))} are level ${at}, ${rest}.`
+  if (first.length > 1) return `${listed(first.map((row) => names.entrantShort(row.entrant)))} are level ${at} ${rest}.`
+  return `${names.entrantShort(first[0]!.entrant)} leads ${at} ${rest}.`
+}
+
+/** "on 38", "at two under"; strokes of unfinished cards are told against level par. */
+function standingOf(main: CompetitionBoard, row: BoardRow): string {
+  if (main.unit === 'strokes') return `at ${againstLevelInWords(row.againstLevel ?? 0)}`
+  return `${main.unit === 'points' ? 'on ' : ''}${scoreShort(row.score ?? 0, main.unit)}`
+}
+
+function wonSentence(main: CompetitionBoard, placed: readonly BoardRow[], names: Names): string {
+  const first = placed.filter((row) => row.place === 1)
+  const winner = first[0]!
+  const score = scoreLong(winner.score ?? 0, main.unit, main.format !== 'gross')
+  if (first.length > 1)
+    return `${listed(first.map((row) => names.entrantShort(row.entrant)))} share first place with ${score}.`
+  const name = names.entrantShort(winner.entrant)
+  if (winner.tieBroken)
+    return `${name} won with ${score}, on countback from ${names.entrantShort(winner.tieBroken.against)}: ${tieFigures(winner.tieBroken)}.`
+  const next = placed.find((row) => row.place !== 1)
+  const ahead = next ? Math.abs((winner.score ?? 0) - (next.score ?? 0)) : 0
+  return ahead > 0
+    ? `${name} won with ${score}, ${inWords(ahead)} ahead of ${names.entrantShort(next!.entrant)}.`
+    : `${name} won with ${score}.`
+}
+
+function matchesSentence({ matches }: CompetitionBoard): string {
+  const finished = matches.filter((match) => match.finished).length
+  return finished === matches.length
+    ? `All ${inWords(matches.length)} matches are finished.`
+    : `${capital(inWords(finished))} of ${inWords(matches.length)} matches finished.`
+}
