@@ -4,7 +4,7 @@ import { Choice, Field, SelectField } from '@/app/desk/_form/field'
 import { FORMATS, formatOf, proposedAllowance } from '@/lib/rules/formats/catalogue'
 import { type CompetitionDraft, newPrize, withFormat } from './drafts'
 import { PrizeFields } from './prize-fields'
-import { readAllowance } from './read-day-form'
+import { isPublished, readAllowance } from './read-day-form'
 import { KEPT_AS_IT_IS, TIE_CHOICES, tieChoiceOf } from './tie-rules'
 
 interface Props {
@@ -24,8 +24,7 @@ export function CompetitionFields({ draft, place, expected, edition, only, onCha
   const at = `competitions[${place}]`
   const format = formatOf(draft.format)
   const proposed = proposedAllowance(draft.format, expected, edition)
-  const written = readAllowance(draft.allowance)
-  const same = proposed.from === 'published' && JSON.stringify(proposed.allowance) === JSON.stringify(written)
+  const same = isPublished(draft.format, readAllowance(draft.allowance), edition)
   const kept = tieChoiceOf(draft.ties)
   return (
     <fieldset className="competition">

@@ -11,6 +11,14 @@ const text = (form: FormData, name: string) => String(form.get(name) ?? '').trim
 const orNull = (form: FormData, name: string) => text(form, name) || null
 const number = (form: FormData, name: string) => (text(form, name) === '' ? null : Number(text(form, name)))
 
+/** The table's own figure or the one it has for a small field: the size is an estimate, so either is published. */
+export function isPublished(format: string, allowance: number | readonly number[] | null, edition: string): boolean {
+  return [0, 1].some((size) => {
+    const proposed = proposedAllowance(format, size, edition)
+    return proposed.from === 'published' && JSON.stringify(proposed.allowance) === JSON.stringify(allowance)
+  })
+}
+
 function rowsOf(form: FormData, before: string): readonly number[] {
   const found = new Set<number>()
   for (const name of form.keys()) {
@@ -62,7 +70,7 @@ function readCompetition(form: FormData, at: string, expected: number, edition: 
   const format = text(form, `${at}.format`)
   const written = readAllowance(text(form, `${at}.terms.allowance`))
   const published = proposedAllowance(format, expected, edition)
-  const same = published.from === 'published' && JSON.stringify(published.allowance) === JSON.stringify(written)
+  const same = isPublished(format, written, edition)
   const choice = TIE_CHOICES.find((one) => one.id === text(form, `${at}.ties`))
   const kept = text(form, `${at}.ties`) === KEPT_AS_IT_IS ? readKept(text(form, `${at}.ties.kept`)) : null
   const cap = text(form, `${at}.terms.maximum`)

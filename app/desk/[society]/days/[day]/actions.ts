@@ -1,0 +1,28 @@
+'use server'
+
+import type { ActState } from '@/app/desk/_form/act-state'
+import { answerForDay, type DayAddress, dayOfForm } from '@/app/desk/_form/answer-for-day'
+import { count } from '@/app/desk/_frame/words'
+import { freezeHandicaps } from '@/lib/society/freeze-handicaps'
+import { publishStart } from '@/lib/society/publish-start'
+
+export async function freezeTheDay(where: DayAddress, before: ActState, form: FormData): Promise<ActState> {
+  const many = Number(form.get('many') ?? 0)
+  return answerForDay(
+    where,
+    before,
+    form,
+    (actor) => freezeHandicaps(actor, dayOfForm(form)),
+    () => `${count(many, 'handicap')} ${many === 1 ? 'is' : 'are'} frozen into the day.`,
+  )
+}
+
+export async function publishTheStart(where: DayAddress, before: ActState, form: FormData): Promise<ActState> {
+  return answerForDay(
+    where,
+    before,
+    form,
+    (actor) => publishStart(actor, dayOfForm(form)),
+    () => 'The start sheet is out, with a link and a code for each group.',
+  )
+}

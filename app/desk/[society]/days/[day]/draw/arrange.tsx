@@ -1,0 +1,212 @@
+'use client'
+
+import { DndContext, type DragEndEvent, PointerSensor, useSensor, useSensors } from '@dnd-kit/core'
+import { type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from 'react'
+import { ActForm } from '@/app/desk/_form/act-form'
+import type { FormAction } from '@/app/desk/_form/act-state'
+import { Send } from '@/app/desk/_form/field'
+import { GroupRow } from './group-row'
+import { type Groups, lonely, movedTo, placeOf, shifted, without } from './groups'
+import { Seat } from './seat'
+
+export interface DrawnPlayer {
+  readonly entryId: string
+  readonly name: string
+  readonly playing: string
+  readonly note: string | null
+}
+
+export interface DrawnGroup {
+  readonly startTime: string
+  readonly startHole: number
+  readonly entryIds: readonly string[]
+}
+
+interface Props {
+  readonly action: FormAction
+  readonly players: readonly DrawnPlayer[]
+  readonly groups: readonly DrawnGroup[]
+  readonly shotgun: boolean
+  readonly interval: number
+  readonly firstTee: string
+  readonly shut: boolean
+  readonly children: ReactNode
+}
+
+interface Starts {
+  readonly time: string
+  readonly hole: number
+}
+
+/** The draw under the hand: drag a name, or take it with the keys, or choose its group from the list. */
+export function Arrange({ action, players, groups: kept, shotgun, interval, firstTee, shut, children }: Props) {
+  const [groups, setGroups] = useState<Groups>(() => kept.map((group) => group.entryIds))
+  const [starts, setStarts] = useState<readonly Starts[]>(() =>
+    kept.map((one) => ({ time: one.startTime, hole: one.startHole })),
+  )
+  const [from, setFrom] = useState(kept)
+  const [said, setSaid] = useState('')
+  const focusOn = useRef<string | null>(null)
+  const [touched, setTouched] = useState(false)
+
+  if (from !== kept && !touched) {
+    setFrom(kept)
+    setGroups(kept.map((group) => group.entryIds))
+    setStarts(kept.map((one) => ({ time: one.startTime, hole: one.startHole })))
+  }
+
+  useEffect(() => {
+    if (!touched) return
+    const ask = (event: BeforeUnloadEvent) => event.preventDefault()
+    window.addEventListener('beforeunload', ask)
+    return () => window.removeEventListener('beforeunload', ask)
+  }, [touched])
+
+  useEffect(() => {
+    if (!focusOn.current) return
+    document.getElementById(`seat-${focusOn.current}`)?.focus()
+    focusOn.current = null
+  })
+
+  const nameOf = new Map(players.map((player) => [player.entryId, player]))
+  const known = groups.map((ids) => ids.filter((id) => nameOf.has(id)))
+  const pool = players.filter((player) => placeOf(known, player.entryId) === null)
+  const sensors = useSensors(useSensor(PointerSensor, { activationConstraint: { distance: 6 } }))
+
+  function put(next: Groups, entryId: string) {
+    setTouched(true)
+    setGroups(next)
+    const place = placeOf(next, entryId)
+    const who = nameOf.get(entryId)?.name ?? ''
+    setSaid(place ? `${who}: group ${place.group + 1}, ${ordinal(place.seat)}.` : `${who}: in no group.`)
+  }
+
+  const move = (entryId: string, to: number | null, seat?: number) =>
+    put(to === null ? without(known, entryId) : movedTo(known, entryId, to, seat), entryId)
+
+  function onDragEnd({ active, over }: DragEndEvent) {
+    if (!over) return
+    const [kind, group, seat] = String(over.id).split(' ')
+    const entryId = String(active.id)
+    if (kind === 'pool') move(entryId, null)
+    if (kind === 'group') move(entryId, Number(group))
+    if (kind === 'seat') move(entryId, Number(group), Number(seat))
+  }
+
+  function onKey(event: KeyboardEvent, entryId: string) {
+    const place = placeOf(known, entryId)
+    const go = (next: Groups) => {
+      event.preventDefault()
+      focusOn.current = entryId
+      put(next, entryId)
+    }
+    if (event.key === 'ArrowUp' && place && place.group > 0) go(movedTo(known, entryId, place.group - 1))
+    if (event.key === 'ArrowDown' && place && place.group < known.length - 1)
+      go(movedTo(known, entryId, place.group + 1))
+    if (event.key === 'ArrowLeft' && place) go(shifted(known, entryId, -1))
+    if (event.key === 'ArrowRight' && place) go(shifted(known, entryId, 1))
+    if (/^[1-9]$/.test(event.key) && Number(event.key) <= known.length)
+      go(movedTo(known, entryId, Number(event.key) - 1))
+    if (event.key === 'Delete' && place) go(without(known, entryId))
+  }
+
+  function addGroup() {
+    setTouched(true)
+    const last = starts.at(-1)
+    setGroups([...known, []])
+    setStarts([...starts, { time: last && !shotgun ? later(last.time, interval) : firstTee, hole: 1 }])
+  }
+
+  const alone = lonely(known)
+  const sent = known.flatMap((entryIds, place) =>
+    entryIds.length === 0
+      ? []
+      : [{ entryIds, startTime: starts[place]?.time ?? firstTee, startHole: starts[place]?.hole ?? 1 }],
+  )
+  const seat = (entryId: string, group: number | null) => {
+    const player = nameOf.get(entryId)
+    return player ? (
+      <Seat
+        key={entryId}
+        player={player}
+        group={group}
+        seat={placeOf(known, entryId)?.seat ?? null}
+        groups={known.length}
+        onKey={onKey}
+        onMove={(to) => move(entryId, to)}
+        shut={shut}
+      />
+    ) : null
+  }
+
+  return (
+    <ActForm
+      action={action}
+      label="The groups"
+      className="arrange"
+      onAnswer={(state) => {
+        if (!state.refused) setTouched(false)
+      }}
+    >
+      {children}
+      <input type="hidden" name="groups" value={JSON.stringify(sent)} />
+      <p className="small second">
+        Drag a name to another group, or choose it with Tab: <kbd>↑</kbd> <kbd>↓</kbd> to the group before or after,{' '}
+        <kbd>1</kbd>–<kbd>9</kbd> to that group, <kbd>←</kbd> <kbd>→</kbd> within the group. A full group gives a player
+        in exchange.
+      </p>
+      <p className="unseen" role="status">
+        {said}
+      </p>
+      <DndContext id="draw" sensors={sensors} onDragEnd={onDragEnd}>
+        {pool.length > 0 ? (
+          <GroupRow id="pool" title="In no group" count={pool.length} waits>
+            {pool.map((player) => seat(player.entryId, null))}
+          </GroupRow>
+        ) : null}
+        {known.map((ids, group) => (
+          <GroupRow
+            // biome-ignore lint/suspicious/noArrayIndexKey: a group is its place in the order, nothing else
+            key={group}
+            id={`group ${group}`}
+            title={`Group ${group + 1}`}
+            count={ids.length}
+            start={starts[group]}
+            shotgun={shotgun}
+            shut={shut}
+            onStart={(start) => {
+              setTouched(true)
+              setStarts(starts.with(group, start))
+            }}
+          >
+            {ids.map((entryId) => seat(entryId, group))}
+          </GroupRow>
+        ))}
+      </DndContext>
+      {shut ? null : (
+        <div className="keep-bar">
+          <p aria-live="polite">
+            {alone.length > 0 ? `Group ${alone.join(' and ')} has one player: nobody could mark the card. ` : ''}
+            {pool.length > 0 ? `${pool.length} in no group.` : ''}
+          </p>
+          <p className="acts">
+            <button type="button" className="btn" onClick={addGroup}>
+              Add a group
+            </button>
+            <Send kind={touched ? 'first' : undefined} why={alone.length > 0 && 'a group of one'}>
+              Keep these {sent.length} groups
+            </Send>
+          </p>
+        </div>
+      )}
+    </ActForm>
+  )
+}
+
+const ordinal = (seat: number) => ['first', 'second', 'third', 'fourth'][seat] ?? String(seat + 1)
+
+function later(time: string, minutes: number): string {
+  const [hour = 0, minute = 0] = time.split(':').map(Number)
+  const all = hour * 60 + minute + minutes
+  return `${String(Math.floor(all / 60) % 24).padStart(2, '0')}:${String(all % 60).padStart(2, '0')}`
+}

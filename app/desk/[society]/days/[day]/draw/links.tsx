@@ -1,0 +1,63 @@
+'use client'
+
+import Link from 'next/link'
+import type { ReactNode } from 'react'
+import { ActForm } from '@/app/desk/_form/act-form'
+import type { FormAction } from '@/app/desk/_form/act-state'
+import { Send } from '@/app/desk/_form/field'
+import { clock } from '@/app/desk/_frame/words'
+
+interface Props {
+  readonly renew: FormAction
+  readonly groups: readonly {
+    readonly id: string
+    readonly number: number
+    readonly startTime: string
+    readonly code: string
+    readonly linkKey: string
+  }[]
+  readonly children: ReactNode
+}
+
+/** The way into each group's card: a link behind the QR code, and a code to type. */
+export function Links({ renew, groups, children }: Props) {
+  return (
+    <div className="scroll" role="group" aria-label="Links and codes">
+      <table>
+        <caption className="unseen">Link and code of each group</caption>
+        <thead>
+          <tr>
+            <th scope="col" className="lead-col">
+              Time
+            </th>
+            <th scope="col">Group</th>
+            <th scope="col">Code</th>
+            <th scope="col">Card</th>
+            <th scope="col">If the link got into wrong hands</th>
+          </tr>
+        </thead>
+        <tbody>
+          {groups.map((group) => (
+            <tr key={group.id}>
+              <td className="lead-col fig">{clock(group.startTime)}</td>
+              <th scope="row">{group.number}</th>
+              <td className="fig code">{group.code}</td>
+              <td>
+                <Link href={`/card/${group.linkKey}`} prefetch={false}>
+                  Open the card of group {group.number}
+                </Link>
+              </td>
+              <td>
+                <ActForm action={renew} label={`New link for group ${group.number}`} className="renew">
+                  {children}
+                  <input type="hidden" name="groupId" value={group.id} />
+                  <Send kind="plain">New link and code for group {group.number}</Send>
+                </ActForm>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  )
+}

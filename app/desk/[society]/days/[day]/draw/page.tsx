@@ -1,0 +1,149 @@
+import Link from 'next/link'
+import { Empty } from '@/app/_parts/empty'
+import { ActForm } from '@/app/desk/_form/act-form'
+import { Send } from '@/app/desk/_form/field'
+import { SeenDay } from '@/app/desk/_form/seen-day'
+import { glanceOf } from '@/app/desk/_frame/day-glance'
+import { DeskFrame, DeskRefusal, dayTabs } from '@/app/desk/_frame/desk-frame'
+import { officerOr } from '@/app/desk/_frame/officer'
+import { count, momentOf } from '@/app/desk/_frame/words'
+import { strokesFigure } from '@/lib/boards/figure'
+import { formatOf } from '@/lib/rules/formats/catalogue'
+import { deskDay } from '@/lib/society/desk-day'
+import { handicapTable } from '@/lib/society/freeze-handicaps'
+import { publishTheStart } from '../actions'
+import { drawGroups, keepGroups, keepSides, renewLink } from './actions'
+import { Arrange } from './arrange'
+import { DrawForm } from './draw-form'
+import { Links } from './links'
+import { SidesForm } from './sides-form'
+
+export default async function Draw({ params }: { params: Promise<{ society: string; day: string }> }) {
+  const { society, day } = await params
+  const at = `/desk/${society}/days/${day}`
+  const actor = await officerOr(society, `${at}/draw`)
+  const found = await deskDay(actor, day)
+  if (!found.ok) return <DeskRefusal answer={found} back={`/desk/${society}`} />
+  const { record, draw, counts } = found.value
+  const handicaps = await handicapTable(actor, record.id)
+  const playing = new Map(
+    handicaps.ok ? handicaps.value.rows.map((row) => [row.entryId, row.playing[0]?.playingHandicap]) : [],
+  )
+  const teeName = new Map(record.tees.map((tee) => [tee.id, tee.name.toLowerCase()]))
+  const usual = new Set(record.tees.filter((tee) => tee.isDefault && tee.gender === 'men').map((tee) => tee.id))
+  const players = record.entries
+    .filter((entry) => entry.status === 'entered')
+    .map((entry) => {
+      const handicap = playing.get(entry.id)
+      const notes = [
+        entry.kind === 'guest' ? 'guest' : null,
+        usual.has(entry.roundTeeId) ? null : teeName.get(entry.roundTeeId),
+      ]
+      return {
+        entryId: entry.id,
+        name: `${entry.firstName} ${entry.familyName}`,
+        playing: handicap === undefined ? '–' : strokesFigure(handicap),
+        note: notes.filter(Boolean).join(', ') || null,
+      }
+    })
+  const where = { society, day }
+  const seen = <SeenDay id={record.id} version={record.version} glance={glanceOf(record)} />
+  const shut = record.status === 'closed'
+  const drawn = record.groups.length > 0
+  const teams = record.competitions.flatMap((competition) => {
+    const size = formatOf(competition.format)?.sideSize ?? 1
+    return size > 1 ? [{ ...competition, size }] : []
+  })
+  return (
+    <DeskFrame
+      societySlug={society}
+      societyName={record.society.name}
+      tabs={dayTabs(society, day)}
+      current="draw"
+      folio={`Day ${record.number}`}
+    >
+      <div className="desk-title">
+        <div>
+          <p className="sc second">
+            Day {record.number} · {record.name}
+          </p>
+          <h1>Draw</h1>
+          <p className="lead">
+            {drawn
+              ? `${count(record.groups.length, 'group')}, ${count(counts.entered, 'player')}${draw?.seed != null ? `, draw number ${draw.seed}` : ''}.`
+              : `${count(counts.entered, 'player')} to draw.`}
+            {record.startPublishedAt ? ` The start sheet went out ${momentOf(record.startPublishedAt)}.` : ''}
+          </p>
+        </div>
+        {drawn ? (
+          <p className="acts">
+            <Link className="btn" href={`${at}/print`}>
+              Print the start sheet
+            </Link>
+          </p>
+        ) : null}
+      </div>
+      {drawn ? (
+        <>
+          <Arrange
+            action={keepGroups.bind(null, where)}
+            players={players}
+            groups={record.groups}
+            shotgun={record.round.startKind === 'shotgun'}
+            interval={record.round.intervalMinutes}
+            firstTee={record.round.firstTee}
+            shut={shut}
+          >
+            {seen}
+          </Arrange>
+          {teams.map((competition) => (
+            <section key={competition.id} aria-labelledby={`sides-${competition.id}`} className="desk-sheet">
+              <h2 id={`sides-${competition.id}`}>Sides of {competition.name}</h2>
+              <SidesForm
+                action={keepSides.bind(null, where)}
+                competition={{ id: competition.id, name: competition.name, size: competition.size }}
+                groups={record.groups}
+                sides={competition.sides.map((side) => side.entryIds)}
+                names={Object.fromEntries(players.map((player) => [player.entryId, player.name]))}
+                shut={shut}
+              >
+                {seen}
+              </SidesForm>
+            </section>
+          ))}
+          <section aria-labelledby="publish-h" className="desk-sheet">
+            <h2 id="publish-h">Start sheet</h2>
+            {record.startPublishedAt ? (
+              <Links renew={renewLink.bind(null, where)} groups={record.groups}>
+                {seen}
+              </Links>
+            ) : (
+              <ActForm action={publishTheStart.bind(null, where)} label="Publish the start sheet">
+                {seen}
+                <p>
+                  Publishing gives each group a link and a code to its card. The public sheet shows names, times and
+                  tees, never the codes.
+                </p>
+                <p className="acts">
+                  <Send kind="first">Publish the start sheet</Send>
+                </p>
+              </ActForm>
+            )}
+          </section>
+        </>
+      ) : (
+        <Empty first="No groups yet.">
+          {counts.entered === 0 ? 'Enter the players first.' : 'Draw them here, then move whom you like.'}
+        </Empty>
+      )}
+      {shut ? null : (
+        <details className="rule-all" open={!drawn}>
+          <summary>{drawn ? 'Draw again' : 'Make the draw'}</summary>
+          <DrawForm action={drawGroups.bind(null, where)} players={counts.entered} drawn={drawn}>
+            {seen}
+          </DrawForm>
+        </details>
+      )}
+    </DeskFrame>
+  )
+}

@@ -1,0 +1,61 @@
+'use client'
+
+import { useDraggable, useDroppable } from '@dnd-kit/core'
+import type { KeyboardEvent } from 'react'
+import type { DrawnPlayer } from './arrange'
+
+interface Props {
+  readonly player: DrawnPlayer
+  readonly group: number | null
+  readonly seat: number | null
+  readonly groups: number
+  readonly shut: boolean
+  readonly onKey: (event: KeyboardEvent, entryId: string) => void
+  readonly onMove: (to: number | null) => void
+}
+
+/** One player in a group: a name that can be dragged or moved by keys, and a list of groups to move to. */
+export function Seat({ player, group, seat, groups, shut, onKey, onMove }: Props) {
+  const drag = useDraggable({ id: player.entryId, disabled: shut })
+  const drop = useDroppable({ id: group === null ? `pool ${player.entryId}` : `seat ${group} ${seat}` })
+  const { x, y } = drag.transform ?? { x: 0, y: 0 }
+  const where = group === null ? 'in no group' : `group ${group + 1}`
+  return (
+    <li
+      ref={drop.setNodeRef}
+      className={['seat', drop.isOver ? 'over' : '', drag.isDragging ? 'dragged' : ''].join(' ').trim()}
+    >
+      <button
+        type="button"
+        id={`seat-${player.entryId}`}
+        ref={drag.setNodeRef}
+        className="seat-name"
+        style={drag.transform ? { transform: `translate(${x}px, ${y}px)` } : undefined}
+        aria-label={`${player.name}, playing handicap ${player.playing}, ${where}`}
+        aria-disabled={shut || undefined}
+        {...drag.listeners}
+        onKeyDown={(event) => {
+          if (!shut) onKey(event, player.entryId)
+        }}
+      >
+        {player.name} <span className="fig ph">{player.playing}</span>
+        {player.note ? <span className="second small"> {player.note}</span> : null}
+      </button>
+      {shut ? null : (
+        <select
+          className="seat-to"
+          aria-label={`Move ${player.name} to`}
+          value={group === null ? '' : String(group)}
+          onChange={(event) => onMove(event.target.value === '' ? null : Number(event.target.value))}
+        >
+          {Array.from({ length: groups }, (_one, place) => place).map((place) => (
+            <option key={place} value={place}>
+              group {place + 1}
+            </option>
+          ))}
+          <option value="">no group</option>
+        </select>
+      )}
+    </li>
+  )
+}

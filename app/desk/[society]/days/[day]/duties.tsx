@@ -1,0 +1,119 @@
+import Link from 'next/link'
+import { ActForm } from '@/app/desk/_form/act-form'
+import { Send } from '@/app/desk/_form/field'
+import { SeenDay } from '@/app/desk/_form/seen-day'
+import { glanceOf } from '@/app/desk/_frame/day-glance'
+import { clock, shortDate } from '@/app/desk/_frame/words'
+import type { DeskDay, Due } from '@/lib/boards/desk-views'
+import { freezeTheDay, publishTheStart } from './actions'
+
+interface Props {
+  readonly day: DeskDay
+  readonly society: string
+  readonly at: string
+}
+
+/** The clock of the day: what is done, what is due now with its one button, what comes after. */
+export function Duties({ day, society, at }: Props) {
+  return (
+    <ol className="ledger duties">
+      {day.due.map((due) =>
+        due.state === 'next' ? (
+          <li key={due.what} className="duty due">
+            <p className="in-margin when fig">
+              {shortDate(due.on)}
+              {due.at ? (
+                <>
+                  {' '}
+                  <br />
+                  {clock(due.at)}
+                </>
+              ) : null}
+            </p>
+            <div>
+              <p className="sc">{due.late ? 'Overdue' : due.on === day.today ? 'Due today' : 'Due next'}</p>
+              <h3>{due.title}</h3>
+              <p>{due.note}</p>
+              <DueAct due={due} day={day} society={society} at={at} />
+            </div>
+          </li>
+        ) : (
+          <li key={due.what} className={due.state === 'done' ? 'duty done' : 'duty next'}>
+            <p className="in-margin when fig">
+              {due.at && due.on === day.record.date ? clock(due.at) : shortDate(due.on)}
+            </p>
+            <p>
+              <span className="what">{due.title}</span>
+              <span className="second">{due.note}</span>
+            </p>
+            {due.state === 'done' ? <span className="small second">done</span> : null}
+          </li>
+        ),
+      )}
+    </ol>
+  )
+}
+
+function DueAct({ due, day, society, at }: Props & { readonly due: Due }) {
+  const { record, counts } = day
+  const where = { society, day: record.slug }
+  const seen = <SeenDay id={record.id} version={record.version} glance={glanceOf(record)} />
+  switch (due.what) {
+    case 'freeze':
+      return (
+        <ActForm action={freezeTheDay.bind(null, where)} label="Freeze handicaps">
+          {seen}
+          <input type="hidden" name="many" value={counts.entered} />
+          {counts.noFigure > 0 ? (
+            <p>
+              <b>{counts.noFigure} without a figure:</b> they hold up the freeze.
+            </p>
+          ) : null}
+          <p className="acts">
+            <Send kind="first" why={counts.entered === 0 && 'nobody is entered'}>
+              Freeze {counts.entered} handicaps
+            </Send>
+            <Link className="btn plain" href={`${at}/handicaps`}>
+              Look at the {counts.entered} first
+            </Link>
+          </p>
+        </ActForm>
+      )
+    case 'publish-start':
+      return (
+        <ActForm action={publishTheStart.bind(null, where)} label="Publish the start sheet">
+          {seen}
+          <p className="acts">
+            <Send kind="first">Publish the start sheet</Send>
+            <Link className="btn plain" href={`${at}/draw`}>
+              Look at the draw first
+            </Link>
+          </p>
+        </ActForm>
+      )
+    case 'call':
+    case 'close-entries':
+      return <To href={`${at}/entries`}>To the entries</To>
+    case 'draw':
+      return <To href={`${at}/draw`}>Make the draw</To>
+    case 'first-tee':
+    case 'returns':
+      return <To href={`${at}/returns`}>Take cards in</To>
+    case 'close':
+      return <To href={`${at}/result`}>Close the day</To>
+    case 'publish':
+      return <To href={`${at}/result`}>Publish the result</To>
+    case 'handicap-changes':
+      return <To href={`/desk/${society}/members`}>To the members</To>
+  }
+}
+
+function To({ href, children }: { readonly href: string; readonly children: string }) {
+  return (
+    <p className="acts">
+      <Link className="btn first" href={href}>
+        {children}
+      </Link>
+    </p>
+  )
+}

@@ -1,0 +1,92 @@
+import Link from 'next/link'
+import { Empty } from '@/app/_parts/empty'
+import { Notice } from '@/app/_parts/notice'
+import { ActForm } from '@/app/desk/_form/act-form'
+import { Send } from '@/app/desk/_form/field'
+import { SeenDay } from '@/app/desk/_form/seen-day'
+import { glanceOf } from '@/app/desk/_frame/day-glance'
+import { DeskFrame, DeskRefusal, dayTabs } from '@/app/desk/_frame/desk-frame'
+import { officerOr } from '@/app/desk/_frame/officer'
+import { momentOf } from '@/app/desk/_frame/words'
+import { deskDay } from '@/lib/society/desk-day'
+import { handicapTable } from '@/lib/society/freeze-handicaps'
+import { freezeTheDay } from '../actions'
+import { HandicapTable } from './handicap-table'
+import { Working } from './working'
+import { workingOf } from './working-of'
+
+interface Props {
+  readonly params: Promise<{ society: string; day: string }>
+  readonly searchParams: Promise<{ open?: string; in?: string }>
+}
+
+export default async function Handicaps({ params, searchParams }: Props) {
+  const { society, day } = await params
+  const asked = await searchParams
+  const at = `/desk/${society}/days/${day}`
+  const actor = await officerOr(society, `${at}/handicaps`)
+  const found = await deskDay(actor, day)
+  if (!found.ok) return <DeskRefusal answer={found} back={`/desk/${society}`} />
+  const { record } = found.value
+  const answer = await handicapTable(actor, record.id)
+  if (!answer.ok) return <DeskRefusal answer={answer} back={at} />
+  const table = answer.value
+  const tenths = new Map(record.entries.map((entry) => [entry.id, entry.indexTenths ?? 0]))
+  const rows = table.rows.map((row) => ({ ...row, indexTenths: tenths.get(row.entryId) ?? 0 }))
+  const opened = table.rows.find((row) => row.entryId === asked.open)
+  const competition = table.competitions.find((one) => one.id === asked.in) ?? table.competitions[0]
+  return (
+    <DeskFrame
+      societySlug={society}
+      societyName={record.society.name}
+      tabs={dayTabs(society, day)}
+      current="handicaps"
+      folio={`Day ${record.number}`}
+    >
+      <div className="desk-title">
+        <div>
+          <p className="sc second">
+            Day {record.number} · {record.name}
+          </p>
+          <h1>Handicaps</h1>
+          <p className="lead">
+            {record.frozenAt
+              ? `Frozen ${momentOf(record.frozenAt)}. A later change to anybody’s figure alters nothing here.`
+              : 'As they stand now. Freezing fixes them for this day.'}
+          </p>
+        </div>
+      </div>
+      {table.missing.length > 0 ? (
+        <Notice kind="waits" word="Without a figure">
+          <p>
+            {table.missing.map((one) => one.name).join(', ')}: give each a figure in{' '}
+            <Link href={`/desk/${society}/members`}>the members’ list</Link>. They hold up the freeze.
+          </p>
+        </Notice>
+      ) : null}
+      {opened && competition ? (
+        <Working
+          title={`${opened.name}, ${competition.name}`}
+          steps={workingOf(record, opened.entryId, competition.id)}
+          close={`${at}/handicaps`}
+        />
+      ) : null}
+      {table.rows.length === 0 ? (
+        <Empty first="Nobody is entered yet.">The table begins with the first entry.</Empty>
+      ) : (
+        <HandicapTable table={table} rows={rows} open={{ entryId: opened?.entryId, competitionId: competition?.id }} />
+      )}
+      {table.frozen ? null : (
+        <ActForm action={freezeTheDay.bind(null, { society, day })} label="Freeze handicaps" className="freeze">
+          <SeenDay id={record.id} version={record.version} glance={glanceOf(record)} />
+          <input type="hidden" name="many" value={table.rows.length} />
+          <p className="acts">
+            <Send kind="first" why={table.rows.length === 0 && 'nobody is entered'}>
+              Freeze {table.rows.length} handicaps
+            </Send>
+          </p>
+        </ActForm>
+      )}
+    </DeskFrame>
+  )
+}
