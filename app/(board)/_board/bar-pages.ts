@@ -1,7 +1,7 @@
 // The screen in the bar: eight rows a page, because a name has to be read from six metres.
 
+import { inWords } from '@/lib/boards/in-words'
 import type { ScreenBoard, ScreenRow } from './screen-board'
-import { counted } from './words'
 
 export const ROWS_A_PAGE = 8
 export const PAGE_SECONDS = 15
@@ -21,7 +21,7 @@ function footOf(board: ScreenBoard, rows: readonly ScreenRow[], page: number): s
   if (out === 0) return board.head.published ? `Sheet ${board.head.published} is published.` : 'Every card is in.'
   return out === 1
     ? 'One card is still out.'
-    : `${counted(out).replace(/^./, (c) => c.toUpperCase())} cards are still out.`
+    : `${inWords(out).replace(/^./, (c) => c.toUpperCase())} cards are still out.`
 }
 
 export function barPages(board: ScreenBoard): BarPage[] {

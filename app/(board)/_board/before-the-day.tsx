@@ -1,11 +1,12 @@
 // A day that has not begun: when, where, what, and who; and where the start sheet is.
 
+import { capital, inWords } from '@/lib/boards/in-words'
 import type { DayBoard } from '@/lib/boards/views'
 import { ActLink } from '../../_parts/act'
 import { CourseBars } from '../../_parts/course-bars'
 import { Empty } from '../../_parts/empty'
 import { startAt } from './addresses'
-import { capital, counted, longDate, teeTime, year } from './words'
+import { longDate, teeTime, year } from './words'
 
 export function BeforeTheDay({ board }: { board: DayBoard }) {
   const first = board.groups[0]
@@ -70,7 +71,7 @@ export function BeforeTheDay({ board }: { board: DayBoard }) {
           <Empty first="Nobody is entered yet.">The names stand here as they come in.</Empty>
         ) : (
           <>
-            <p className="second">{capital(counted(board.players))} entered.</p>
+            <p className="second">{capital(inWords(board.players))} entered.</p>
             <ul className="name-list">
               {names.map(({ key, name, note }) => (
                 <li key={key}>

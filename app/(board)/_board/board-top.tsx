@@ -1,14 +1,18 @@
 // The head of the board: where and when, the name of the day, the sentence, and the course with the groups on it.
 
+import { listed, ordinal } from '@/lib/boards/in-words'
 import type { DayBoard } from '@/lib/boards/views'
 import { CourseBars } from '../../_parts/course-bars'
 import { Notice } from '../../_parts/notice'
 import { resultAt } from './addresses'
 import { groupsOut } from './groups-out'
 import type { ScreenBoard } from './screen-board'
-import { clock, listed, longDate, ordinal } from './words'
+import { clock, longDate } from './words'
 
-type TopBoard = Pick<ScreenBoard, 'head' | 'course' | 'groups' | 'players' | 'cardsIn' | 'sentence' | 'countedAt'>
+type TopBoard = Pick<
+  ScreenBoard,
+  'head' | 'course' | 'groups' | 'players' | 'cardsIn' | 'sentence' | 'countedAt' | 'zone'
+>
 
 function spokenCourse(groups: DayBoard['groups']): string {
   const out = groups.filter((group) => group.onHole !== null)
@@ -31,7 +35,7 @@ export function BoardTop({ board }: { board: TopBoard }) {
               <>
                 {' '}
                 <span className="item">
-                  · <time dateTime={board.countedAt}>{clock(board.countedAt)}</time>
+                  · <time dateTime={board.countedAt}>{clock(board.countedAt, board.zone)}</time>
                 </span>
               </>
             )}

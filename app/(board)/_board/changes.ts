@@ -1,7 +1,8 @@
 // What changed between two boards, in words: "up from 14th", "35, was 33". Marked for five minutes, then forgotten.
 
+import { ordinal } from '@/lib/boards/in-words'
 import type { ScreenBoard, ScreenRow } from './screen-board'
-import { ordinal, scoreWords, shortName } from './words'
+import { scoreWords, shortName } from './words'
 
 export const MARKED_FOR_MS = 5 * 60_000
 

@@ -1,8 +1,9 @@
 // The inside of the fixture card: a line a day, and one sentence about what comes next.
 
+import { capital, inWords, listed } from '@/lib/boards/in-words'
 import type { FixtureCard } from '@/lib/boards/views'
 import { dayAt, resultAt, startAt } from './addresses'
-import { capital, counted, listed, longDate, shortDate, teeTime } from './words'
+import { longDate, shortDate, teeTime } from './words'
 
 type FixtureDay = FixtureCard['days'][number]
 
@@ -14,7 +15,7 @@ export function nextDay(card: FixtureCard): FixtureDay | null {
 export function nextSentence(card: FixtureCard, next: FixtureDay | null): string {
   if (card.days.length === 0) return 'No day has been called yet. The first one will stand here.'
   if (!next) {
-    const closed = capital(counted(card.days.length))
+    const closed = capital(inWords(card.days.length))
     return `${closed} ${card.days.length === 1 ? 'day' : 'days'} played, and every one of them closed.`
   }
   if (next.status === 'in-play') return `${next.dayName} is being played at ${next.courseName} now.`

@@ -1,18 +1,18 @@
 // "Groups 5, 6 and 7 are still out, on the 18th, 17th and 16th. Sixteen of 27 cards are in."
 
+import { capital, inWords, listed, ordinal } from '@/lib/boards/in-words'
 import type { ScreenBoard } from './screen-board'
-import { capital, counted, listed, ordinal } from './words'
 
 export function groupsOut(board: Pick<ScreenBoard, 'groups' | 'players' | 'cardsIn' | 'head'>): string {
   const cards =
     board.cardsIn === board.players && board.players > 0
       ? 'Every card is in.'
-      : `${capital(counted(board.cardsIn))} of ${board.players} cards ${board.cardsIn === 1 ? 'is' : 'are'} in.`
+      : `${capital(inWords(board.cardsIn))} of ${board.players} cards ${board.cardsIn === 1 ? 'is' : 'are'} in.`
   const out = board.groups.filter((group) => group.onHole !== null)
   if (board.head.status !== 'in-play' || out.length === 0) return cards
   // A full field spread over the course is too many to name: the flags say it.
-  if (out.length > 6) return `${capital(counted(out.length))} groups are out. ${cards}`
-  const numbers = listed(out.map((group) => group.number))
+  if (out.length > 6) return `${capital(inWords(out.length))} groups are out. ${cards}`
+  const numbers = listed(out.map((group) => String(group.number)))
   const holes = listed(out.map((group) => ordinal(group.onHole ?? 1)))
   const are =
     out.length === 1

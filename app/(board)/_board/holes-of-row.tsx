@@ -1,10 +1,11 @@
 // A player's whole card in place, every figure a door to its working.
 
+import { listed } from '@/lib/boards/in-words'
 import type { HoleLine } from '@/lib/rules/standings'
 import { Scorecard } from '../../_parts/scorecard'
 import { cardAt } from './addresses'
 import type { ScreenBoard, ScreenRow } from './screen-board'
-import { listed, shortName } from './words'
+import { shortName } from './words'
 
 /** The lean holes of the screen as the scorecard part takes them; index and net are not shown across. */
 function linesOf(board: ScreenBoard, row: ScreenRow): HoleLine[] {
@@ -24,7 +25,7 @@ export function whoCounted(row: ScreenRow): string | null {
   if (row.entryIds.length < 2) return null
   const names = row.name.split(' and ')
   const parts = row.entryIds.map((id, at) => {
-    const holes = row.holes.filter((hole) => hole[4]?.split(' ').includes(id)).map((hole) => hole[0])
+    const holes = row.holes.filter((hole) => hole[4]?.split(' ').includes(id)).map((hole) => String(hole[0]))
     return holes.length > 0 ? `${shortName(names[at] ?? 'partner')} on ${listed(holes)}` : null
   })
   const said = parts.filter((part) => part !== null)

@@ -51,7 +51,7 @@ export function LiveBoard({ initial, c, view, opened, mine }: LiveBoardProps) {
     <>
       <BoardTop board={board} />
       {line === 'down' && (
-        <Notice kind="waits" word={`As of ${clock(board.countedAt)}; the line is down`}>
+        <Notice kind="waits" word={`As of ${clock(board.countedAt, board.zone)}; the line is down`}>
           <p>This is the last board received. It goes on by itself when the line is back.</p>
         </Notice>
       )}

@@ -1,5 +1,6 @@
 // Any two cards as a match: who was up after each hole, on which holes the strokes fell, and how it ended.
 
+import { inWords } from '@/lib/boards/in-words'
 import type { MatchSheet, MatchSide } from '@/lib/boards/views'
 import type { HoleLine } from '@/lib/rules/standings'
 import { Dots } from '../../_parts/dots'
@@ -7,7 +8,7 @@ import { MatchStrip } from '../../_parts/match-strip'
 import { WorkingSteps } from '../../_parts/working-steps'
 import { cardAt } from './addresses'
 import { ChooseTwo } from './choose-two'
-import { counted, shortName } from './words'
+import { shortName } from './words'
 
 /** "Trevennor 2 up", "all square". */
 export function stateAfter(up: number | null, a: string, b: string): string {
@@ -82,7 +83,7 @@ function strokesSentence(sheet: MatchSheet): string {
   const given = a.strokes - b.strokes
   if (given === 0) return 'They play level: nobody receives a stroke.'
   const [who, n] = given > 0 ? [a, a.strokes] : [b, b.strokes]
-  return `${shortName(who.name)} receives ${counted(n)} ${n === 1 ? 'stroke' : 'strokes'}, where the dots stand.`
+  return `${shortName(who.name)} receives ${inWords(n)} ${n === 1 ? 'stroke' : 'strokes'}, where the dots stand.`
 }
 
 export function MatchPage({ sheet }: { sheet: MatchSheet }) {

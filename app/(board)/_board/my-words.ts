@@ -1,7 +1,8 @@
 // One player's standing in a sentence: "4th with 35 after 16 holes, three points behind Trevennor."
 
+import { inWords, ordinal } from '@/lib/boards/in-words'
 import type { ScreenBoard, ScreenRow } from './screen-board'
-import { counted, NO_PLACE, ordinal, scoreWords, shortName } from './words'
+import { NO_PLACE, scoreWords, shortName } from './words'
 
 function behind(board: ScreenBoard, row: ScreenRow): string {
   const leader = board.rows[0]
@@ -15,7 +16,7 @@ function behind(board: ScreenBoard, row: ScreenRow): string {
   if (gap === null) return ''
   if (gap === 0) return `, level with ${shortName(leader.name)}`
   const unit = { points: 'point', strokes: 'stroke', holes: 'hole' }[board.competition.unit]
-  return `, ${counted(gap)} ${unit}${gap === 1 ? '' : 's'} behind ${shortName(leader.name)}`
+  return `, ${inWords(gap)} ${unit}${gap === 1 ? '' : 's'} behind ${shortName(leader.name)}`
 }
 
 export function mySentence(board: ScreenBoard, row: ScreenRow): string {

@@ -9,7 +9,7 @@ import { PrintButton } from './print-button'
 import { ResultSheetPage } from './result-sheet'
 import { clock, dayOf } from './words'
 
-export function ResultScreen({ published }: { published: PublishedSheet }) {
+export function ResultScreen({ published, zone }: { published: PublishedSheet; zone: string }) {
   const { sheet, sheets } = published
   const { societySlug, daySlug, societyName, dayNumber } = sheet.board
   const newest = sheets.at(-1)
@@ -27,7 +27,7 @@ export function ResultScreen({ published }: { published: PublishedSheet }) {
             </p>
           </Notice>
         )}
-        <ResultSheetPage sheet={sheet} />
+        <ResultSheetPage sheet={sheet} zone={zone} />
       </main>
       {sheets.length > 1 && (
         <nav className="sheet-list no-print" aria-label="Sheets of this day">
@@ -41,7 +41,7 @@ export function ResultScreen({ published }: { published: PublishedSheet }) {
                 >
                   Sheet {one.number}
                 </a>
-                , {dayOf(one.publishedAt)}, {clock(one.publishedAt)}
+                , {dayOf(one.publishedAt, zone)}, {clock(one.publishedAt, zone)}
                 {one.reason && `: ${one.reason}`}
               </li>
             ))}

@@ -183,7 +183,7 @@ function Played({ sheet }: { sheet: ResultSheet }) {
   )
 }
 
-export function ResultSheetPage({ sheet }: { sheet: ResultSheet }) {
+export function ResultSheetPage({ sheet, zone }: { sheet: ResultSheet; zone: string }) {
   const { board } = sheet
   const main = board.competitions[0]
   return (
@@ -235,7 +235,7 @@ export function ResultSheetPage({ sheet }: { sheet: ResultSheet }) {
               <li key={ruling.number}>
                 <b>{ruling.name}</b>: {ruling.sentence} <span className="clause">{ruling.clause}</span>{' '}
                 <span className="small second">
-                  {ruling.by}, {clock(ruling.at)}
+                  {ruling.by}, {clock(ruling.at, zone)}
                 </span>
               </li>
             ))}
@@ -244,10 +244,10 @@ export function ResultSheetPage({ sheet }: { sheet: ResultSheet }) {
       )}
       <p className="res-terms small">
         {main && `Allowance ${main.allowance}. ${main.allowanceFrom}. Ties: ${main.tieRule}. `}
-        {sheet.frozenAt && `Handicaps frozen ${dayOf(sheet.frozenAt)}. `}
+        {sheet.frozenAt && `Handicaps frozen ${dayOf(sheet.frozenAt, zone)}. `}
         {sheet.edition && `${sheet.edition}. `}
-        Published {dayOf(sheet.publishedAt)}, {clock(sheet.publishedAt)}, by {sheet.by}. A correction would be sheet{' '}
-        {sheet.number + 1}, with its reason.
+        Published {dayOf(sheet.publishedAt, zone)}, {clock(sheet.publishedAt, zone)}, by {sheet.by}. A correction would
+        be sheet {sheet.number + 1}, with its reason.
       </p>
     </>
   )

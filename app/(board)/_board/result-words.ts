@@ -1,7 +1,8 @@
 // The words of the result sheet: how each of the first three came to be there, prizes and their money, the course.
 
+import { capital, ordinal } from '@/lib/boards/in-words'
 import type { BoardRow, CompetitionBoard, ResultSheet } from '@/lib/boards/views'
-import { capital, handicapFigure, NO_PLACE, ordinal } from './words'
+import { handicapFigure, NO_PLACE } from './words'
 
 const PLACE_WORDS = ['', 'First', 'Second', 'Third']
 

@@ -45,6 +45,8 @@ export interface ScreenBoard {
   readonly sentence: string
   readonly version: string
   readonly countedAt: string
+  /** Zone of the society's clock. */
+  readonly zone: string
 }
 
 function screenRow(row: BoardRow): ScreenRow {
@@ -78,7 +80,7 @@ export function headOf(board: DayBoard): DayHead {
 }
 
 /** Competition `c` counts from 1, as the address does; anything else is the first. Null on a day without competitions. */
-export function screenBoard(board: DayBoard, c: number): ScreenBoard | null {
+export function screenBoard(board: DayBoard, c: number, zone: string): ScreenBoard | null {
   const competition = board.competitions[c - 1] ?? board.competitions[0]
   if (!competition) return null
   const { rows, matches, ...terms } = competition
@@ -95,6 +97,7 @@ export function screenBoard(board: DayBoard, c: number): ScreenBoard | null {
     sentence: board.sentence,
     version: board.version,
     countedAt: board.countedAt,
+    zone,
   }
 }
 

@@ -1,10 +1,11 @@
 // One entrant on the board: place, figure, name, and the card that opens under it.
 
+import { listed } from '@/lib/boards/in-words'
 import { Opens } from '../../_parts/opens'
 import { boardAt, cardAt, matchAt } from './addresses'
 import { HolesOfRow } from './holes-of-row'
 import type { ScreenBoard, ScreenRow, View } from './screen-board'
-import { handicapFigure, lastHole, listed, NO_PLACE, placeFigure, scoreFigure, scoreWords } from './words'
+import { handicapFigure, lastHole, NO_PLACE, placeFigure, scoreFigure, scoreWords } from './words'
 
 export interface RowProps {
   readonly board: ScreenBoard
@@ -98,7 +99,7 @@ export function StandingRow({ board, row, c, view, open, changed, toggle }: RowP
           {changed && <span className="small standing-moved">{changed}</span>}
           {row.notAgreed.length > 0 && (
             <span className="small standing-differs">
-              {row.notAgreed.length === 1 ? 'hole' : 'holes'} {listed(row.notAgreed)} not agreed
+              {row.notAgreed.length === 1 ? 'hole' : 'holes'} {listed(row.notAgreed.map(String))} not agreed
             </span>
           )}
         </th>

@@ -1,8 +1,9 @@
 // The board as a table: by place, or under the groups in which they play.
 
+import { ordinal } from '@/lib/boards/in-words'
 import { byGroup, type ScreenBoard, type View } from './screen-board'
 import { StandingRow } from './standing-row'
-import { ordinal, teeTime, unitHeading } from './words'
+import { teeTime, unitHeading } from './words'
 
 export interface TableProps {
   readonly board: ScreenBoard

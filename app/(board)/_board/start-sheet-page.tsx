@@ -1,8 +1,9 @@
 // The start sheet for everybody: times, names, tees and handicaps. Codes and links are for the groups themselves.
 
+import { capital } from '@/lib/boards/in-words'
 import type { DayBoard, StartSheet } from '@/lib/boards/views'
 import { CourseBars } from '../../_parts/course-bars'
-import { capital, clock, dayOf, handicapFigure, longDate, teeTime, year } from './words'
+import { clock, dayOf, handicapFigure, longDate, teeTime, year } from './words'
 
 type Group = StartSheet['groups'][number]
 
@@ -37,7 +38,15 @@ function GroupRows({ sheet, group }: { sheet: StartSheet; group: Group }) {
   )
 }
 
-export function StartSheetPage({ sheet, course }: { sheet: StartSheet; course: DayBoard['course'] }) {
+export function StartSheetPage({
+  sheet,
+  course,
+  zone,
+}: {
+  sheet: StartSheet
+  course: DayBoard['course']
+  zone: string
+}) {
   const several = sheet.competitions.length > 1
   return (
     <>
@@ -118,7 +127,7 @@ export function StartSheetPage({ sheet, course }: { sheet: StartSheet; course: D
       </div>
       <p className="small second start-terms">
         {sheet.frozenAt
-          ? `${capital('handicaps')} frozen ${dayOf(sheet.frozenAt)}, ${clock(sheet.frozenAt)}. `
+          ? `${capital('handicaps')} frozen ${dayOf(sheet.frozenAt, zone)}, ${clock(sheet.frozenAt, zone)}. `
           : 'Handicaps are not frozen yet: the figures may still move. '}
         Playing handicap: figure × slope ÷ 113 + rating − par, × the allowance, rounded.
       </p>

@@ -41,7 +41,7 @@ export function useLiveBoard(initial: ScreenBoard, c: number, watch: boolean): L
         version: shown.current.version,
         state: setLine,
         heard: (whole) => {
-          const after = screenBoard(whole, c)
+          const after = screenBoard(whole, c, shown.current.zone)
           if (!after) return
           const now = Date.now()
           const fresh = changesBetween(shown.current, after, now)

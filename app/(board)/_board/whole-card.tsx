@@ -1,21 +1,12 @@
 // One player's card: strokes once, and every competition that reads them.
 
+import { listed, ordinal } from '@/lib/boards/in-words'
 import type { PlayerCard } from '@/lib/boards/views'
 import type { HoleLine } from '@/lib/rules/standings'
 import { Dots } from '../../_parts/dots'
 import { Opens } from '../../_parts/opens'
 import { boardAt, cardAt, matchAt } from './addresses'
-import {
-  handicapFigure,
-  listed,
-  NO_PLACE,
-  ordinal,
-  scoreFigure,
-  scoreWords,
-  signed,
-  teeTime,
-  unitHeading,
-} from './words'
+import { handicapFigure, NO_PLACE, scoreFigure, scoreWords, signed, teeTime, unitHeading } from './words'
 
 type Reading = PlayerCard['readings'][number]
 
@@ -176,8 +167,8 @@ export function WholeCard({ card }: { card: PlayerCard }) {
         <div className="notice differs">
           <p className="sc">Not agreed</p>
           <p>
-            {card.notAgreed.length === 1 ? 'Hole' : 'Holes'} {listed(card.notAgreed)}: player and marker wrote different
-            scores. The card is not handed in until they agree or the committee rules.
+            {card.notAgreed.length === 1 ? 'Hole' : 'Holes'} {listed(card.notAgreed.map(String))}: player and marker
+            wrote different scores. The card is not handed in until they agree or the committee rules.
           </p>
         </div>
       )}

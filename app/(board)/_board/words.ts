@@ -1,56 +1,9 @@
 // How the board says numbers, places, dates and times. Pure, so that server and browser write the same letters.
 
+import { ordinal, scoreLong, timeInWords, type Unit } from '@/lib/boards/in-words'
 import type { BoardRow, CompetitionBoard } from '@/lib/boards/views'
+import { dateIn } from '@/lib/facts/calendar'
 import type { NoPlace } from '@/lib/rules/standings'
-
-/** Days are played where the society plays; the browser may be anywhere. */
-const ZONE = 'Europe/London'
-
-const SMALL = [
-  'no',
-  'one',
-  'two',
-  'three',
-  'four',
-  'five',
-  'six',
-  'seven',
-  'eight',
-  'nine',
-  'ten',
-  'eleven',
-  'twelve',
-  'thirteen',
-  'fourteen',
-  'fifteen',
-  'sixteen',
-  'seventeen',
-  'eighteen',
-  'nineteen',
-  'twenty',
-]
-
-/** "sixteen", "27": words as far as twenty. */
-export function counted(n: number): string {
-  return SMALL[n] ?? String(n)
-}
-
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1)
-}
-
-/** "1st", "2nd", "11th", "22nd". */
-export function ordinal(n: number): string {
-  const teens = n % 100 >= 11 && n % 100 <= 13
-  const tail = teens ? 'th' : (['th', 'st', 'nd', 'rd'][n % 10] ?? 'th')
-  return `${n}${tail}`
-}
-
-/** "5", "5 and 6", "5, 6 and 7". */
-export function listed(parts: readonly (string | number)[]): string {
-  if (parts.length < 2) return parts.join('')
-  return `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`
-}
 
 /** True minus sign, and a plus in front of what is above nought. */
 export function signed(n: number): string {
@@ -77,22 +30,14 @@ export function year(isoDate: string): string {
   return isoDate.slice(0, 4)
 }
 
-/** Twelve-hour time with a stop, as it is written on a start sheet: "2.52 pm". */
-export function clock(at: string | Date): string {
-  const parts = new Intl.DateTimeFormat('en-GB', {
-    hour: '2-digit',
-    minute: '2-digit',
-    hourCycle: 'h23',
-    timeZone: ZONE,
-  }).formatToParts(typeof at === 'string' ? new Date(at) : at)
-  const hour = Number(parts.find((part) => part.type === 'hour')?.value ?? '0')
-  const minute = parts.find((part) => part.type === 'minute')?.value ?? '00'
-  return `${hour % 12 === 0 ? 12 : hour % 12}.${minute} ${hour < 12 ? 'am' : 'pm'}`
+/** A moment on the society's own clock, as it is written on a start sheet: "2.52 pm". */
+export function clock(at: string, zone: string): string {
+  return timeInWords(new Date(at), zone)
 }
 
 /** The day a moment falls on, "Saturday 25 April 2026". */
-export function dayOf(at: string): string {
-  const date = new Intl.DateTimeFormat('en-CA', { timeZone: ZONE }).format(new Date(at))
+export function dayOf(at: string, zone: string): string {
+  const date = dateIn(new Date(at), zone)
   return `${longDate(date)} ${year(date)}`
 }
 
@@ -114,21 +59,15 @@ export const NO_PLACE: Record<NoPlace, string> = {
   'not-started': 'not started',
 }
 
-type Unit = CompetitionBoard['unit']
-
 /** The figure beside the margin: points and strokes plain, holes against par with their sign. */
 export function scoreFigure(score: number | null, unit: Unit): string {
   if (score === null) return '–'
   return unit === 'holes' ? signed(score) : score < 0 ? signed(score) : String(score)
 }
 
-/** "38 points", "net 69", "3 up", "all square". */
+/** "38 points", "net 69", "3 up", "level". */
 export function scoreWords(score: number | null, unit: Unit, net = true): string {
-  if (score === null) return 'no score'
-  if (unit === 'points') return `${score} ${score === 1 ? 'point' : 'points'}`
-  if (unit === 'strokes') return net ? `net ${score}` : `${score} strokes`
-  if (score === 0) return 'all square'
-  return score > 0 ? `${score} up` : `${-score} down`
+  return score === null ? 'no score' : scoreLong(score, unit, net)
 }
 
 /** Heading of the figure column. */

@@ -1,5 +1,6 @@
 import type { Metadata } from 'next'
 import { cache } from 'react'
+import { houseZone } from '@/lib/society/house-zone'
 import { dayBoard } from '@/lib/society/read-board'
 import { type Asked, counting, found, one } from '../../../_board/answer'
 import { BeforeTheDay } from '../../../_board/before-the-day'
@@ -36,7 +37,7 @@ export default async function BoardPage({ params, searchParams }: Props) {
   const { value: board, refusal } = found(await read(society, day))
   if (refusal) return <NothingHere society={society} refusal={refusal} />
   const c = counting(asked.c) ?? 1
-  const screen = screenBoard(board, c)
+  const screen = screenBoard(board, c, houseZone())
   const nothingYet = !screen || board.competitions.every(({ rows }) => rows.every((row) => row.holesPlayed === 0))
   return (
     <PageFrame head={headOf(board)}>
@@ -52,7 +53,7 @@ export default async function BoardPage({ params, searchParams }: Props) {
           mine={one(asked.e) ?? null}
         />
       ) : (
-        <BoardTop board={{ ...board, head: headOf(board) }} />
+        <BoardTop board={{ ...board, head: headOf(board), zone: houseZone() }} />
       )}
     </PageFrame>
   )

@@ -1,6 +1,7 @@
 import type { Metadata } from 'next'
 
 import { cache } from 'react'
+import { houseZone } from '@/lib/society/house-zone'
 import { resultSheet } from '@/lib/society/read-board'
 import { found } from '../../../../_board/answer'
 import { NothingHere } from '../../../../_board/nothing-here'
@@ -27,5 +28,5 @@ export default async function ResultPage({ params }: Props) {
 
   const { value: published, refusal } = found(await read(society, day))
   if (refusal) return <NothingHere society={society} refusal={refusal} />
-  return <ResultScreen published={published} />
+  return <ResultScreen published={published} zone={houseZone()} />
 }

@@ -1,5 +1,6 @@
 import type { Metadata } from 'next'
 import { cache } from 'react'
+import { houseZone } from '@/lib/society/house-zone'
 import { publicStartSheet } from '@/lib/society/publish-start'
 import { dayBoard } from '@/lib/society/read-board'
 import { Empty } from '../../../../../_parts/empty'
@@ -34,7 +35,7 @@ export default async function StartPage({ params }: Props) {
   return (
     <PageFrame head={headOf(board)}>
       {sheet.ok && sheet.value.published ? (
-        <StartSheetPage sheet={sheet.value} course={board.course} />
+        <StartSheetPage sheet={sheet.value} course={board.course} zone={houseZone()} />
       ) : (
         <>
           <div className="title">

@@ -1,6 +1,7 @@
 import type { Metadata } from 'next'
 import { notFound } from 'next/navigation'
 import { cache } from 'react'
+import { houseZone } from '@/lib/society/house-zone'
 import { resultSheet } from '@/lib/society/read-board'
 import { counting, found } from '../../../../../_board/answer'
 import { NothingHere } from '../../../../../_board/nothing-here'
@@ -28,5 +29,5 @@ export default async function OlderResultPage({ params }: Props) {
   if (sheetNumber === undefined) notFound()
   const { value: published, refusal } = found(await read(society, day, sheetNumber))
   if (refusal) return <NothingHere society={society} refusal={refusal} />
-  return <ResultScreen published={published} />
+  return <ResultScreen published={published} zone={houseZone()} />
 }

@@ -1,0 +1,143 @@
+// A member's own page: the figure, how it came about as a picture, every change with its reason, the cards.
+
+import { ordinal } from '@/lib/boards/in-words'
+import type { MemberPage } from '@/lib/boards/views'
+import { Empty } from '../../_parts/empty'
+import { Folio } from '../../_parts/folio'
+import { HandicapSteps } from '../../_parts/handicap-steps'
+import { RunningHead } from '../../_parts/running-head'
+import { cardAt, societyAt } from '../../(board)/_board/addresses'
+import { longDate, NO_PLACE, shortDate, year } from '../../(board)/_board/words'
+import { pictureOf, SOURCE_WORDS } from './history'
+
+type OwnCard = MemberPage['cards'][number]
+
+function place(card: OwnCard): string {
+  if (card.live) return 'being played'
+  if (card.noPlace) return NO_PLACE[card.noPlace]
+  return card.place === null ? 'no place' : ordinal(card.place)
+}
+
+function Changes({ records }: Pick<MemberPage, 'records'>) {
+  return (
+    <section aria-labelledby="changes-h">
+      <h2 id="changes-h">Every change, with its reason</h2>
+      <table className="changes ruled">
+        <caption className="unseen">Handicap changes, newest first</caption>
+        <thead>
+          <tr>
+            <th scope="col" className="lead-col">
+              From
+            </th>
+            <th scope="col" className="num">
+              Figure
+            </th>
+            <th scope="col" className="num">
+              Change
+            </th>
+            <th scope="col">Reason</th>
+          </tr>
+        </thead>
+        <tbody>
+          {records.map((record, at) => (
+            // Two records of one date keep their order: newest first.
+            // biome-ignore lint/suspicious/noArrayIndexKey: a record has no other name on this page
+            <tr key={at}>
+              <th scope="row" className="lead-col">
+                {shortDate(record.from)} <span className="second">{year(record.from)}</span>
+              </th>
+              <td className="fig num changes-figure">{record.figure}</td>
+              <td className="fig num">{record.change ?? ''}</td>
+              <td>
+                {record.reason}
+                <span className="small second block">{SOURCE_WORDS[record.source]}</span>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  )
+}
+
+function Cards({ page }: { page: MemberPage }) {
+  return (
+    <section aria-labelledby="cards-h">
+      <h2 id="cards-h">Your cards</h2>
+      {page.cards.length === 0 ? (
+        <Empty first="No card yet.">The first one stands here as soon as you have played.</Empty>
+      ) : (
+        <ul className="own-cards ruled">
+          {page.cards.map((card) => (
+            <li key={card.entryId}>
+              <a href={cardAt(page.societySlug, card.daySlug, card.entryId)}>
+                <span className="fig own-score">{card.score ?? '–'}</span>
+                <span className="own-where">
+                  <b>{card.dayName}</b>
+                  <span className="small second">
+                    {card.courseName}, {shortDate(card.date)} {year(card.date)}
+                    {card.gross !== null && `, gross ${card.gross}`}, {place(card)}
+                  </span>
+                </span>
+              </a>
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  )
+}
+
+export function MemberScreen({ page }: { page: MemberPage }) {
+  const picture = pictureOf(page)
+  return (
+    <div className="page member">
+      <RunningHead
+        society={page.societyName}
+        href={societyAt(page.societySlug)}
+        place={page.seasonName ?? 'Your page'}
+      />
+      <main id="main">
+        <div className="member-title">
+          <div>
+            <p className="sc second">{page.memberSince ? `Member since ${page.memberSince}` : 'Your own page'}</p>
+            <h1>{page.name}</h1>
+            <p className="lead">{page.sentence}</p>
+          </div>
+          {page.figure !== null && (
+            <p className="member-figure">
+              <span className="fig trim">{page.figure}</span>
+              <span>
+                {SOURCE_WORDS[page.source]}
+                {page.figureFrom && (
+                  <span className="second block">
+                    from {longDate(page.figureFrom)} {year(page.figureFrom)}
+                  </span>
+                )}
+              </span>
+            </p>
+          )}
+        </div>
+        {picture && (
+          <section className="oxford" aria-labelledby="came-h">
+            <h2 id="came-h">How it came about</h2>
+            <HandicapSteps points={picture.points} until={picture.until} label={picture.label} />
+          </section>
+        )}
+        <div className="member-two">
+          {page.records.length > 0 ? (
+            <Changes records={page.records} />
+          ) : (
+            <Empty first="No figure yet.">The handicap secretary writes the first one, with its reason.</Empty>
+          )}
+          <Cards page={page} />
+        </div>
+        <p className="small second member-note">
+          This page is behind a private link. Whoever has the link sees it: keep it to yourself. A society handicap is
+          the society’s own figure; an index belongs to the associations.
+        </p>
+      </main>
+      <Folio name={page.societyName} place={page.seasonName ?? ''} />
+    </div>
+  )
+}
