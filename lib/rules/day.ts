@@ -115,6 +115,8 @@ export type MaximumScore =
 export interface Day {
   /** YYYY-MM-DD. */
   readonly date: string
+  /** Of no account to the scoring; kept so that a day written out again still says where it was. */
+  readonly courseName?: string
   /** Handicapping edition, a key of lib/rules/editions: '2024' or '2020-gbi'. */
   readonly edition: string
   readonly tees: readonly Tee[]

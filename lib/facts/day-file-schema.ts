@@ -1,0 +1,166 @@
+// The shape of a day file, version 1: lib/facts/day-file.md says in words what each key means. Strict everywhere, so that
+// a key we do not know is refused by name.
+
+import { z } from 'zod'
+import { EDITIONS } from '@/lib/rules/editions/editions'
+import { maximumScore, tieRule } from './terms'
+
+const id = z
+  .string('Write an id in quotation marks.')
+  .min(1, 'An id cannot be empty.')
+  .max(80, 'An id has at most 80 signs.')
+const name = z.string('Write a name in quotation marks.').max(200, 'A name has at most 200 signs.')
+
+/** A figure with one decimal as tenths, exactly; null when it has more decimals than that. */
+function tenthsOf(value: number): number | null {
+  const whole = Math.round(value * 10)
+  return Number.isSafeInteger(whole) && Math.abs(value * 10 - whole) < 1e-6 ? whole : null
+}
+
+const INDEX = 'Write a handicap index as 18.4, or a plus index as "+2.1", between +15.0 and 54.0.'
+
+/** 18.4, "18.4", "+2.1" or -2.1; as tenths, a plus index below zero. */
+export const handicapIndex = z
+  .union([z.number(), z.string().regex(/^[+-]?\d{1,2}(\.\d)?$/, INDEX)], { error: INDEX })
+  .transform((written, context): number => {
+    const plus = typeof written === 'string' && /^[+-]/.test(written)
+    const value = typeof written === 'number' ? written : plus ? -Number(written.slice(1)) : Number(written)
+    const tenths = tenthsOf(value)
+    if (tenths === null || tenths < -150 || tenths > 540) {
+      context.issues.push({ code: 'custom', message: INDEX, input: written })
+      return z.NEVER
+    }
+    return tenths + 0
+  })
+
+const RATING = 'Write a course rating with one decimal, as 69.2.'
+
+const courseRating = z.number(RATING).transform((written, context): number => {
+  const tenths = tenthsOf(written)
+  if (tenths === null) {
+    context.issues.push({ code: 'custom', message: RATING, input: written })
+    return z.NEVER
+  }
+  return tenths
+})
+
+const whole = (from: number, to: number, what: string) => {
+  const sentence = `${what} is a whole number from ${from} to ${to}.`
+  return z.int(sentence).min(from, sentence).max(to, sentence)
+}
+
+const hole = z.strictObject({
+  hole: whole(1, 18, 'A hole'),
+  par: whole(3, 6, 'Par'),
+  strokeIndex: whole(1, 18, 'A stroke index'),
+  yards: whole(30, 900, 'A length in yards').optional(),
+})
+
+const tee = z.strictObject({
+  id,
+  name,
+  gender: z.enum(['men', 'women'], 'Write "men" or "women".'),
+  courseRating,
+  slopeRating: whole(55, 155, 'A slope rating'),
+  holes: z
+    .array(hole, 'Write the holes as a list.')
+    .min(9, 'A tee has 9 or 18 holes.')
+    .max(18, 'A tee has 9 or 18 holes.'),
+})
+
+const byHand = whole(-30, 99, 'A playing handicap')
+
+const player = z.strictObject({
+  id,
+  name,
+  handicapIndex,
+  tee: id,
+  /** One figure for every competition, or one for each by its id. */
+  playingHandicap: z
+    .union([byHand, z.record(z.string(), byHand)], {
+      error: 'Write a whole playing handicap, or one for each competition by its id.',
+    })
+    .optional(),
+  guest: z.boolean('Write true or false.').optional(),
+})
+
+const side = z.strictObject({
+  id,
+  name: name.optional(),
+  players: z
+    .array(id, 'Write the players as a list of ids.')
+    .min(1, 'A side needs a player.')
+    .max(12, 'A side has at most 12 players.'),
+  competitions: z.array(id).optional(),
+})
+
+const SCORE = 'A score is a whole number from 1 to 30, "x" for no score, or null for a hole not played yet.'
+const score = z.union([z.int(SCORE).min(1, SCORE).max(30, SCORE), z.literal('x'), z.null()], { error: SCORE })
+
+const holeNumber = z.string().regex(/^([1-9]|1[0-8])$/, 'Name a hole by its number, 1 to 18.')
+
+const card = z.strictObject({
+  player: id,
+  scores: z.array(score, 'Write the scores as a list, in hole order.').max(18, 'A card has at most 18 scores.'),
+  outcome: z
+    .enum(['no-return', 'disqualified', 'withdrawn'], 'Write "no-return", "disqualified" or "withdrawn".')
+    .optional(),
+  penaltyStrokes: z.record(holeNumber, whole(1, 20, 'A penalty')).optional(),
+  penaltyPoints: whole(0, 60, 'A penalty in points').optional(),
+  startHole: whole(1, 18, 'A starting hole').optional(),
+})
+
+const ALLOWANCE =
+  'An allowance is a whole percentage, or the weights of a side’s handicaps from the lowest up, as [60, 40].'
+
+const percent = (most: number) => z.int(ALLOWANCE).min(0, ALLOWANCE).max(most, ALLOWANCE)
+const allowance = z.union([percent(150), z.array(percent(100), ALLOWANCE).min(2, ALLOWANCE).max(6, ALLOWANCE)], {
+  error: ALLOWANCE,
+})
+
+const match = z.strictObject({ id, a: id, b: id })
+
+const competition = z.strictObject({
+  id,
+  name: name.optional(),
+  format: z.string('Write the id of a format; `score -- --formats` lists them.').min(1).max(80),
+  allowance: allowance.optional(),
+  ties: tieRule.optional(),
+  matches: z.array(match).max(500).optional(),
+  entrants: z.array(id).max(1000).optional(),
+  maximum: maximumScore.optional(),
+})
+
+function isCalendarDate(text: string): boolean {
+  const day = new Date(`${text}T00:00:00Z`)
+  return !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text)
+}
+
+const DATE = 'Write the date as year-month-day, "2026-06-13".'
+
+export const dayFileSchema = z.strictObject({
+  dayFile: z.literal(1, 'This is not a day file of version 1: write "dayFile": 1.'),
+  date: z
+    .string(DATE)
+    .regex(/^\d{4}-\d{2}-\d{2}$/, DATE)
+    .refine(isCalendarDate, { error: 'There is no such day in the calendar.' }),
+  /** The edition in force on the date in that region when absent. */
+  edition: z
+    .enum(
+      EDITIONS.map((one) => one.id),
+      `Write one of: ${EDITIONS.map((one) => one.id).join(', ')}.`,
+    )
+    .optional(),
+  region: z.enum(['gbi', 'world'], 'Write "gbi" or "world".').optional(),
+  closed: z.boolean('Write true or false.').default(false),
+  course: z.strictObject({
+    name,
+    tees: z.array(tee, 'Write the tees as a list.').min(1, 'A course needs a tee.').max(40, 'At most 40 tees.'),
+  }),
+  players: z.array(player, 'Write the players as a list.').max(1000, 'At most 1,000 players.'),
+  sides: z.array(side, 'Write the sides as a list.').max(1000, 'At most 1,000 sides.').default([]),
+  cards: z.array(card, 'Write the cards as a list.').max(2000, 'At most 2,000 cards.').default([]),
+  competitions: z.array(competition, 'Write the competitions as a list.').max(60, 'At most 60 competitions.'),
+})
+
+export type DayFileShape = z.output<typeof dayFileSchema>

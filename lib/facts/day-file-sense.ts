@@ -1,0 +1,154 @@
+// What a schema cannot see: ids that name nothing, a card for nobody, indexes that are not a permutation, a player in two
+// sides. A day that passes here can be scored.
+
+import type { Fault } from '@/lib/result'
+import { formatOf } from '@/lib/rules/formats/catalogue'
+import { Faults, quoted } from './day-file-faults'
+import type { DayFileShape } from './day-file-schema'
+import { competitionFaults } from './day-file-terms'
+
+export function nonsenseIn(file: DayFileShape): Fault[] {
+  const faults = new Faults()
+  file.course.tees.forEach((tee, t) => {
+    teeFaults(tee, `course.tees[${t}]`, faults)
+  })
+  faults.unique(
+    file.course.tees.map(({ id }) => id),
+    (i) => `course.tees[${i}].id`,
+    'a tee',
+  )
+  playerFaults(file, faults)
+  sideFaults(file, faults)
+  cardFaults(file, faults)
+  competitionFaults(file, faults)
+  return faults.list
+}
+
+type TeeShape = DayFileShape['course']['tees'][number]
+
+function teeFaults(tee: TeeShape, place: string, faults: Faults): void {
+  const { holes } = tee
+  if (holes.length !== 9 && holes.length !== 18) {
+    faults.at(`${place}.holes`, `A tee has 9 or 18 holes, not ${holes.length}.`)
+    return
+  }
+  const first = holes.length === 9 && holes[0]!.hole === 10 ? 10 : 1
+  holes.forEach(({ hole }, i) => {
+    if (hole !== first + i)
+      faults.at(`${place}.holes[${i}].hole`, `Holes are written in order: this is hole ${first + i}.`)
+  })
+  const seen = new Map<number, number>()
+  holes.forEach(({ strokeIndex }, i) => {
+    const where = `${place}.holes[${i}].strokeIndex`
+    if (strokeIndex > 18) faults.at(where, 'A stroke index is from 1 to 18.')
+    else if (seen.has(strokeIndex)) {
+      faults.at(
+        where,
+        `Stroke index ${strokeIndex} is already on hole ${first + seen.get(strokeIndex)!}; each is used once.`,
+      )
+    }
+    seen.set(strokeIndex, i)
+  })
+  const [low, high] = holes.length === 9 ? [200, 500] : [450, 900]
+  if (tee.courseRating < low || tee.courseRating > high) {
+    faults.at(
+      `${place}.courseRating`,
+      `That is no course rating for ${holes.length} holes; give the rating of exactly these holes.`,
+    )
+  }
+}
+
+function playerFaults(file: DayFileShape, faults: Faults): void {
+  const tees = new Map(file.course.tees.map((tee) => [tee.id, tee]))
+  const competitions = new Set(file.competitions.map(({ id }) => id))
+  faults.unique(
+    file.players.map(({ id }) => id),
+    (i) => `players[${i}].id`,
+    'a player',
+  )
+  const sizes = new Set<number>()
+  file.players.forEach((player, i) => {
+    const tee = tees.get(player.tee)
+    if (tee === undefined) faults.at(`players[${i}].tee`, `There is no tee ${quoted(player.tee)} on this course.`)
+    else {
+      if (sizes.size > 0 && !sizes.has(tee.holes.length)) {
+        faults.at(`players[${i}].tee`, 'Everybody plays the same number of holes on one day.')
+      }
+      sizes.add(tee.holes.length)
+    }
+    if (typeof player.playingHandicap !== 'object') return
+    for (const id of Object.keys(player.playingHandicap)) {
+      if (id !== '*' && !competitions.has(id)) {
+        faults.at(`players[${i}].playingHandicap.${id}`, `There is no competition ${quoted(id)}.`)
+      }
+    }
+  })
+}
+
+function sideFaults(file: DayFileShape, faults: Faults): void {
+  const players = new Set(file.players.map(({ id }) => id))
+  const competitions = new Map(file.competitions.map((one) => [one.id, one]))
+  faults.unique(
+    file.sides.map(({ id }) => id),
+    (i) => `sides[${i}].id`,
+    'a side',
+  )
+  file.sides.forEach((side, s) => {
+    if (players.has(side.id)) faults.at(`sides[${s}].id`, `${quoted(side.id)} is a player’s id; a side needs its own.`)
+    const here = new Set<string>()
+    side.players.forEach((id, p) => {
+      const place = `sides[${s}].players[${p}]`
+      if (!players.has(id)) faults.at(place, `There is no player ${quoted(id)}.`)
+      else if (here.has(id)) faults.at(place, `${quoted(id)} is in this side already.`)
+      here.add(id)
+    })
+    side.competitions?.forEach((id, c) => {
+      const place = `sides[${s}].competitions[${c}]`
+      const competition = competitions.get(id)
+      if (competition === undefined) {
+        faults.at(place, `There is no competition ${quoted(id)}.`)
+        return
+      }
+      const format = formatOf(competition.format)
+      if (format === null) return
+      const size = side.players.length
+      if (format.side.to === 1) faults.at(place, `${format.name} is played by single players, not by sides.`)
+      else if (size > format.side.to)
+        faults.at(place, `${format.name} is for sides of ${format.side.to}, not of ${size}.`)
+    })
+  })
+}
+
+function cardFaults(file: DayFileShape, faults: Faults): void {
+  const holesOf = new Map(file.course.tees.map((tee) => [tee.id, tee.holes]))
+  const teeOf = new Map(file.players.map((player) => [player.id, player.tee]))
+  for (const side of file.sides) {
+    const tee = teeOf.get(side.players[0]!)
+    if (tee !== undefined && !teeOf.has(side.id)) teeOf.set(side.id, tee)
+  }
+  faults.unique(
+    file.cards.map(({ player }) => player),
+    (i) => `cards[${i}].player`,
+    'a card of',
+  )
+  file.cards.forEach((card, c) => {
+    const tee = teeOf.get(card.player)
+    if (tee === undefined) {
+      faults.at(`cards[${c}].player`, `There is no player or side ${quoted(card.player)}.`)
+      return
+    }
+    const holes = holesOf.get(tee)
+    if (holes === undefined) return
+    if (card.scores.length > holes.length) {
+      faults.at(`cards[${c}].scores`, `${card.scores.length} scores on a card of ${holes.length} holes.`)
+    }
+    const numbers = new Set(holes.map(({ hole }) => hole))
+    for (const hole of Object.keys(card.penaltyStrokes ?? {})) {
+      if (!numbers.has(Number(hole)))
+        faults.at(`cards[${c}].penaltyStrokes.${hole}`, `There is no hole ${hole} on this card.`)
+    }
+    if (card.startHole !== undefined && !numbers.has(card.startHole)) {
+      faults.at(`cards[${c}].startHole`, `There is no hole ${card.startHole} on this card.`)
+    }
+  })
+}

@@ -1,0 +1,136 @@
+// Competitions of a day file that make no sense: an unknown format, weights where a percentage belongs, a match against
+// nobody, a player in two sides of one competition.
+
+import { FORMATS, formatOf } from '@/lib/rules/formats/catalogue'
+import { ballValueOf, type Format } from '@/lib/rules/formats/format'
+import { type Faults, quoted } from './day-file-faults'
+import type { DayFileShape } from './day-file-schema'
+
+type CompetitionShape = DayFileShape['competitions'][number]
+type SideShape = DayFileShape['sides'][number]
+
+export function competitionFaults(file: DayFileShape, faults: Faults): void {
+  faults.unique(
+    file.competitions.map(({ id }) => id),
+    (i) => `competitions[${i}].id`,
+    'a competition',
+  )
+  file.competitions.forEach((competition, c) => {
+    const place = `competitions[${c}]`
+    const format = formatOf(competition.format)
+    if (format === null) {
+      const known = FORMATS.map(({ id }) => id).join(', ')
+      faults.at(`${place}.format`, `There is no format ${quoted(competition.format)}. Known are: ${known}.`)
+      return
+    }
+    allowanceFaults(competition, format, place, faults)
+    entrantFaults(file, competition, format, place, faults)
+    matchFaults(file, competition, format, place, faults)
+    if (competition.maximum !== undefined && ballValueOf(format.value).kind !== 'maximum') {
+      faults.at(`${place}.maximum`, `${format.name} has no maximum score.`)
+    }
+    tieFaults(file, competition, place, faults)
+  })
+}
+
+function allowanceFaults(competition: CompetitionShape, format: Format, place: string, faults: Faults): void {
+  const { allowance } = competition
+  if (typeof allowance !== 'object') return
+  if (format.ball === 'own') {
+    faults.at(`${place}.allowance`, `${format.name} takes one percentage: every player has an own ball.`)
+  } else if (allowance.length !== format.side.to) {
+    faults.at(`${place}.allowance`, `${format.name} takes ${format.side.to} weights, one for each player of a side.`)
+  }
+}
+
+/** Sides that play in a competition: those that name it, and those that name none and are of the right size. */
+function sidesIn(file: DayFileShape, competition: CompetitionShape, format: Format): { side: SideShape; at: number }[] {
+  return file.sides
+    .map((side, at) => ({ side, at }))
+    .filter(({ side }) => {
+      if (side.competitions !== undefined) return side.competitions.includes(competition.id)
+      if (competition.entrants !== undefined) return competition.entrants.includes(side.id)
+      return side.players.length >= format.side.from && side.players.length <= format.side.to
+    })
+}
+
+function entrantFaults(
+  file: DayFileShape,
+  competition: CompetitionShape,
+  format: Format,
+  place: string,
+  faults: Faults,
+): void {
+  const known = new Set((format.side.to === 1 ? file.players : file.sides).map(({ id }) => id))
+  const what = format.side.to === 1 ? 'player' : 'side'
+  const entrants = competition.entrants ?? []
+  faults.unique(entrants, (i) => `${place}.entrants[${i}]`, 'an entrant')
+  entrants.forEach((id, e) => {
+    if (!known.has(id)) faults.at(`${place}.entrants[${e}]`, `There is no ${what} ${quoted(id)}.`)
+  })
+  if (format.side.to === 1 || format.isMatch) return
+  const where = new Map<string, string>()
+  for (const { side, at } of sidesIn(file, competition, format)) {
+    if (competition.entrants !== undefined && !competition.entrants.includes(side.id)) continue
+    side.players.forEach((id, p) => {
+      const other = where.get(id)
+      if (other !== undefined && other !== side.id) {
+        const sentence = `${quoted(id)} is already in side ${quoted(other)} of competition ${quoted(competition.id)}.`
+        faults.at(`sides[${at}].players[${p}]`, sentence)
+      }
+      where.set(id, side.id)
+    })
+  }
+}
+
+function matchFaults(
+  file: DayFileShape,
+  competition: CompetitionShape,
+  format: Format,
+  place: string,
+  faults: Faults,
+): void {
+  if (!format.isMatch) {
+    if (competition.matches !== undefined) faults.at(`${place}.matches`, `${format.name} has no matches.`)
+    return
+  }
+  if (competition.matches === undefined) {
+    faults.at(`${place}.matches`, 'A match competition names its matches: [{ "id": "m1", "a": …, "b": … }].')
+    return
+  }
+  faults.unique(
+    competition.matches.map(({ id }) => id),
+    (i) => `${place}.matches[${i}].id`,
+    'a match',
+  )
+  const playersOf = new Map<string, readonly string[]>(
+    format.side.to === 1
+      ? file.players.map(({ id }) => [id, [id]])
+      : file.sides.map(({ id, players }) => [id, players]),
+  )
+  const what = format.side.to === 1 ? 'player' : 'side'
+  competition.matches.forEach((match, m) => {
+    const here = `${place}.matches[${m}]`
+    for (const end of ['a', 'b'] as const) {
+      const size = playersOf.get(match[end])?.length
+      if (size === undefined) faults.at(`${here}.${end}`, `There is no ${what} ${quoted(match[end])}.`)
+      else if (size > format.side.to)
+        faults.at(`${here}.${end}`, `${format.name} is for sides of ${format.side.to}, not of ${size}.`)
+    }
+    const others = playersOf.get(match.b) ?? []
+    const both = (playersOf.get(match.a) ?? []).filter((id) => others.includes(id))
+    if (match.a === match.b || both.length > 0)
+      faults.at(`${here}.b`, 'Nobody can play a match against himself or herself.')
+  })
+}
+
+function tieFaults(file: DayFileShape, competition: CompetitionShape, place: string, faults: Faults): void {
+  const known = new Set([...file.players, ...file.sides].map(({ id }) => id))
+  competition.ties?.steps.forEach((step, s) => {
+    if (step.kind !== 'play-off') return
+    faults.unique(step.order, (i) => `${place}.ties.steps[${s}].order[${i}]`, 'a place for')
+    step.order.forEach((id, i) => {
+      if (!known.has(id)) faults.at(`${place}.ties.steps[${s}].order[${i}]`, `There is no entrant ${quoted(id)}.`)
+    })
+  })
+}

@@ -1,0 +1,94 @@
+// npm run --silent score -- day.json [more.json …]    the results of each day, as JSON
+// npm run --silent score -- --formats                 the formats with their allowances
+
+import { readFileSync } from 'node:fs'
+import { parseDayFile } from '../lib/facts/day-file'
+import type { Fault } from '../lib/result'
+import type { Day } from '../lib/rules/day'
+import { FORMATS, proposedAllowance } from '../lib/rules/formats/catalogue'
+import { scoreDay } from '../lib/rules/score-day'
+import type { CompetitionResult } from '../lib/rules/standings'
+
+type Read = { readonly day: Day } | { readonly faults: readonly Fault[] }
+
+const WHY: Readonly<Record<string, string>> = {
+  ENOENT: 'There is no such file.',
+  EISDIR: 'This is a folder, not a file.',
+  EACCES: 'This file may not be read.',
+}
+
+function readDay(file: string): Read {
+  let text: string
+  try {
+    text = readFileSync(file, 'utf8').replace(/^\uFEFF/, '')
+  } catch (failure) {
+    const code = failure instanceof Error && 'code' in failure ? String(failure.code) : ''
+    return { faults: [{ place: file, sentence: WHY[code] ?? `This file cannot be read (${code}).` }] }
+  }
+  let json: unknown
+  try {
+    json = JSON.parse(text)
+  } catch (failure) {
+    const why = failure instanceof Error ? failure.message.replace(/\s+/g, ' ') : ''
+    return { faults: [{ place: file, sentence: `This is not JSON: ${why}` }] }
+  }
+  const parsed = parseDayFile(json)
+  return parsed.ok ? { day: parsed.value } : { faults: parsed.faults }
+}
+
+/** A match competition has matches instead of standings. */
+function shown({ standings, matches, ...result }: CompetitionResult) {
+  return matches === undefined ? { ...result, standings } : { ...result, matches }
+}
+
+function formats(): unknown {
+  return FORMATS.map(({ id, name, sentence, family, unit, better, sideSize, clause }) => {
+    const { allowance, from, clause: allowanceClause } = proposedAllowance(id, 0, '2024')
+    return {
+      id,
+      name,
+      sentence,
+      family,
+      sideSize,
+      unit,
+      better,
+      clause,
+      allowance,
+      allowanceFrom: from,
+      allowanceClause,
+    }
+  })
+}
+
+function run(args: readonly string[]): number {
+  if (args.length === 1 && args[0] === '--formats') {
+    console.log(JSON.stringify({ dayFile: 1, formats: formats() }, null, 2))
+    return 0
+  }
+  const unknown = args.find((one) => one.startsWith('--'))
+  if (args.length === 0 || unknown !== undefined) {
+    if (unknown !== undefined) console.error(`${unknown}: This option is not known.`)
+    console.error('Usage: npm run --silent score -- day.json [more.json …]   or   npm run --silent score -- --formats')
+    return 1
+  }
+  const reads = args.map((file) => ({ file, read: readDay(file) }))
+  const bad = reads.flatMap(({ file, read }) => {
+    if ('day' in read) return []
+    return read.faults.map(({ place, sentence }) => {
+      const prefix = args.length > 1 && place !== file ? `${file}: ` : ''
+      return `${prefix}${place}: ${sentence}`
+    })
+  })
+  if (bad.length > 0) {
+    for (const line of bad) console.error(line)
+    return 1
+  }
+  for (const { read } of reads) {
+    if (!('day' in read)) continue
+    const answer = { dayFile: 1, results: scoreDay(read.day).map(shown) }
+    console.log(args.length === 1 ? JSON.stringify(answer, null, 2) : JSON.stringify(answer))
+  }
+  return 0
+}
+
+process.exitCode = run(process.argv.slice(2))
