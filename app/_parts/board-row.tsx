@@ -7,8 +7,13 @@ interface BoardLineProps {
   /** The figure of the row, usually an <Opens>. */
   score: ReactNode
   name: string
+  /** What opens the card, where there is one: stands in place of the plain name. */
+  opener?: ReactNode
   /** "guest of Storrey", "up from 14th". */
   note?: string | null
+  /** Further words after the note. */
+  words?: ReactNode
+  id?: string
   playingHandicap: number | null
   holesPlayed: number
   /** "18th: 5 for 3" */
@@ -19,25 +24,33 @@ interface BoardLineProps {
   joined?: boolean
 }
 
+/** A plus handicap, kept negative, is printed with its plus. */
+function handicapFigure(playingHandicap: number | null): string {
+  if (playingHandicap === null) return '–'
+  return playingHandicap < 0 ? `+${-playingHandicap}` : String(playingHandicap)
+}
+
 /** The head of a board; the words of the second column follow the unit. */
 export function BoardHead({ unit }: { unit: string }) {
   return (
-    <thead>
-      <tr>
-        <th scope="col" className="lead-col">
+    <thead role="rowgroup">
+      <tr role="row">
+        <th role="columnheader" scope="col" className="lead-col">
           Place
         </th>
-        <th scope="col" className="num">
+        <th role="columnheader" scope="col" className="num">
           {unit}
         </th>
-        <th scope="col">Name</th>
-        <th scope="col" className="mid c-hcp">
+        <th role="columnheader" scope="col">
+          Name
+        </th>
+        <th role="columnheader" scope="col" className="mid c-hcp">
           Playing handicap
         </th>
-        <th scope="col" className="mid c-holes">
+        <th role="columnheader" scope="col" className="mid c-holes">
           Holes played
         </th>
-        <th scope="col" className="c-last">
+        <th role="columnheader" scope="col" className="c-last">
           Last hole
         </th>
       </tr>
@@ -49,7 +62,7 @@ export function BoardHead({ unit }: { unit: string }) {
 export function BoardLine(line: BoardLineProps) {
   const classes = [line.changed && 'changed', line.joined && 'joined'].filter(Boolean).join(' ')
   return (
-    <tr role="row" className={classes || undefined}>
+    <tr role="row" className={classes || undefined} id={line.id}>
       <td role="cell" className="lead-col fig place">
         {line.place === null ? '–' : `${line.place}${line.tied ? '=' : ''}`}
       </td>
@@ -57,17 +70,18 @@ export function BoardLine(line: BoardLineProps) {
         {line.score}
       </td>
       <th role="rowheader" scope="row" className="name">
-        <b>{line.name}</b>
+        {line.opener ?? <b>{line.name}</b>}
         {line.playingHandicap === null ? null : (
           <span className="fig hc narrow">
             <span className="unseen">plays off </span>
-            {line.playingHandicap}
+            {handicapFigure(line.playingHandicap)}
           </span>
         )}
         {line.note ? <span className="small">{line.note}</span> : null}
+        {line.words}
       </th>
       <td role="cell" className="fig count hcp">
-        {line.playingHandicap}
+        {handicapFigure(line.playingHandicap)}
       </td>
       <td role="cell" className="fig count">
         {line.holesPlayed}
@@ -95,9 +109,9 @@ export function BoardSentence({ children }: { children: ReactNode }) {
 }
 
 /** A row that has been opened: the card under the name. */
-export function BoardOpened({ children }: { children: ReactNode }) {
+export function BoardOpened({ children, id }: { children: ReactNode; id?: string }) {
   return (
-    <tr role="row" className="opened">
+    <tr role="row" className="opened" id={id}>
       <td role="cell" className="lead-col" />
       <td role="cell" colSpan={5}>
         {children}

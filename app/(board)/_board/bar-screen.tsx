@@ -2,7 +2,7 @@
 // The screen in the bar: pages of eight, turned every fifteen seconds by a plain cut, kept fresh like the board.
 
 import { useEffect, useState } from 'react'
-import { Device } from '../../_parts/device'
+import { Device } from '@/app/_parts/device'
 import { barPages, PAGE_SECONDS } from './bar-pages'
 import type { ScreenBoard } from './screen-board'
 import { useLiveBoard } from './use-live-board'

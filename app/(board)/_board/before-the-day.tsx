@@ -1,10 +1,10 @@
 // A day that has not begun: when, where, what, and who; and where the start sheet is.
 
+import { ActLink } from '@/app/_parts/act'
+import { CourseBars } from '@/app/_parts/course-bars'
+import { Empty } from '@/app/_parts/empty'
 import { capital, inWords } from '@/lib/boards/in-words'
 import type { DayBoard } from '@/lib/boards/views'
-import { ActLink } from '../../_parts/act'
-import { CourseBars } from '../../_parts/course-bars'
-import { Empty } from '../../_parts/empty'
 import { startAt } from './addresses'
 import { longDate, teeTime, year } from './words'
 

@@ -1,9 +1,9 @@
 // The head of the board: where and when, the name of the day, the sentence, and the course with the groups on it.
 
+import { CourseBars } from '@/app/_parts/course-bars'
+import { Notice } from '@/app/_parts/notice'
 import { listed, ordinal } from '@/lib/boards/in-words'
 import type { DayBoard } from '@/lib/boards/views'
-import { CourseBars } from '../../_parts/course-bars'
-import { Notice } from '../../_parts/notice'
 import { resultAt } from './addresses'
 import { groupsOut } from './groups-out'
 import type { ScreenBoard } from './screen-board'

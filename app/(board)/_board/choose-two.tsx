@@ -1,7 +1,7 @@
 // A plain form: two lists and a button, so that the address of a match can be written by hand and sent to a friend.
 
-import { Act } from '../../_parts/act'
-import { Select } from '../../_parts/field'
+import { Act } from '@/app/_parts/act'
+import { Select } from '@/app/_parts/field'
 import { matchAt } from './addresses'
 
 export interface TwoOf {

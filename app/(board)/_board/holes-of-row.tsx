@@ -1,8 +1,8 @@
 // A player's whole card in place, every figure a door to its working.
 
+import { Scorecard } from '@/app/_parts/scorecard'
 import { listed } from '@/lib/boards/in-words'
 import type { HoleLine } from '@/lib/rules/standings'
-import { Scorecard } from '../../_parts/scorecard'
 import { cardAt } from './addresses'
 import type { ScreenBoard, ScreenRow } from './screen-board'
 import { shortName } from './words'

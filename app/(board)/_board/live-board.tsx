@@ -3,9 +3,9 @@
 // right when it is loaded, with every view and card behind a link.
 
 import { useCallback, useMemo, useState } from 'react'
-import { Choice } from '../../_parts/choice'
-import { Notice } from '../../_parts/notice'
-import { Said } from '../../_parts/toast'
+import { Choice } from '@/app/_parts/choice'
+import { Notice } from '@/app/_parts/notice'
+import { Said } from '@/app/_parts/toast'
 import { BoardTop } from './board-top'
 import { useKept } from './kept-on-device'
 import { MyCard } from './my-card'

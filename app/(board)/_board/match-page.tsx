@@ -1,11 +1,11 @@
 // Any two cards as a match: who was up after each hole, on which holes the strokes fell, and how it ended.
 
+import { Dots } from '@/app/_parts/dots'
+import { MatchStrip } from '@/app/_parts/match-strip'
+import { WorkingSteps } from '@/app/_parts/working-steps'
 import { inWords } from '@/lib/boards/in-words'
 import type { MatchSheet, MatchSide } from '@/lib/boards/views'
 import type { HoleLine } from '@/lib/rules/standings'
-import { Dots } from '../../_parts/dots'
-import { MatchStrip } from '../../_parts/match-strip'
-import { WorkingSteps } from '../../_parts/working-steps'
 import { cardAt } from './addresses'
 import { ChooseTwo } from './choose-two'
 import { shortName } from './words'

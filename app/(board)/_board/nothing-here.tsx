@@ -1,5 +1,5 @@
+import { Empty } from '@/app/_parts/empty'
 import type { Refused } from '@/lib/result'
-import { Empty } from '../../_parts/empty'
 import { societyAt } from './addresses'
 
 /** A page that exists but has nothing to show: why, and where to go. */

@@ -1,9 +1,9 @@
 // The sheet every page of a day is printed on: society and place in the season at the head, folio at the foot.
 
 import type { ReactNode } from 'react'
+import { Folio } from '@/app/_parts/folio'
+import { RunningHead } from '@/app/_parts/running-head'
 import type { DayHead } from '@/lib/boards/views'
-import { Folio } from '../../_parts/folio'
-import { RunningHead } from '../../_parts/running-head'
 import { countAt, dayAt, resultAt, societyAt, startAt } from './addresses'
 
 export interface FrameProps {

@@ -1,6 +1,6 @@
 'use client'
 
-import { Act } from '../../_parts/act'
+import { Act } from '@/app/_parts/act'
 
 export function PrintButton({ children }: { children: string }) {
   return (

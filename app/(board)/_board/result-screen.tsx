@@ -1,9 +1,9 @@
 // The sheet with what belongs round it on a screen: which sheet this is, the older ones, printing.
 
+import { ActLink } from '@/app/_parts/act'
+import { Folio } from '@/app/_parts/folio'
+import { Notice } from '@/app/_parts/notice'
 import type { PublishedSheet } from '@/lib/society/read-board'
-import { ActLink } from '../../_parts/act'
-import { Folio } from '../../_parts/folio'
-import { Notice } from '../../_parts/notice'
 import { boardAt, matchAt, resultAt, societyAt } from './addresses'
 import { PrintButton } from './print-button'
 import { ResultSheetPage } from './result-sheet'

@@ -1,9 +1,9 @@
 // The frozen sheet as it hangs on the wall: the first three large, every card in two columns, ties in words, prizes.
 
+import { Device } from '@/app/_parts/device'
+import { HoleBars } from '@/app/_parts/hole-bars'
+import { Fold } from '@/app/_parts/ledger'
 import type { BoardRow, CompetitionBoard, ResultSheet } from '@/lib/boards/views'
-import { Device } from '../../_parts/device'
-import { HoleBars } from '../../_parts/hole-bars'
-import { Fold } from '../../_parts/ledger'
 import { coursePlayed, halves, howItCame, money, playedAs, withoutPlace } from './result-words'
 import { clock, dayOf, handicapFigure, longDate, placeFigure, scoreFigure, unitHeading, year } from './words'
 

@@ -1,5 +1,6 @@
 // The board as a table: by place, or under the groups in which they play.
 
+import { BoardHead } from '@/app/_parts/board-row'
 import { ordinal } from '@/lib/boards/in-words'
 import { byGroup, type ScreenBoard, type View } from './screen-board'
 import { StandingRow } from './standing-row'
@@ -14,37 +15,6 @@ export interface TableProps {
   readonly toggle: (entrant: string) => void
   /** Only these rows, in the order of the board; all when absent. */
   readonly only?: ReadonlySet<string>
-}
-
-function Head({ board }: { board: ScreenBoard }) {
-  return (
-    <thead role="rowgroup">
-      <tr role="row">
-        <th role="columnheader" scope="col" className="lead-col">
-          Place
-        </th>
-        <th role="columnheader" scope="col" className="num">
-          {unitHeading(board.competition)}
-        </th>
-        <th role="columnheader" scope="col">
-          Name
-        </th>
-        <th role="columnheader" scope="col" className="mid standing-c-hcp">
-          Playing
-          <br />
-          handicap
-        </th>
-        <th role="columnheader" scope="col" className="mid standing-c-holes">
-          Holes
-          <br />
-          played
-        </th>
-        <th role="columnheader" scope="col" className="standing-c-last">
-          Last hole
-        </th>
-      </tr>
-    </thead>
-  )
 }
 
 export function StandingsTable({ board, c, view, open, changed, toggle, only }: TableProps) {
@@ -63,16 +33,16 @@ export function StandingsTable({ board, c, view, open, changed, toggle, only }: 
   )
   const { sheets, loose } = byGroup(board)
   return (
-    <table className="standings" role="table">
+    <table className="board" role="table">
       <caption className="unseen">
         {board.competition.name}, {board.competition.formatName}
       </caption>
-      <Head board={board} />
+      <BoardHead unit={unitHeading(board.competition)} />
       {view !== 'groups' && <tbody role="rowgroup">{rows.map(row)}</tbody>}
       {view === 'groups' &&
         sheets.map(({ group, rows: inGroup }) => (
-          <tbody role="rowgroup" key={group.number} className="standing-group">
-            <tr role="row" className="standing-group-head">
+          <tbody role="rowgroup" key={group.number}>
+            <tr role="row" className="group-head">
               <td role="cell" className="lead-col fig">
                 {teeTime(group.startTime)}
               </td>

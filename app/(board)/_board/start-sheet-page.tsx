@@ -1,8 +1,8 @@
 // The start sheet for everybody: times, names, tees and handicaps. Codes and links are for the groups themselves.
 
+import { CourseBars } from '@/app/_parts/course-bars'
 import { capital } from '@/lib/boards/in-words'
 import type { DayBoard, StartSheet } from '@/lib/boards/views'
-import { CourseBars } from '../../_parts/course-bars'
 import { clock, dayOf, handicapFigure, longDate, teeTime, year } from './words'
 
 type Group = StartSheet['groups'][number]

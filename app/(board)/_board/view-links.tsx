@@ -1,7 +1,7 @@
 // Which competition, and how to look at it: plain links, so that they work before any script does.
 
 import Link from 'next/link'
-import { Tabs } from '../../_parts/tabs'
+import { Tabs } from '@/app/_parts/tabs'
 import { boardAt } from './addresses'
 import { type ScreenBoard, VIEWS, type View } from './screen-board'
 

@@ -1,10 +1,10 @@
 // One player's card: strokes once, and every competition that reads them.
 
+import { Dots } from '@/app/_parts/dots'
+import { Opens } from '@/app/_parts/opens'
 import { listed, ordinal } from '@/lib/boards/in-words'
 import type { PlayerCard } from '@/lib/boards/views'
 import type { HoleLine } from '@/lib/rules/standings'
-import { Dots } from '../../_parts/dots'
-import { Opens } from '../../_parts/opens'
 import { boardAt, cardAt, matchAt } from './addresses'
 import { handicapFigure, NO_PLACE, scoreFigure, scoreWords, signed, teeTime, unitHeading } from './words'
 

@@ -1,8 +1,8 @@
 // A figure opened: the running figure in the margin, the step and its clause beside it.
 
+import { StrokeBand, WorkingSteps } from '@/app/_parts/working-steps'
 import type { CardWorking } from '@/lib/boards/views'
 import type { HoleLine } from '@/lib/rules/standings'
-import { StrokeBand, WorkingSteps } from '../../_parts/working-steps'
 import { boardAt, cardAt } from './addresses'
 import { NextHoles } from './next-holes'
 

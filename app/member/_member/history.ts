@@ -1,8 +1,8 @@
 // The history of a figure as the picture takes it: oldest first, a word only on the changes worth one.
 
+import type { HandicapPoint } from '@/app/_parts/handicap-steps'
+import { longDate, year } from '@/app/(board)/_board/words'
 import type { MemberPage } from '@/lib/boards/views'
-import type { HandicapPoint } from '../../_parts/handicap-steps'
-import { longDate, year } from '../../(board)/_board/words'
 
 export const SOURCE_WORDS: Record<MemberPage['source'], string> = {
   'home-club': 'handicap index from the home club',

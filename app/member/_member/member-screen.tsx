@@ -1,13 +1,13 @@
 // A member's own page: the figure, how it came about as a picture, every change with its reason, the cards.
 
+import { Empty } from '@/app/_parts/empty'
+import { Folio } from '@/app/_parts/folio'
+import { HandicapSteps } from '@/app/_parts/handicap-steps'
+import { RunningHead } from '@/app/_parts/running-head'
+import { cardAt, societyAt } from '@/app/(board)/_board/addresses'
+import { longDate, NO_PLACE, shortDate, year } from '@/app/(board)/_board/words'
 import { ordinal } from '@/lib/boards/in-words'
 import type { MemberPage } from '@/lib/boards/views'
-import { Empty } from '../../_parts/empty'
-import { Folio } from '../../_parts/folio'
-import { HandicapSteps } from '../../_parts/handicap-steps'
-import { RunningHead } from '../../_parts/running-head'
-import { cardAt, societyAt } from '../../(board)/_board/addresses'
-import { longDate, NO_PLACE, shortDate, year } from '../../(board)/_board/words'
 import { pictureOf, SOURCE_WORDS } from './history'
 
 type OwnCard = MemberPage['cards'][number]

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next'
+import { Notice } from '@/app/_parts/notice'
 import { dayBoard } from '@/lib/society/read-board'
 import { matchOf } from '@/lib/society/read-card'
-import { Notice } from '../../../../../_parts/notice'
 import { type Asked, found, one } from '../../../../_board/answer'
 import { ChooseTwo } from '../../../../_board/choose-two'
 import { MatchPage } from '../../../../_board/match-page'
