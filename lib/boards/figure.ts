@@ -16,3 +16,10 @@ export function strokesFigure(handicap: number): string {
 export function ratingOf(tenths: number): string {
   return `${Math.trunc(tenths / 10)}.${tenths % 10}`
 }
+
+/** A fraction to three places, a half of the last place upward: 22711/1130 is "20.098"; a plus figure with its sign. */
+export function unroundedOf(numerator: number, denominator: number): string {
+  const thousandths = Math.floor((2 * 1000 * numerator + denominator) / (2 * denominator))
+  const size = Math.abs(thousandths)
+  return `${thousandths < 0 ? '+' : ''}${Math.trunc(size / 1000)}.${String(size % 1000).padStart(3, '0')}`
+}

@@ -1,0 +1,162 @@
+// Changes a day. Course, tees and terms only before the freeze; names, times, places and prizes until it is closed.
+
+import type { Actor } from '@/lib/facts/actor'
+import { type ChangeDay, changeDay as schema } from '@/lib/facts/commands'
+import type { DayRecord } from '@/lib/facts/day-record'
+import { type Fault, type Refused, type Result, refused } from '@/lib/result'
+import { starts } from '@/lib/rules/draw/starts'
+import { courseIn } from '@/lib/store/courses'
+import {
+  type DayToKeep,
+  dayExtras,
+  numberByDate,
+  replaceCompetitions,
+  replaceTees,
+  updateDay,
+} from '@/lib/store/day-setup'
+import { replaceGroups, setCodesUntil } from '@/lib/store/groups'
+import { seasonIn } from '@/lib/store/seasons'
+import { changeOfDay, type DayRefusals } from './day-change'
+import { codesUntil } from './day-clock'
+import { dayToKeep } from './day-terms'
+import { notFound } from './desk-only'
+import { notUnderstood, parseInput } from './parse-input'
+
+type Refusals = DayRefusals | 'day-closed' | 'frozen' | 'too-many-groups'
+
+export async function changeDay(
+  actor: Actor,
+  input: ChangeDay,
+  now: Date = new Date(),
+): Promise<Result<{ version: number }, Refusals>> {
+  const read = parseInput(schema, input)
+  if (!read.ok) return read
+  const form = read.value.day
+  return changeOfDay<object, Refusals>(actor, 'change-day', read.value, async (day, { societyId }, tx) => {
+    if (day.status === 'closed') return refused('day-closed', 'The day is closed. Reopen it before changing anything.')
+    const season = await seasonIn(tx, societyId, form.seasonId)
+    if (!season) return notFound('season')
+    const course = await courseIn(tx, societyId, form.courseId)
+    if (!course) return notFound('course')
+    const wanted = dayToKeep(form, season, course)
+    if (!wanted.ok) return wanted
+    const changed = decide(day, wanted.value)
+    if ('ok' in changed) return changed
+    const retimed = timesOf(day, wanted.value)
+    if (retimed === null)
+      return refused('too-many-groups', 'A shotgun start has room for two groups a hole, and none on the par threes.')
+    const before = await dayExtras(tx, day.id)
+    return {
+      save: async (saving) => {
+        await updateDay(saving, day.id, season.seasonId, changed)
+        if (day.status === 'called' && !sameTees(day, wanted.value)) await replaceTees(saving, day, wanted.value.tees)
+        await replaceCompetitions(saving, day, wanted.value.competitions)
+        if (retimed.length > 0) await replaceGroups(saving, day, retimed, codesUntil(changed.date), null, now)
+        else await setCodesUntil(saving, day.round.id, codesUntil(changed.date))
+        await numberByDate(saving, season.seasonId)
+        if (before.seasonId !== season.seasonId) await numberByDate(saving, before.seasonId)
+        return {}
+      },
+    }
+  })
+}
+
+/** What is to be written, or the refusal when something that is frozen would move. */
+function decide(day: DayRecord, wanted: DayToKeep): DayToKeep | Refused<'frozen' | 'not-understood'> {
+  const missing = day.entries.filter(
+    (entry) => entry.status !== 'withdrawn' && !wanted.tees.some((tee) => tee.gender === entry.gender && tee.isDefault),
+  )
+  if (day.status === 'called') {
+    if (missing.length === 0) return wanted
+    return notUnderstood([
+      {
+        place: missing[0]!.gender === 'men' ? 'teeMen' : 'teeWomen',
+        sentence: `${missing[0]!.firstName} ${missing[0]!.familyName} is entered and would have no tee.`,
+      },
+    ])
+  }
+  const faults = frozenFaults(day, wanted)
+  if (faults.length > 0)
+    return refused('frozen', 'Handicaps are frozen: course, tees and terms stay as they are.', faults)
+  // The edition was fixed with the figures, whatever the date is moved to; so was the copy of the course.
+  return {
+    ...wanted,
+    edition: day.edition,
+    round: { ...wanted.round, courseId: day.round.courseId, courseName: day.round.courseName },
+  }
+}
+
+function frozenFaults(day: DayRecord, wanted: DayToKeep): readonly Fault[] {
+  const faults: Fault[] = []
+  if (wanted.round.courseId !== day.round.courseId || wanted.round.holes !== day.round.holes)
+    faults.push({ place: 'courseId', sentence: 'The course stays.' })
+  for (const [place, gender] of [
+    ['teeMen', 'men'],
+    ['teeWomen', 'women'],
+  ] as const) {
+    const was = day.tees.find((tee) => tee.gender === gender && tee.isDefault)?.name ?? null
+    const is = wanted.tees.find((tee) => tee.gender === gender && tee.isDefault)?.name ?? null
+    if (was !== is) faults.push({ place, sentence: `The tee for ${gender} stays${was ? ` ${was}` : ''}.` })
+  }
+  if (wanted.competitions.length !== day.competitions.length)
+    faults.push({ place: 'competitions', sentence: 'No competition can be added or taken away.' })
+  else
+    day.competitions.forEach((one, at) => {
+      const asked = wanted.competitions[at]!
+      if (asked.format !== one.format)
+        faults.push({ place: `competitions[${at}].format`, sentence: `${one.name} keeps its form of play.` })
+      else if (canonical(asked.terms) !== canonical(one.terms))
+        faults.push({ place: `competitions[${at}].terms`, sentence: `${one.name} keeps its terms.` })
+    })
+  return faults
+}
+
+/** The same content whatever the order in which its keys were written. */
+function canonical(value: unknown): string {
+  return JSON.stringify(value, (_, part) =>
+    part && typeof part === 'object' && !Array.isArray(part)
+      ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : part,
+  )
+}
+
+function sameTees(day: DayRecord, wanted: DayToKeep): boolean {
+  const plain = (tees: DayToKeep['tees'] | DayRecord['tees']) =>
+    canonical(
+      tees
+        .map(({ name, gender, courseRatingTenths, slopeRating, isDefault, holes }) => ({
+          name,
+          gender,
+          courseRatingTenths,
+          slopeRating,
+          isDefault,
+          holes: holes.map((hole) => [hole.hole, hole.par, hole.strokeIndex, hole.yards ?? null]),
+        }))
+        .sort((a, b) => (`${a.gender} ${a.name}` < `${b.gender} ${b.name}` ? -1 : 1)),
+    )
+  return wanted.round.courseId === day.round.courseId && plain(day.tees) === plain(wanted.tees)
+}
+
+/** New times for the groups when the start moved; none when it stayed, so that times set by hand stay too. */
+function timesOf(day: DayRecord, wanted: DayToKeep) {
+  const { startKind, firstTee, intervalMinutes } = wanted.round
+  const stayed =
+    startKind === day.round.startKind &&
+    firstTee === day.round.firstTee &&
+    intervalMinutes === day.round.intervalMinutes
+  if (stayed || day.groups.length === 0) return []
+  const tee = wanted.tees.find((one) => one.isDefault) ?? wanted.tees[0]
+  const times = starts(day.groups.length, {
+    kind: startKind,
+    firstTee,
+    intervalMinutes,
+    pars: tee?.holes.map((hole) => hole.par) ?? [],
+  })
+  return (
+    times?.map(({ time, hole }, at) => ({
+      startTime: time,
+      startHole: hole,
+      entryIds: day.groups[at]!.entryIds,
+    })) ?? null
+  )
+}

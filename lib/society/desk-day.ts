@@ -1,0 +1,87 @@
+// The desk's own view: the society with its seasons, and a day with what is due.
+
+import type { DeskDay, DeskHome, Due } from '@/lib/boards/desk-views'
+import { countsOf, teesInWords, whatIsDue } from '@/lib/boards/what-is-due'
+import type { Actor } from '@/lib/facts/actor'
+import { dateIn, daysBetween } from '@/lib/facts/calendar'
+import type { DayRecord } from '@/lib/facts/day-record'
+import { ok, type Result } from '@/lib/result'
+import { intervalCaution } from '@/lib/rules/draw/interval'
+import { reading } from '@/lib/store/client'
+import { readDayRecord } from '@/lib/store/day-record'
+import { dayExtras } from '@/lib/store/day-setup'
+import { slugOfSociety, societyAtDesk } from '@/lib/store/desk'
+import { today, zoneOfInstallation } from '@/lib/store/settings'
+import { deskOnly, notFound } from './desk-only'
+
+type Refusals = 'not-allowed' | 'not-found'
+
+export async function deskDay(
+  actor: Actor,
+  daySlug: string,
+  now: Date = new Date(),
+): Promise<Result<DeskDay, Refusals>> {
+  const officer = deskOnly(actor, 'read-desk')
+  if (!officer.ok) return officer
+  const societySlug = await slugOfSociety(officer.value.societyId)
+  const record = societySlug === null ? null : await readDayRecord({ societySlug, daySlug })
+  if (!record) return notFound('day')
+  const extras = await dayExtras(reading(), record.id)
+  const todayIs = today(now)
+  const counts = countsOf(record, extras.places)
+  return ok({
+    record,
+    today: todayIs,
+    daysToGo: daysBetween(todayIs, record.date),
+    places: extras.places,
+    due: whatIsDue(record, counts, dateIn(extras.createdAt, zoneOfInstallation()), todayIs),
+    counts,
+    draw: extras.drawnAt && extras.drawWay ? { at: extras.drawnAt, way: extras.drawWay, seed: extras.drawSeed } : null,
+    tees: teesInWords(record),
+    cautions: cautionsOf(record),
+  })
+}
+
+function cautionsOf(record: DayRecord): readonly string[] {
+  if (record.round.startKind === 'shotgun' || record.groups.length === 0) return []
+  const largest = Math.max(...record.groups.map((group) => group.entryIds.length))
+  const caution = intervalCaution(largest, record.round.intervalMinutes)
+  return caution ? [caution] : []
+}
+
+/** The society's seasons with their days; for each day that still has something to do, the next thing. */
+export async function deskHome(actor: Actor, now: Date = new Date()): Promise<Result<DeskHome, Refusals>> {
+  const officer = deskOnly(actor, 'read-desk')
+  if (!officer.ok) return officer
+  const { societyId } = officer.value
+  const society = await societyAtDesk(societyId)
+  if (!society) return notFound('society')
+  const todayIs = today(now)
+  const seasons = []
+  for (const { days, ...season } of society.seasons) {
+    const fixtures = []
+    for (const day of days) {
+      const done = day.published !== null && daysBetween(day.date, todayIs) > 7
+      fixtures.push({ ...day, next: done ? null : await nextOf(societyId, day.dayId, todayIs) })
+    }
+    seasons.push({ ...season, days: days.length, fixtures })
+  }
+  return ok({
+    societyName: society.name,
+    societySlug: society.slug,
+    isDemo: society.isDemo,
+    today: todayIs,
+    members: society.members,
+    courses: society.courses,
+    seasons,
+  })
+}
+
+async function nextOf(societyId: string, dayId: string, todayIs: string): Promise<Due | null> {
+  const record = await readDayRecord({ societyId, dayId })
+  if (!record) return null
+  const extras = await dayExtras(reading(), dayId)
+  const called = dateIn(extras.createdAt, zoneOfInstallation())
+  const due = whatIsDue(record, countsOf(record, extras.places), called, todayIs)
+  return due.find((one) => one.state === 'next') ?? null
+}

@@ -1,0 +1,106 @@
+// Decisions about the entry list that entering a member and entering a guest share.
+
+import { figuresOf } from '@/lib/boards/handicap-table'
+import type { DayRecord } from '@/lib/facts/day-record'
+import { ok, type Refused, type Result, refused } from '@/lib/result'
+import { markersOf } from '@/lib/rules/draw/markers'
+import type { Tx } from '@/lib/store/client'
+import { dayRecordIn } from '@/lib/store/day-record'
+import { freezeFigures } from '@/lib/store/entries'
+import { type CardsToWrite, writeCards } from '@/lib/store/groups'
+
+export function closedForEntries(day: DayRecord): Refused<'entries-over'> | null {
+  if (day.status !== 'closed') return null
+  return refused('entries-over', 'The day is closed: nobody can be put in or taken out any more.')
+}
+
+/** The tee asked for, or the day's own for the gender. */
+export function teeFor(
+  day: DayRecord,
+  gender: 'men' | 'women',
+  roundTeeId: string | null,
+): Result<string, 'no-tee' | 'wrong-tee'> {
+  if (roundTeeId === null) {
+    const own = day.tees.find((tee) => tee.gender === gender && tee.isDefault)
+    if (own) return ok(own.id)
+    return refused('no-tee', `The day has no tee for ${gender}. Choose one under the day's course first.`)
+  }
+  const tee = day.tees.find((one) => one.id === roundTeeId)
+  if (!tee) return refused('no-tee', 'The day has no such tee.')
+  if (tee.gender !== gender)
+    return refused('wrong-tee', `${tee.name} is rated for ${tee.gender} here: choose a tee rated for ${gender}.`)
+  return ok(tee.id)
+}
+
+export function hasScores(day: DayRecord, entryId: string): boolean {
+  const card = day.cards.find((one) => one.entryId === entryId)
+  if (!card) return false
+  return (
+    card.state !== 'out' ||
+    day.facts.some((fact) => fact.cardId === card.id || fact.writer === entryId) ||
+    day.signatures.some((signature) => signature.cardId === card.id) ||
+    day.rulings.some((ruling) => ruling.cardId === card.id)
+  )
+}
+
+/** Who moves up from the waiting list: members before guests, then in the order in which they came. */
+export function movedUp(day: DayRecord, out: DayRecord['entries'], free: number): DayRecord['entries'] {
+  const waiting = day.entries.filter(
+    (entry) =>
+      entry.status === 'waiting' && !out.includes(entry) && (day.status === 'called' || entry.indexTenths !== null),
+  )
+  const inOrder = [
+    ...waiting.filter((entry) => entry.kind === 'member'),
+    ...waiting.filter((entry) => entry.kind === 'guest'),
+  ]
+  return inOrder.slice(0, Math.max(0, Math.min(free, inOrder.length)))
+}
+
+/** Whoever comes in after the freeze plays off the figure of that moment, fixed at once like everybody else's. */
+export async function freezeLate(tx: Tx, before: DayRecord): Promise<void> {
+  if (before.status === 'called') return
+  const day = await dayRecordIn(tx, { societyId: before.society.id, dayId: before.id })
+  if (!day) throw new Error(`Day ${before.id} went away while somebody was entered.`)
+  const figures = figuresOf(day)
+  await freezeFigures(
+    tx,
+    day.entries.flatMap((entry) => {
+      const figure = figures.get(entry.id)
+      if (entry.frozen || entry.status !== 'entered' || entry.indexTenths === null || !figure) return []
+      return [
+        {
+          entryId: entry.id,
+          indexTenths: entry.indexTenths,
+          courseNumerator: figure.course.numerator,
+          courseDenominator: figure.course.denominator,
+          courseHandicap: figure.course.rounded,
+          playing: [...figure.playing].map(([competitionId, playingHandicap]) => ({ competitionId, playingHandicap })),
+        },
+      ]
+    }),
+  )
+}
+
+/** Once the start is published, a change of who plays or with whom changes the cards too. */
+export async function cardsAfterChange(tx: Tx, before: DayRecord): Promise<void> {
+  if (before.startPublishedAt === null) return
+  const day = await dayRecordIn(tx, { societyId: before.society.id, dayId: before.id })
+  if (!day) throw new Error(`Day ${before.id} went away while its cards were written.`)
+  await writeCards(tx, day, cardsFor(day))
+}
+
+/** A card for everybody in a group, each marked by the next; cards with scores on them stay whatever happens. */
+export function cardsFor(day: DayRecord): CardsToWrite {
+  const wanted = new Map(day.groups.flatMap((group) => [...markersOf(group.entryIds)]))
+  const kept = new Map(day.cards.map((card) => [card.entryId, card]))
+  return {
+    fresh: [...wanted].filter(([entryId]) => !kept.has(entryId)).map(([entryId, markerId]) => ({ entryId, markerId })),
+    marked: [...wanted].flatMap(([entryId, markerId]) => {
+      const card = kept.get(entryId)
+      return card && card.markerId !== markerId && card.state === 'out' ? [{ cardId: card.id, markerId }] : []
+    }),
+    empty: day.cards
+      .filter((card) => !wanted.has(card.entryId) && !hasScores(day, card.entryId))
+      .map((card) => card.id),
+  }
+}

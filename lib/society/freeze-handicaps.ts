@@ -1,0 +1,57 @@
+// Fixes everybody's figure, course handicap and playing handicaps for the day. A later change alters nothing here.
+
+import type { z } from 'zod'
+import { figuresOf, handicapTableOf } from '@/lib/boards/handicap-table'
+import type { HandicapTable } from '@/lib/boards/views'
+import type { Actor } from '@/lib/facts/actor'
+import { freezeHandicaps as schema } from '@/lib/facts/commands'
+import { ok, type Result, refused } from '@/lib/result'
+import { readDayRecord } from '@/lib/store/day-record'
+import { changeOfDay, type DayRefusals } from './day-change'
+import { deskOnly, notFound } from './desk-only'
+import { freezeLate } from './entry-list'
+import { parseInput } from './parse-input'
+
+export async function freezeHandicaps(
+  actor: Actor,
+  input: z.input<typeof schema>,
+  now: Date = new Date(),
+): Promise<Result<{ version: number; frozen: number }, DayRefusals | 'frozen-already' | 'no-entries' | 'no-figure'>> {
+  const read = parseInput(schema, input)
+  if (!read.ok) return read
+  return changeOfDay<{ frozen: number }, 'frozen-already' | 'no-entries' | 'no-figure'>(
+    actor,
+    'freeze-handicaps',
+    read.value,
+    async (day) => {
+      if (day.status !== 'called') return refused('frozen-already', 'The handicaps of this day are frozen already.')
+      const entered = day.entries.filter((entry) => entry.status === 'entered')
+      if (entered.length === 0) return refused('no-entries', 'Nobody is entered yet: there is nothing to freeze.')
+      const missing = handicapTableOf(day).missing
+      if (missing.length > 0)
+        return refused(
+          'no-figure',
+          `${missing.length === 1 ? `${missing[0]!.name} has` : `${missing.length} players have`} no figure yet. Give one under Members, or take the entry out.`,
+          missing.map(({ entryId, name }) => ({ place: `entry ${entryId}`, sentence: `${name} has no figure.` })),
+        )
+      const frozen = figuresOf(day).size
+      return {
+        also: { status: 'frozen', frozenAt: now },
+        save: async (tx) => {
+          await freezeLate(tx, { ...day, status: 'frozen' })
+          return { frozen }
+        },
+      }
+    },
+  )
+}
+
+export async function handicapTable(
+  actor: Actor,
+  dayId: string,
+): Promise<Result<HandicapTable, 'not-allowed' | 'not-found'>> {
+  const officer = deskOnly(actor, 'read-desk')
+  if (!officer.ok) return officer
+  const day = await readDayRecord({ societyId: officer.value.societyId, dayId })
+  return day ? ok(handicapTableOf(day)) : notFound('day')
+}

@@ -1,0 +1,152 @@
+// A course with its tees: ratings, par, stroke index and yards for each set and gender. Days keep their own copies.
+
+import type { CourseCard, CourseRow } from '@/lib/boards/desk-views'
+import { ratingOf } from '@/lib/boards/figure'
+import type { Actor } from '@/lib/facts/actor'
+import { type KeepCourse, keepCourse as schema } from '@/lib/facts/commands'
+import { type Fault, ok, type Result, refused } from '@/lib/result'
+import { reading } from '@/lib/store/client'
+import {
+  type CourseKept,
+  courseIn,
+  courseNamed,
+  coursesOf,
+  insertCourse,
+  type TeeToKeep,
+  updateCourse,
+} from '@/lib/store/courses'
+import { write } from '@/lib/store/write'
+import { deskOnly, notFound } from './desk-only'
+import { notUnderstood, parseInput } from './parse-input'
+
+type Refusals = 'not-allowed' | 'not-understood' | 'not-found' | 'course-exists' | 'course-moved-on'
+
+export async function keepCourse(
+  actor: Actor,
+  input: KeepCourse,
+  now: Date = new Date(),
+): Promise<Result<{ courseId: string; version: number }, Refusals>> {
+  const officer = deskOnly(actor, 'keep-course')
+  if (!officer.ok) return officer
+  const read = parseInput(schema, input)
+  if (!read.ok) return read
+  const { courseId, version, ...card } = read.value
+  const faults = cardFaults(card.tees)
+  if (faults.length > 0) return notUnderstood(faults)
+  const course = { ...card, holes: card.tees[0]!.holes.length }
+  const { societyId } = officer.value
+
+  return write<Result<{ courseId: string; version: number }, Refusals>>(async (tx) => {
+    const named = await courseNamed(tx, societyId, course.name)
+    if (named && named.courseId !== courseId)
+      return refused(
+        'course-exists',
+        `${course.name} is in the book already. Change that one, or give this another name.`,
+      )
+    if (courseId === undefined) return ok({ courseId: await insertCourse(tx, societyId, course, now), version: 1 })
+    if (!(await courseIn(tx, societyId, courseId))) return notFound('course')
+    if (version === undefined || !(await updateCourse(tx, societyId, courseId, version, course)))
+      return refused(
+        'course-moved-on',
+        'Somebody else has changed this course meanwhile. Look at it as it is now, then save again.',
+      )
+    return ok({ courseId, version: version + 1 })
+  })
+}
+
+/** What no single hole can show: numbers that are missing or twice there, and tees that do not fit together. */
+export function cardFaults(tees: readonly TeeToKeep[]): readonly Fault[] {
+  const faults: Fault[] = []
+  const count = tees[0]?.holes.length ?? 0
+  const seen = new Set<string>()
+  tees.forEach((tee, at) => {
+    const place = `tees[${at}]`
+    const called = `${tee.name} ${tee.gender}`
+    if (seen.has(called.toLowerCase()))
+      faults.push({ place: `${place}.name`, sentence: `${tee.name} for ${tee.gender} is there twice.` })
+    seen.add(called.toLowerCase())
+    if (tee.holes.length !== 9 && tee.holes.length !== 18)
+      faults.push({ place: `${place}.holes`, sentence: `${called} has ${tee.holes.length} holes: 9 or 18 are needed.` })
+    else if (tee.holes.length !== count)
+      faults.push({ place: `${place}.holes`, sentence: `${called} has another number of holes than the first tee.` })
+    else faults.push(...holeFaults(tee, place, called))
+  })
+  return faults
+}
+
+function holeFaults(tee: TeeToKeep, place: string, called: string): readonly Fault[] {
+  const faults: Fault[] = []
+  const indexes = new Map<number, number>()
+  tee.holes.forEach((hole, at) => {
+    if (hole.hole !== at + 1)
+      faults.push({
+        place: `${place}.holes[${at}].hole`,
+        sentence: `${called}: hole ${at + 1} is missing or out of order.`,
+      })
+    const twin = indexes.get(hole.strokeIndex)
+    const indexPlace = `${place}.holes[${at}].strokeIndex`
+    if (hole.strokeIndex > tee.holes.length)
+      faults.push({
+        place: indexPlace,
+        sentence: `${called}: stroke index ${hole.strokeIndex} on a course of ${tee.holes.length} holes.`,
+      })
+    else if (twin !== undefined)
+      faults.push({
+        place: indexPlace,
+        sentence: `${called}: stroke index ${hole.strokeIndex} is on hole ${twin} and on hole ${hole.hole}.`,
+      })
+    indexes.set(hole.strokeIndex, hole.hole)
+  })
+  return faults
+}
+
+export async function courseList(actor: Actor): Promise<Result<readonly CourseRow[], 'not-allowed'>> {
+  const officer = deskOnly(actor, 'read-desk')
+  if (!officer.ok) return officer
+  return ok((await coursesOf(officer.value.societyId)).map(rowOf))
+}
+
+function rowOf(course: CourseKept): CourseRow {
+  return {
+    courseId: course.courseId,
+    name: course.name,
+    place: course.place,
+    holes: course.holes,
+    version: course.version,
+    tees: course.tees.map((tee) => ({
+      teeId: tee.teeId,
+      name: tee.name,
+      gender: tee.gender,
+      courseRating: ratingOf(tee.courseRatingTenths),
+      slopeRating: tee.slopeRating,
+      par: tee.holes.reduce((sum, hole) => sum + hole.par, 0),
+      yards: yardsOf(tee),
+    })),
+  }
+}
+
+/** Null as soon as one hole has not been measured: a total that leaves a hole out would mislead. */
+export function yardsOf(tee: TeeToKeep): number | null {
+  return tee.holes.reduce<number | null>(
+    (sum, hole) => (sum === null || hole.yards === null ? null : sum + hole.yards),
+    0,
+  )
+}
+
+export async function courseById(
+  actor: Actor,
+  courseId: string,
+): Promise<Result<CourseCard, 'not-allowed' | 'not-found'>> {
+  const officer = deskOnly(actor, 'read-desk')
+  if (!officer.ok) return officer
+  const course = await courseIn(reading(), officer.value.societyId, courseId)
+  if (!course) return notFound('course')
+  const { holes: _, ...card } = course
+  return ok({
+    ...card,
+    tees: card.tees.map((tee) => ({
+      ...tee,
+      holes: tee.holes.map(({ yards, ...hole }) => (yards === null ? hole : { ...hole, yards })),
+    })),
+  })
+}

@@ -1,0 +1,174 @@
+// The draw: groups by lot, by handicap, in order of entry or by hand, and the sides inside them.
+
+import { figuresOf } from '@/lib/boards/handicap-table'
+import type { Actor } from '@/lib/facts/actor'
+import {
+  type ArrangeGroups,
+  type ArrangeSides,
+  arrangeGroups as groupsSchema,
+  type MakeDraw,
+  makeDraw as schema,
+  arrangeSides as sidesSchema,
+} from '@/lib/facts/commands'
+import type { DayRecord } from '@/lib/facts/day-record'
+import { type Fault, type Result, refused } from '@/lib/result'
+import { drawGroups } from '@/lib/rules/draw/groups'
+import { pairsOf } from '@/lib/rules/draw/pairs'
+import { starts } from '@/lib/rules/draw/starts'
+import { formatOf } from '@/lib/rules/formats/catalogue'
+import type { Tx } from '@/lib/store/client'
+import { type GroupToKeep, type HowDrawn, replaceGroups, replaceSides } from '@/lib/store/groups'
+import { changeOfDay, type DayRefusals } from './day-change'
+import { codesUntil } from './day-clock'
+import { cardsAfterChange } from './entry-list'
+import { notUnderstood, parseInput } from './parse-input'
+
+type Refusals = DayRefusals | 'day-closed' | 'start-published' | 'too-few' | 'too-many-groups'
+
+export async function makeDraw(
+  actor: Actor,
+  input: MakeDraw,
+  now: Date = new Date(),
+): Promise<Result<{ version: number }, Refusals>> {
+  const read = parseInput(schema, input)
+  if (!read.ok) return read
+  const { way, groupSize, seed, threes } = read.value
+  return changeOfDay<object, Refusals>(actor, 'make-draw', read.value, async (day) => {
+    if (day.startPublishedAt !== null)
+      return refused('start-published', 'The start sheet is out. Move players by hand, so that the others stay put.')
+    const handicaps = figuresOf(day)
+    const players = day.entries
+      .filter((entry) => entry.status === 'entered')
+      .map((entry) => ({
+        id: entry.id,
+        handicap: handicaps.get(entry.id)?.course.numerator ?? null,
+        hostId: day.entries.find((host) => host.personId === entry.hostId)?.id ?? null,
+      }))
+    if (players.length < 2) return refused('too-few', 'A draw needs at least two players entered.')
+    const groups = drawGroups(players, { way, groupSize: groupSize as 2 | 3 | 4, seed, smaller: threes })
+    return placed(
+      day,
+      groups.map((entryIds) => ({ entryIds })),
+      { drawWay: way, drawSeed: seed },
+      now,
+    )
+  })
+}
+
+/** Groups as moved by hand. Whoever is in none of them is left without a group until the desk finds a place. */
+export async function arrangeGroups(
+  actor: Actor,
+  input: ArrangeGroups,
+  now: Date = new Date(),
+): Promise<Result<{ version: number }, Refusals>> {
+  const read = parseInput(groupsSchema, input)
+  if (!read.ok) return read
+  const { groups } = read.value
+  return changeOfDay<object, Refusals>(actor, 'make-draw', read.value, async (day) => {
+    const faults = placeFaults(
+      day,
+      groups.map((group) => group.entryIds),
+      'groups',
+    )
+    if (faults.length > 0) return notUnderstood(faults)
+    return placed(day, groups, { drawWay: 'by-hand', drawSeed: null }, now)
+  })
+}
+
+type Asked = { entryIds: readonly string[]; startTime?: string | undefined; startHole?: number | undefined }
+
+function placed(day: DayRecord, groups: readonly Asked[], drawn: HowDrawn, now: Date) {
+  if (day.status === 'closed') return refused('day-closed', 'The day is closed: the groups stay as they were.')
+  const tee = day.tees.find((one) => one.isDefault) ?? day.tees[0]
+  const times = starts(groups.length, {
+    kind: day.round.startKind,
+    firstTee: day.round.firstTee,
+    intervalMinutes: day.round.intervalMinutes,
+    pars: tee?.holes.map((hole) => hole.par) ?? [],
+  })
+  if (times === null)
+    return refused('too-many-groups', 'A shotgun start has room for two groups a hole, and none on the par threes.')
+  const kept = groups.map(
+    (group, at): GroupToKeep => ({
+      entryIds: group.entryIds,
+      startTime: group.startTime ?? times[at]!.time,
+      startHole: group.startHole ?? times[at]!.hole,
+    }),
+  )
+  return {
+    save: async (tx: Tx) => {
+      await replaceGroups(tx, day, kept, codesUntil(day.date), drawn, now)
+      for (const one of day.competitions) await pairUp(tx, day, one, kept)
+      await cardsAfterChange(tx, day)
+      return {}
+    },
+  }
+}
+
+/** Sides that are still together stay; the others are made anew inside their groups. */
+async function pairUp(tx: Tx, day: DayRecord, one: DayRecord['competitions'][number], groups: readonly GroupToKeep[]) {
+  const format = formatOf(one.format)
+  const size = format?.isMatch ? 2 : (format?.sideSize ?? 1)
+  if (size < 2) return
+  const hostOf = new Map(
+    day.entries.map((entry) => [entry.id, day.entries.find((host) => host.personId === entry.hostId)?.id ?? null]),
+  )
+  const standing = one.sides.map((side) => side.entryIds)
+  const sides = groups.flatMap((group) =>
+    pairsOf(
+      group.entryIds.map((id) => ({ id, hostId: hostOf.get(id) ?? null })),
+      size,
+      standing,
+    ),
+  )
+  await replaceSides(tx, day.society.id, one.id, sides)
+}
+
+/** Sides as chosen by hand: partners, or opponents in a match. */
+export async function arrangeSides(
+  actor: Actor,
+  input: ArrangeSides,
+): Promise<Result<{ version: number }, Refusals | 'no-sides'>> {
+  const read = parseInput(sidesSchema, input)
+  if (!read.ok) return read
+  const { competitionId, sides } = read.value
+  return changeOfDay<object, Refusals | 'no-sides'>(actor, 'make-draw', read.value, async (day, { societyId }) => {
+    if (day.status === 'closed') return refused('day-closed', 'The day is closed: the sides stay as they were.')
+    const competition = day.competitions.find((one) => one.id === competitionId)
+    if (!competition) return refused('not-found', "There is no such competition in this society's book.")
+    const format = formatOf(competition.format)
+    const size = format?.isMatch ? 2 : (format?.sideSize ?? 1)
+    if (size < 2) return refused('no-sides', `${competition.name} is played alone: it has no sides.`)
+    const faults = [
+      ...placeFaults(day, sides, 'sides'),
+      ...sides.flatMap((side, at) =>
+        side.length > size ? [{ place: `sides[${at}]`, sentence: `A side here has ${size} players.` }] : [],
+      ),
+    ]
+    if (faults.length > 0) return notUnderstood(faults)
+    return {
+      save: async (tx) => {
+        await replaceSides(tx, societyId, competitionId, sides)
+        return {}
+      },
+    }
+  })
+}
+
+/** Everybody at most once, and only who plays on this day. */
+function placeFaults(day: DayRecord, groups: readonly (readonly string[])[], called: string): readonly Fault[] {
+  const entered = new Map(
+    day.entries.filter((entry) => entry.status === 'entered').map((entry) => [entry.id, entry] as const),
+  )
+  const seen = new Set<string>()
+  return groups.flatMap((ids, at) =>
+    ids.flatMap((id, seat) => {
+      const place = `${called}[${at}]${called === 'groups' ? '.entryIds' : ''}[${seat}]`
+      const entry = entered.get(id)
+      if (!entry) return [{ place, sentence: 'Somebody here is not entered on this day.' }]
+      if (seen.has(id)) return [{ place, sentence: `${entry.firstName} ${entry.familyName} is there twice.` }]
+      seen.add(id)
+      return []
+    }),
+  )
+}

@@ -1,0 +1,95 @@
+// The start sheet goes out: every group gets its cards, its link and its code.
+
+import type { z } from 'zod'
+import { startSheetOf } from '@/lib/boards/start-sheet'
+import type { StartSheet } from '@/lib/boards/views'
+import type { Actor } from '@/lib/facts/actor'
+import { renewGroupLink as renewSchema, publishStart as schema } from '@/lib/facts/commands'
+import { ok, type Result, refused } from '@/lib/result'
+import { readDayRecord } from '@/lib/store/day-record'
+import { renewLink, setCodesUntil } from '@/lib/store/groups'
+import { write } from '@/lib/store/write'
+import { changeOfDay, type DayRefusals } from './day-change'
+import { codesUntil } from './day-clock'
+import { deskOnly, notFound } from './desk-only'
+import { cardsAfterChange } from './entry-list'
+import { parseInput } from './parse-input'
+
+type Refusals = 'not-frozen' | 'no-groups' | 'without-group' | 'alone-in-group' | 'published-already'
+
+export async function publishStart(
+  actor: Actor,
+  input: z.input<typeof schema>,
+  now: Date = new Date(),
+): Promise<Result<{ version: number; cards: number }, DayRefusals | Refusals>> {
+  const read = parseInput(schema, input)
+  if (!read.ok) return read
+  return changeOfDay<{ cards: number }, Refusals>(actor, 'publish-start', read.value, async (day) => {
+    if (day.startPublishedAt !== null) return refused('published-already', 'The start sheet is out already.')
+    if (day.status === 'called')
+      return refused('not-frozen', 'Freeze the handicaps first: the cards carry the strokes each player receives.')
+    if (day.groups.length === 0) return refused('no-groups', 'Make the draw first.')
+    const seated = new Set(day.groups.flatMap((group) => group.entryIds))
+    const left = day.entries.filter((entry) => entry.status === 'entered' && !seated.has(entry.id))
+    if (left.length > 0)
+      return refused(
+        'without-group',
+        `${left.length === 1 ? `${left[0]!.firstName} ${left[0]!.familyName} is` : `${left.length} players are`} in no group yet.`,
+        left.map((entry) => ({
+          place: `entry ${entry.id}`,
+          sentence: `${entry.firstName} ${entry.familyName} is in no group.`,
+        })),
+      )
+    const alone = day.groups.filter((group) => group.entryIds.length === 1)
+    if (alone.length > 0)
+      return refused(
+        'alone-in-group',
+        `Group ${alone[0]!.number} has one player: nobody could mark the card.`,
+        alone.map((group) => ({ place: `group ${group.number}`, sentence: 'One player alone.' })),
+      )
+    return {
+      also: { startPublishedAt: now },
+      save: async (tx) => {
+        await setCodesUntil(tx, day.round.id, codesUntil(day.date))
+        await cardsAfterChange(tx, { ...day, startPublishedAt: now })
+        return { cards: seated.size }
+      },
+    }
+  })
+}
+
+/** For a sheet that went astray: the group's old link and code end at once. */
+export async function renewGroupLink(
+  actor: Actor,
+  input: z.input<typeof renewSchema>,
+): Promise<Result<{ code: string; linkKey: string }, 'not-allowed' | 'not-understood' | 'not-found'>> {
+  const officer = deskOnly(actor, 'publish-start')
+  if (!officer.ok) return officer
+  const read = parseInput(renewSchema, input)
+  if (!read.ok) return read
+  const { dayId, groupId } = read.value
+  const fresh = await write((tx) => renewLink(tx, officer.value.societyId, dayId, groupId))
+  return fresh ? ok(fresh) : notFound('group')
+}
+
+/** For the desk: with the link and the code of every group. */
+export async function startSheet(
+  actor: Actor,
+  dayId: string,
+): Promise<Result<StartSheet, 'not-allowed' | 'not-found'>> {
+  const officer = deskOnly(actor, 'read-desk')
+  if (!officer.ok) return officer
+  const day = await readDayRecord({ societyId: officer.value.societyId, dayId })
+  return day ? ok(startSheetOf(day, { withCodes: true })) : notFound('day')
+}
+
+/** For everybody: names, times and figures once the sheet is out, never a code. */
+export async function publicStartSheet(
+  societySlug: string,
+  daySlug: string,
+): Promise<Result<StartSheet, 'no-such-day' | 'not-published'>> {
+  const day = await readDayRecord({ societySlug, daySlug })
+  if (!day) return refused('no-such-day', 'There is no such day on this fixture card.')
+  if (day.startPublishedAt === null) return refused('not-published', 'The start sheet is not out yet.')
+  return ok(startSheetOf(day, { withCodes: false }))
+}

@@ -1,0 +1,132 @@
+import 'server-only'
+import { randomUUID } from 'node:crypto'
+import type { EntryRecord } from '@/lib/facts/day-record'
+import { type Book, reading, type Tx } from './client'
+import type { Prisma } from './generated/client'
+
+type Gender = EntryRecord['gender']
+
+export interface HoleKept {
+  readonly hole: number
+  readonly par: number
+  readonly strokeIndex: number
+  readonly yards: number | null
+}
+
+export interface TeeToKeep {
+  readonly name: string
+  readonly gender: Gender
+  readonly courseRatingTenths: number
+  readonly slopeRating: number
+  readonly holes: readonly HoleKept[]
+}
+
+export interface CourseKept {
+  readonly courseId: string
+  readonly name: string
+  readonly place: string | null
+  readonly holes: number
+  readonly version: number
+  readonly tees: readonly (TeeToKeep & { readonly teeId: string })[]
+}
+
+export type CourseToKeep = Pick<CourseKept, 'name' | 'place' | 'holes'> & { readonly tees: readonly TeeToKeep[] }
+
+const columns = {
+  id: true,
+  name: true,
+  place: true,
+  holes: true,
+  version: true,
+  tees: {
+    select: {
+      id: true,
+      name: true,
+      gender: true,
+      courseRatingTenths: true,
+      slopeRating: true,
+      holes: { select: { hole: true, par: true, strokeIndex: true, yards: true }, orderBy: { hole: 'asc' } },
+    },
+    // A course's card runs from the longest tee to the shortest.
+    orderBy: [{ gender: 'asc' }, { courseRatingTenths: 'desc' }, { name: 'asc' }],
+  },
+} satisfies Prisma.CourseSelect
+
+type Row = Omit<CourseKept, 'courseId' | 'tees'> & {
+  id: string
+  tees: readonly (Omit<TeeToKeep, 'gender'> & { id: string; gender: string })[]
+}
+
+function kept({ id, tees, ...row }: Row): CourseKept {
+  return {
+    courseId: id,
+    ...row,
+    tees: tees.map(({ id: teeId, gender, ...tee }) => ({ teeId, gender: gender as Gender, ...tee })),
+  }
+}
+
+export async function coursesOf(societyId: string, on: Book | Tx = reading()): Promise<readonly CourseKept[]> {
+  return (await on.course.findMany({ where: { societyId }, select: columns, orderBy: { name: 'asc' } })).map(kept)
+}
+
+export async function courseIn(on: Book | Tx, societyId: string, courseId: string): Promise<CourseKept | null> {
+  const row = await on.course.findUnique({ where: { societyId_id: { societyId, id: courseId } }, select: columns })
+  return row ? kept(row) : null
+}
+
+export async function courseNamed(
+  on: Book | Tx,
+  societyId: string,
+  name: string,
+): Promise<{ courseId: string; version: number } | null> {
+  const row = await on.course.findUnique({
+    where: { societyId_name: { societyId, name } },
+    select: { id: true, version: true },
+  })
+  return row ? { courseId: row.id, version: row.version } : null
+}
+
+export async function insertCourse(tx: Tx, societyId: string, course: CourseToKeep, now: Date): Promise<string> {
+  const id = randomUUID()
+  const { tees, ...rest } = course
+  await tx.course.create({ data: { id, societyId, ...rest, createdAt: now } })
+  await insertTees(tx, societyId, id, tees, new Map())
+  return id
+}
+
+/** False when the course moved on since `version`: nothing is changed then. */
+export async function updateCourse(
+  tx: Tx,
+  societyId: string,
+  courseId: string,
+  version: number,
+  course: CourseToKeep,
+): Promise<boolean> {
+  const { tees, ...rest } = course
+  const changed = await tx.course.updateMany({
+    where: { id: courseId, societyId, version },
+    data: { ...rest, version: version + 1 },
+  })
+  if (changed.count === 0) return false
+  // Days hold copies of their tees, so the card may be written anew; a tee that stays keeps its id for open forms.
+  const before = await tx.tee.findMany({ where: { courseId }, select: { id: true, name: true, gender: true } })
+  await tx.tee.deleteMany({ where: { courseId } })
+  await insertTees(tx, societyId, courseId, tees, new Map(before.map((tee) => [`${tee.name} ${tee.gender}`, tee.id])))
+  return true
+}
+
+async function insertTees(
+  tx: Tx,
+  societyId: string,
+  courseId: string,
+  tees: readonly TeeToKeep[],
+  ids: ReadonlyMap<string, string>,
+): Promise<void> {
+  const withIds = tees.map((tee) => ({ ...tee, id: ids.get(`${tee.name} ${tee.gender}`) ?? randomUUID() }))
+  await tx.tee.createMany({
+    data: withIds.map(({ holes: _, ...tee }) => ({ ...tee, societyId, courseId })),
+  })
+  await tx.teeHole.createMany({
+    data: withIds.flatMap((tee) => tee.holes.map((hole) => ({ teeId: tee.id, ...hole }))),
+  })
+}

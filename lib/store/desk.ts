@@ -1,0 +1,87 @@
+import 'server-only'
+import type { DayRecord } from '@/lib/facts/day-record'
+import { type Book, reading } from './client'
+
+export interface SocietyAtDesk {
+  readonly slug: string
+  readonly name: string
+  readonly isDemo: boolean
+  readonly members: number
+  readonly courses: number
+  readonly seasons: readonly {
+    readonly seasonId: string
+    readonly name: string
+    readonly startsOn: string
+    readonly endsOn: string
+    readonly days: readonly {
+      readonly dayId: string
+      readonly slug: string
+      readonly number: number
+      readonly name: string
+      readonly date: string
+      readonly status: DayRecord['status']
+      readonly courseName: string
+      readonly entered: number
+      readonly published: number | null
+    }[]
+  }[]
+}
+
+/** Everything behind the first page of the desk, in one question. */
+export async function societyAtDesk(societyId: string, on: Book = reading()): Promise<SocietyAtDesk | null> {
+  const society = await on.society.findUnique({
+    where: { id: societyId },
+    select: {
+      slug: true,
+      name: true,
+      isDemo: true,
+      _count: { select: { courses: true, people: { where: { kind: 'member', leftOn: null } } } },
+      seasons: {
+        select: {
+          id: true,
+          name: true,
+          startsOn: true,
+          endsOn: true,
+          days: {
+            select: {
+              id: true,
+              slug: true,
+              number: true,
+              name: true,
+              date: true,
+              status: true,
+              rounds: { where: { number: 1 }, select: { courseName: true } },
+              publications: { select: { number: true }, orderBy: { number: 'desc' }, take: 1 },
+              _count: { select: { entries: { where: { status: 'entered' } } } },
+            },
+            orderBy: { number: 'asc' },
+          },
+        },
+        orderBy: { startsOn: 'desc' },
+      },
+    },
+  })
+  if (!society) return null
+  const { _count, seasons, ...rest } = society
+  return {
+    ...rest,
+    members: _count.people,
+    courses: _count.courses,
+    seasons: seasons.map(({ id, days, ...season }) => ({
+      seasonId: id,
+      ...season,
+      days: days.map(({ id: dayId, status, rounds, publications, _count: counted, ...day }) => ({
+        dayId,
+        ...day,
+        status: status as DayRecord['status'],
+        courseName: rounds[0]?.courseName ?? '',
+        entered: counted.entries,
+        published: publications[0]?.number ?? null,
+      })),
+    })),
+  }
+}
+
+export async function slugOfSociety(societyId: string, on: Book = reading()): Promise<string | null> {
+  return (await on.society.findUnique({ where: { id: societyId }, select: { slug: true } }))?.slug ?? null
+}

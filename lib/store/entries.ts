@@ -1,0 +1,62 @@
+import 'server-only'
+import { randomUUID } from 'node:crypto'
+import type { EntryRecord } from '@/lib/facts/day-record'
+import type { Tx } from './client'
+
+export interface EntryToKeep {
+  readonly personId: string
+  readonly hostId: string | null
+  readonly kind: EntryRecord['kind']
+  readonly status: EntryRecord['status']
+  readonly roundTeeId: string
+  readonly claimedTenths: number | null
+}
+
+export async function insertEntry(
+  tx: Tx,
+  societyId: string,
+  dayId: string,
+  entry: EntryToKeep,
+  now: Date,
+): Promise<string> {
+  const id = randomUUID()
+  await tx.entry.create({ data: { id, societyId, dayId, ...entry, enteredAt: now } })
+  return id
+}
+
+export async function updateEntry(
+  tx: Tx,
+  entryId: string,
+  change: Partial<Pick<EntryToKeep, 'status' | 'roundTeeId' | 'hostId' | 'claimedTenths'>> & { enteredAt?: Date },
+): Promise<void> {
+  await tx.entry.update({ where: { id: entryId }, data: change })
+}
+
+/** Out of the draw: no group, no side, no card. Only for an entry whose card is empty. */
+export async function takeOutOfDraw(tx: Tx, entryId: string): Promise<void> {
+  await tx.groupPlace.deleteMany({ where: { entryId } })
+  const sides = await tx.sideMember.findMany({ where: { entryId }, select: { sideId: true } })
+  await tx.sideMember.deleteMany({ where: { entryId } })
+  for (const { sideId } of sides)
+    if ((await tx.sideMember.count({ where: { sideId } })) < 2) await tx.side.delete({ where: { id: sideId } })
+  await tx.card.updateMany({ where: { markerId: entryId }, data: { markerId: null } })
+  await tx.card.deleteMany({ where: { entryId } })
+}
+
+export interface FrozenFigures {
+  readonly entryId: string
+  readonly indexTenths: number
+  readonly courseNumerator: number
+  readonly courseDenominator: number
+  readonly courseHandicap: number
+  readonly playing: readonly { readonly competitionId: string; readonly playingHandicap: number }[]
+}
+
+/** Writes the figures that count on this day. The database refuses a second time. */
+export async function freezeFigures(tx: Tx, figures: readonly FrozenFigures[]): Promise<void> {
+  for (const { entryId, playing: _, ...figure } of figures)
+    await tx.entry.update({ where: { id: entryId }, data: figure })
+  await tx.playingHandicap.createMany({
+    data: figures.flatMap(({ entryId, playing }) => playing.map((one) => ({ entryId, ...one }))),
+  })
+}

@@ -1,0 +1,154 @@
+import 'server-only'
+import { randomBytes, randomInt, randomUUID } from 'node:crypto'
+import type { DayRecord } from '@/lib/facts/day-record'
+import type { Tx } from './client'
+
+export interface GroupToKeep {
+  readonly startTime: string
+  readonly startHole: number
+  readonly entryIds: readonly string[]
+}
+
+export interface HowDrawn {
+  readonly drawWay: string
+  readonly drawSeed: number | null
+}
+
+/** Short words of the heath and the hedge: easy to read out, to spell and to type. */
+const CODE_WORDS = (
+  'alder aspen beech birch bramble briar broom burn clover copse crag dale dove fern finch flint glen gorse grove ' +
+  'hare hazel heath heron holly ivy juniper kestrel lark larch linnet maple marsh meadow moss oak otter pine plover ' +
+  'reed robin rowan sedge sorrel swift teal thorn thrush vale willow wren yarrow'
+).split(' ')
+
+/** 192 random bits: an address nobody comes upon by trying. */
+const newLinkKey = () => randomBytes(24).toString('base64url')
+
+async function newCode(tx: Tx): Promise<string> {
+  for (;;) {
+    const word = CODE_WORDS[randomInt(CODE_WORDS.length)]!
+    const code = `${word} ${String(randomInt(10_000)).padStart(4, '0')}`
+    if (!(await tx.group.findUnique({ where: { code }, select: { id: true } }))) return code
+  }
+}
+
+/**
+ * The groups as they should be. A group keeps its link and its code by its number, so that a printed sheet stays good;
+ * phones and cards stay with their group and player.
+ */
+export async function replaceGroups(
+  tx: Tx,
+  day: Pick<DayRecord, 'society' | 'round' | 'groups'>,
+  groups: readonly GroupToKeep[],
+  codeUntil: Date,
+  drawn: HowDrawn | null,
+  now: Date,
+): Promise<void> {
+  await tx.groupPlace.deleteMany({ where: { group: { roundId: day.round.id } } })
+  const ids: string[] = []
+  for (const [at, { startTime, startHole }] of groups.entries()) {
+    const kept = day.groups.find((group) => group.number === at + 1)
+    if (kept) await tx.group.update({ where: { id: kept.id }, data: { startTime, startHole, codeUntil } })
+    ids.push(kept?.id ?? (await insertGroup(tx, day, at + 1, { startTime, startHole, codeUntil })))
+  }
+  await tx.groupPlace.createMany({
+    data: groups.flatMap((group, at) =>
+      group.entryIds.map((entryId, seat) => ({ groupId: ids[at]!, entryId, position: seat + 1 })),
+    ),
+  })
+  await dropGroups(
+    tx,
+    day.groups.filter((group) => group.number > groups.length).map((group) => group.id),
+    now,
+  )
+  if (drawn) await tx.round.update({ where: { id: day.round.id }, data: { drawnAt: now, ...drawn } })
+}
+
+async function insertGroup(
+  tx: Tx,
+  day: Pick<DayRecord, 'society' | 'round'>,
+  number: number,
+  start: { startTime: string; startHole: number; codeUntil: Date },
+): Promise<string> {
+  const id = randomUUID()
+  await tx.group.create({
+    data: {
+      id,
+      societyId: day.society.id,
+      roundId: day.round.id,
+      number,
+      ...start,
+      linkKey: newLinkKey(),
+      code: await newCode(tx),
+    },
+  })
+  return id
+}
+
+/** A group whose phone has already sent something is kept, empty and with its link closed: its scores must stay. */
+async function dropGroups(tx: Tx, ids: readonly string[], now: Date): Promise<void> {
+  for (const id of ids) {
+    const devices = await tx.device.count({ where: { groupId: id } })
+    if (devices === 0) await tx.group.delete({ where: { id } })
+    else await tx.group.update({ where: { id }, data: { revokedAt: now } })
+  }
+}
+
+export async function replaceSides(
+  tx: Tx,
+  societyId: string,
+  competitionId: string,
+  sides: readonly (readonly string[])[],
+): Promise<void> {
+  await tx.side.deleteMany({ where: { competitionId } })
+  const withIds = sides.map((entryIds, at) => ({ id: randomUUID(), number: at + 1, entryIds }))
+  await tx.side.createMany({ data: withIds.map(({ id, number }) => ({ id, societyId, competitionId, number })) })
+  await tx.sideMember.createMany({
+    data: withIds.flatMap(({ id, entryIds }) =>
+      entryIds.map((entryId, at) => ({ sideId: id, competitionId, entryId, position: at + 1 })),
+    ),
+  })
+}
+
+export interface CardsToWrite {
+  readonly fresh: readonly { readonly entryId: string; readonly markerId: string | null }[]
+  readonly marked: readonly { readonly cardId: string; readonly markerId: string | null }[]
+  /** Cards nobody plays any more and nobody wrote on. */
+  readonly empty: readonly string[]
+}
+
+export async function writeCards(
+  tx: Tx,
+  day: Pick<DayRecord, 'society' | 'round'>,
+  cards: CardsToWrite,
+): Promise<void> {
+  await tx.card.deleteMany({ where: { id: { in: [...cards.empty] } } })
+  for (const { cardId, markerId } of cards.marked) await tx.card.update({ where: { id: cardId }, data: { markerId } })
+  await tx.card.createMany({
+    data: cards.fresh.map((card) => ({
+      id: randomUUID(),
+      societyId: day.society.id,
+      roundId: day.round.id,
+      ...card,
+      state: 'out',
+    })),
+  })
+}
+
+export async function setCodesUntil(tx: Tx, roundId: string, codeUntil: Date): Promise<void> {
+  await tx.group.updateMany({ where: { roundId }, data: { codeUntil } })
+}
+
+/** The old link and code lead nowhere from this moment. Null when the society has no such group on that day. */
+export async function renewLink(
+  tx: Tx,
+  societyId: string,
+  dayId: string,
+  groupId: string,
+): Promise<{ code: string; linkKey: string } | null> {
+  const group = await tx.group.findFirst({ where: { id: groupId, societyId, round: { dayId } }, select: { id: true } })
+  if (!group) return null
+  const fresh = { linkKey: newLinkKey(), code: await newCode(tx) }
+  await tx.group.update({ where: { id: groupId }, data: { ...fresh, revokedAt: null } })
+  return fresh
+}
