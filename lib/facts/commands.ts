@@ -213,7 +213,7 @@ export const ruleOnCard = z.strictObject({
   reason: z.string().trim().min(3, 'Write the reason: it is kept with the card.').max(400),
   replaces: z.int().nullable().default(null),
 })
-export type RuleOnCard = z.infer<typeof ruleOnCard>
+export type RuleOnCard = z.input<typeof ruleOnCard>
 
 export const closeDay = z.strictObject({ dayId: id, version: z.int() })
 export const reopenDay = z.strictObject({ dayId: id, version: z.int(), reason: z.string().trim().min(3).max(400) })
@@ -223,7 +223,7 @@ export const publishResult = z.strictObject({
   /** Needed from sheet 2 on. */
   reason: z.string().trim().max(400).nullable().default(null),
 })
-export type PublishResult = z.infer<typeof publishResult>
+export type PublishResult = z.input<typeof publishResult>
 
 export const changeHandicap = z.strictObject({
   personId: id,

@@ -1,14 +1,50 @@
+// The desk takes a card in: complete, agreed and signed, or ruled upon. After this only a ruling changes it.
+
 import 'server-only'
 import type { z } from 'zod'
+import { currentCard, faultsOf } from '@/lib/boards/current-card'
 import type { Actor } from '@/lib/facts/actor'
-import type { takeCardIn as input } from '@/lib/facts/commands'
-import type { Result } from '@/lib/result'
+import { takeCardIn as schema } from '@/lib/facts/commands'
+import { ok, type Result, refused } from '@/lib/result'
+import { takeIn } from '@/lib/store/card-states'
+import { takeDay, versionText } from '@/lib/store/day-versions'
+import { cardSources, moveScores } from '@/lib/store/score-facts'
+import { write } from '@/lib/store/write'
+import { deskOnly, notFound } from './desk-only'
+import { live } from './live'
+import { parseInput } from './parse-input'
 
-/** Refused as `card-not-ready` with every fault named. Taking in a card twice answers the same. */
+/** Refused as `card-not-ready` with every fault named. Taking a card in twice answers the same. */
 export async function takeCardIn(
-  _actor: Actor,
-  _input: z.infer<typeof input>,
-  _now: Date = new Date(),
-): Promise<Result<{ scoreVersion: number }>> {
-  throw new Error('not built yet')
+  actor: Actor,
+  input: z.input<typeof schema>,
+  now: Date = new Date(),
+): Promise<
+  Result<{ scoreVersion: number }, 'not-allowed' | 'not-understood' | 'not-found' | 'day-closed' | 'card-not-ready'>
+> {
+  const officer = deskOnly(actor, 'take-card-in')
+  if (!officer.ok) return officer
+  const read = parseInput(schema, input)
+  if (!read.ok) return read
+  const { societyId, userId } = officer.value
+  const { dayId, cardId } = read.value
+
+  const done = await write(async (tx) => {
+    const day = await takeDay(tx, societyId, dayId)
+    const sources = day && (await cardSources(tx, { societyId, dayId, cardId }))
+    if (!day || !sources) return notFound('card')
+    if (sources.card.state === 'taken-in') return ok({ scoreVersion: day.scoreVersion, version: null })
+    if (day.status === 'closed')
+      return refused('day-closed', 'The day is closed. Open it again, with the reason, before you take a card in.')
+    const faults = faultsOf(currentCard(sources))
+    if (faults.length)
+      return refused('card-not-ready', 'The card cannot be taken in yet; each reason stands below.', faults)
+    await takeIn(tx, { societyId, cardId, by: userId, at: now })
+    const moved = await moveScores(tx, dayId, false)
+    return ok({ scoreVersion: moved.scoreVersion, version: versionText(moved) })
+  })
+  if (!done.ok) return done
+  const { version, scoreVersion } = done.value
+  if (version) live().announce(dayId, version)
+  return ok({ scoreVersion })
 }

@@ -1,0 +1,219 @@
+// The desk's returns from the day's record: the state of every card and everything in the way of closing the day.
+
+import type { CardRecord, DayRecord, EntryRecord, FactRecord, RulingRecord } from '@/lib/facts/day-record'
+import type { HoleLine } from '@/lib/rules/standings'
+import { dayHead } from './board'
+import { type CardFault, type CurrentCard, faultsOf, rulingsInForce } from './current-card'
+import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
+import { type Names, namesOf } from './entrant-names'
+import { groupsOnCourse } from './groups-on-course'
+import { capital, listed, ordinal, scoreInWords, timeInWords } from './in-words'
+import { mainReading, type OwnLine } from './own-handicaps'
+import type { CardReturn, LateFactLine, ReturnHole, ReturnsView, RulingLine } from './returns-view'
+import { rulingSentence } from './ruling-sentences'
+import type { GroupOnCourse } from './views'
+
+interface Desk {
+  readonly record: DayRecord
+  readonly names: Names
+  readonly zone: string
+}
+
+export function returnsOf(record: DayRecord, zone: string): ReturnsView {
+  const cards = cardsAsTheyStand(record)
+  const main = mainReading(record, dayOfRecord(record, cards))
+  const desk: Desk = { record, names: namesOf(record), zone }
+  const rulings = rulingLines(desk)
+  const onCourse = new Map(groupsOnCourse(record, cards).map((group) => [group.number, group]))
+  const groups = record.groups.map((group) => ({
+    number: group.number,
+    startTime: group.startTime,
+    startHole: group.startHole,
+    cards: group.entryIds.flatMap((id) => {
+      const entry = record.entries.find((one) => one.id === id)
+      const card = cards.get(id)
+      const kept = record.cards.find((one) => one.entryId === id)
+      if (!entry || !card || !kept) return []
+      return [cardReturn(desk, entry, kept, card, main.lines.get(id), rulings, onCourse.get(group.number))]
+    }),
+  }))
+  const all = groups.flatMap((group) => group.cards)
+  return {
+    ...dayHead(record),
+    dayId: record.id,
+    version: record.version,
+    scoreVersion: record.scoreVersion,
+    unit: main.unit,
+    takenIn: all.filter((card) => card.state === 'taken-in').length,
+    cards: all.length,
+    groups,
+    rulings: [...rulings].reverse(),
+    lateFacts: all.flatMap((card) => card.lateFacts).sort((a, b) => b.id - a.id),
+    inTheWay: cardsInTheWay(record, cards),
+  }
+}
+
+/** Cards that are neither taken in nor ruled out, each with what it wants. */
+export function cardsInTheWay(record: DayRecord, cards: ReadonlyMap<string, CurrentCard>): readonly CardFault[] {
+  const names = namesOf(record)
+  return record.cards.flatMap((kept) => {
+    const card = cards.get(kept.entryId)
+    const entry = record.entries.find((one) => one.id === kept.entryId)
+    if (!card || entry?.status !== 'entered' || kept.state === 'taken-in' || card.outcome) return []
+    const faults = faultsOf(card)
+    const wants = faults.length ? faults.map((one) => one.sentence).join(' ') : 'The card is ready: take it in.'
+    return [{ place: names.full(kept.entryId), sentence: `${names.full(kept.entryId)}: ${wants}` }]
+  })
+}
+
+function cardReturn(
+  desk: Desk,
+  entry: EntryRecord,
+  kept: CardRecord,
+  card: CurrentCard,
+  own: OwnLine | undefined,
+  rulings: readonly RulingLine[],
+  group: GroupOnCourse | undefined,
+): CardReturn {
+  const { record, names } = desk
+  const tee = record.tees.find((one) => one.id === entry.roundTeeId)
+  const faults = kept.state === 'taken-in' ? [] : faultsOf(card)
+  return {
+    cardId: kept.id,
+    entryId: entry.id,
+    name: names.full(entry.id),
+    familyName: entry.familyName,
+    note: names.note(entry.id),
+    tee: { name: tee?.name ?? '', gender: tee?.gender ?? entry.gender },
+    playingHandicap: own?.playingHandicap ?? null,
+    marker: kept.markerId ? { entryId: kept.markerId, name: names.full(kept.markerId) } : null,
+    state: kept.state,
+    takenInAt: kept.takenInAt?.toISOString() ?? null,
+    outcome: card.outcome,
+    stands: card.stands,
+    line: lineOf(kept, card, group),
+    holes: (tee?.holes ?? []).map((hole, at) => returnHole(desk, card, hole, own?.holes[at], at)),
+    out: own?.out ?? null,
+    in: own?.in ?? null,
+    gross: own?.gross ?? null,
+    score: own?.score ?? null,
+    missing: card.missing,
+    notAgreed: card.notAgreed,
+    signatures: record.signatures
+      .filter((one) => one.cardId === kept.id)
+      .map((one) => ({
+        role: one.role,
+        name: one.entryId ? names.full(one.entryId) : 'on paper',
+        signedAt: one.signedAt.toISOString(),
+        covers: one.withdrawnAt === null,
+      })),
+    faults,
+    lateFacts: card.lateFacts.map((fact) => lateLine(desk, entry, card, fact)),
+    rulings: rulings.filter((one) => one.cardId === kept.id),
+  }
+}
+
+function returnHole(
+  desk: Desk,
+  card: CurrentCard,
+  hole: { readonly hole: number; readonly par: number; readonly strokeIndex: number; readonly yards?: number },
+  line: HoleLine | undefined,
+  at: number,
+): ReturnHole {
+  const now = card.holes[at]
+  const written = (now?.opinions ?? []).map((fact) => ({
+    writer: fact.writer,
+    name: writerName(desk.names, fact.writer),
+    score: fact.score,
+    writtenAt: fact.writtenAt.toISOString(),
+    receivedAt: fact.receivedAt.toISOString(),
+  }))
+  return {
+    hole: hole.hole,
+    par: hole.par,
+    strokeIndex: hole.strokeIndex,
+    yards: hole.yards ?? null,
+    strokes: line?.strokes ?? 0,
+    score: now?.score ?? null,
+    value: line?.value ?? null,
+    notAgreed: now?.notAgreed ?? false,
+    ruled: (now?.ruledBy ?? null) !== null,
+    written,
+    sentence: now?.notAgreed
+      ? now.opinions
+          .map(
+            (fact) =>
+              `${capital(writerName(desk.names, fact.writer))} wrote ${scoreInWords(fact.score)} at ${timeInWords(fact.writtenAt, desk.zone)}.`,
+          )
+          .join(' ')
+      : null,
+  }
+}
+
+export function writerName(names: Names, writer: string): string {
+  return writer === 'desk' ? 'the desk' : names.full(writer)
+}
+
+/** Short, for the list of cards. */
+function lineOf(kept: CardRecord, card: CurrentCard, group: GroupOnCourse | undefined): string {
+  if (card.outcome)
+    return { 'no-return': 'no return', disqualified: 'disqualified', withdrawn: 'withdrawn' }[card.outcome]
+  if (kept.state === 'taken-in') return 'taken in'
+  if (card.notAgreed.length)
+    return card.notAgreed.length === 1
+      ? `hole ${card.notAgreed[0]} differs`
+      : `holes ${listed(card.notAgreed.map(String))} differ`
+  if (kept.state === 'handed-in') return 'handed in'
+  if (card.missing.length === card.holes.length) return 'not started'
+  if (card.missing.length === 0) return card.player || card.marker ? 'one to sign' : 'not signed'
+  return group?.onHole ? `on the ${ordinal(group.onHole)}` : `${card.missing.length} holes to key`
+}
+
+function lateLine({ names, zone }: Desk, entry: EntryRecord, card: CurrentCard, fact: FactRecord): LateFactLine {
+  const now = card.scores[fact.hole - 1] ?? null
+  const has = fact.score === now ? 'The card had it already.' : `The card has ${scoreInWords(now)}.`
+  return {
+    id: fact.id,
+    cardId: fact.cardId,
+    name: names.full(entry.id),
+    hole: fact.hole,
+    score: fact.score,
+    by: writerName(names, fact.writer),
+    writtenAt: fact.writtenAt.toISOString(),
+    receivedAt: fact.receivedAt.toISOString(),
+    sentence: `${names.short(entry.id)}, hole ${fact.hole}: ${scoreInWords(fact.score)}, written at ${timeInWords(fact.writtenAt, zone)} and received at ${timeInWords(fact.receivedAt, zone)}. ${has}`,
+  }
+}
+
+/** In the order they were given; those replaced say by which. */
+export function rulingLines({ record, names }: Pick<Desk, 'record' | 'names'>): readonly RulingLine[] {
+  const inForce = new Set(rulingsInForce(record.rulings).map((one) => one.number))
+  const entryOf = new Map(record.cards.map((card) => [card.id, card.entryId]))
+  return [...record.rulings]
+    .sort((a, b) => a.number - b.number)
+    .map((ruling) => {
+      const entryId = entryOf.get(ruling.cardId) ?? ''
+      return {
+        number: ruling.number,
+        cardId: ruling.cardId,
+        entryId,
+        name: names.full(entryId),
+        hole: ruling.hole,
+        sentence: sentenceOf(ruling),
+        reason: ruling.reason,
+        clause: ruling.clause,
+        by: ruling.byName,
+        at: ruling.ruledAt.toISOString(),
+        replaces: ruling.replaces,
+        replacedBy: inForce.has(ruling.number)
+          ? null
+          : (record.rulings.find((one) => one.replaces === ruling.number)?.number ?? null),
+      }
+    })
+}
+
+function sentenceOf(ruling: RulingRecord): string {
+  return ruling.kind === 'withdrawn-ruling' && ruling.replaces !== null
+    ? `Ruling ${ruling.replaces} is taken back.`
+    : rulingSentence(ruling)
+}

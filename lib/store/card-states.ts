@@ -1,0 +1,14 @@
+import 'server-only'
+import type { Tx } from './client'
+
+/** Only a card that is not in yet; answers whether it was not. */
+export async function takeIn(
+  tx: Tx,
+  card: { readonly societyId: string; readonly cardId: string; readonly by: string; readonly at: Date },
+): Promise<boolean> {
+  const taken = await tx.card.updateMany({
+    where: { id: card.cardId, societyId: card.societyId, state: { not: 'taken-in' } },
+    data: { state: 'taken-in', takenInAt: card.at, takenInBy: card.by },
+  })
+  return taken.count === 1
+}

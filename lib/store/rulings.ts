@@ -1,0 +1,31 @@
+import 'server-only'
+import type { RulingKind } from '@/lib/facts/day-record'
+import type { Tx } from './client'
+
+/** The next number of the day. Safe because the day's row is held by this transaction. */
+export async function nextRulingNumber(tx: Tx, dayId: string): Promise<number> {
+  const last = await tx.ruling.findFirst({ where: { dayId }, select: { number: true }, orderBy: { number: 'desc' } })
+  return (last?.number ?? 0) + 1
+}
+
+export async function addRuling(
+  tx: Tx,
+  ruling: {
+    readonly id: string
+    readonly societyId: string
+    readonly dayId: string
+    readonly cardId: string
+    readonly number: number
+    readonly kind: RulingKind
+    readonly hole: number | null
+    readonly value: number | null
+    readonly clause: string
+    readonly reason: string
+    readonly byUserId: string
+    readonly byName: string
+    readonly ruledAt: Date
+    readonly replaces: number | null
+  },
+): Promise<void> {
+  await tx.ruling.create({ data: ruling })
+}
