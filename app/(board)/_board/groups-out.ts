@@ -3,11 +3,14 @@
 import { capital, inWords, listed, ordinal } from '@/lib/boards/in-words'
 import type { ScreenBoard } from './screen-board'
 
+function cardsIn(count: number, players: number): string {
+  if (count === 0) return 'No card is in yet.'
+  if (count === players) return 'Every card is in.'
+  return `${capital(inWords(count))} of ${players} cards ${count === 1 ? 'is' : 'are'} in.`
+}
+
 export function groupsOut(board: Pick<ScreenBoard, 'groups' | 'players' | 'cardsIn' | 'head'>): string {
-  const cards =
-    board.cardsIn === board.players && board.players > 0
-      ? 'Every card is in.'
-      : `${capital(inWords(board.cardsIn))} of ${board.players} cards ${board.cardsIn === 1 ? 'is' : 'are'} in.`
+  const cards = cardsIn(board.cardsIn, board.players)
   const out = board.groups.filter((group) => group.onHole !== null)
   if (board.head.status !== 'in-play' || out.length === 0) return cards
   // A full field spread over the course is too many to name: the flags say it.

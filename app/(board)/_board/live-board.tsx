@@ -8,6 +8,7 @@ import { Notice } from '@/app/_parts/notice'
 import { Said } from '@/app/_parts/toast'
 import { BoardTop } from './board-top'
 import { useKept } from './kept-on-device'
+import { MatchesTable } from './matches-table'
 import { MyCard } from './my-card'
 import { rowOf, type ScreenBoard, type View } from './screen-board'
 import { StandingsTable } from './standings-table'
@@ -56,7 +57,9 @@ export function LiveBoard({ initial, c, view, opened, mine }: LiveBoardProps) {
         </Notice>
       )}
       <ViewLinks board={board} c={c} view={view} />
-      {view === 'mine' ? (
+      {board.matches.length > 0 ? (
+        <MatchesTable board={board} />
+      ) : view === 'mine' ? (
         <MyCard board={board} c={c} row={myRow} changed={changed} open={open} toggle={toggle} choose={keepMe} />
       ) : (
         <StandingsTable board={board} c={c} view={view} open={open} changed={changed} toggle={toggle} />

@@ -1,0 +1,49 @@
+// The matches of a competition: who meets whom, how it stands, and a way into each.
+
+import { matchAt } from './addresses'
+import type { ScreenBoard } from './screen-board'
+
+export function MatchesTable({ board }: { board: ScreenBoard }) {
+  const { societySlug, daySlug } = board.head
+  const { names } = board.competition
+  // Two players are two cards and can be opened; a side's match is read here only.
+  const singles = new Set(board.groups.flatMap(({ entryIds }) => entryIds))
+  return (
+    <table className="matches ruled">
+      <caption className="unseen">Matches</caption>
+      <thead>
+        <tr>
+          <th scope="col" className="lead-col">
+            Match
+          </th>
+          <th scope="col">Players</th>
+          <th scope="col">How it stands</th>
+        </tr>
+      </thead>
+      <tbody>
+        {board.matches.map((match, at) => {
+          const a = names[match.a] ?? match.a
+          const b = names[match.b] ?? match.b
+          return (
+            <tr key={match.id}>
+              <td className="lead-col fig">{at + 1}</td>
+              <th scope="row">
+                {singles.has(match.a) && singles.has(match.b) ? (
+                  <a href={matchAt(societySlug, daySlug, match.a, match.b)}>
+                    {a} and {b}
+                  </a>
+                ) : (
+                  `${a} and ${b}`
+                )}
+              </th>
+              <td className={match.finished ? undefined : 'second'}>
+                {match.winner ? <b>{names[match.winner] ?? match.winner} </b> : null}
+                <span className="match-how">{match.result}</span>
+              </td>
+            </tr>
+          )
+        })}
+      </tbody>
+    </table>
+  )
+}

@@ -1,0 +1,131 @@
+import { describe, expect, it } from 'vitest'
+import { stateAfter } from '@/app/(board)/_board/match-page'
+import { coursePlayed, halves, howItCame, money, playedAs, withoutPlace } from '@/app/(board)/_board/result-words'
+import {
+  clock,
+  dayOf,
+  handicapFigure,
+  longDate,
+  placeFigure,
+  scoreFigure,
+  scoreWords,
+  shortDate,
+  teeTime,
+} from '@/app/(board)/_board/words'
+import { pictureOf } from '@/app/member/_member/history'
+import type { ResultSheet } from '@/lib/boards/views'
+import { boardAt } from './day-of-four'
+
+describe('figures and words', () => {
+  it('writes dates and times as a fixture card does', () => {
+    expect(longDate('2026-04-25')).toBe('Saturday 25 April')
+    expect(shortDate('2026-09-05')).toBe('5 Sep')
+    expect(teeTime('09:08')).toBe('9.08')
+    expect(clock('2026-04-25T13:52:00Z', 'Europe/London')).toBe('2.52 pm')
+    expect(clock('2026-12-25T00:05:00Z', 'Europe/London')).toBe('12.05 am')
+    expect(dayOf('2026-04-25T23:30:00Z', 'Europe/London')).toBe('Sunday 26 April 2026')
+  })
+
+  it('shows a plus handicap with its plus and a tie with its sign', () => {
+    expect(handicapFigure(-2)).toBe('+2')
+    expect(handicapFigure(19)).toBe('19')
+    expect(placeFigure({ place: 11, tied: true })).toBe('11=')
+    expect(placeFigure({ place: null, tied: false })).toBe('')
+  })
+
+  it('tells points, strokes and holes apart', () => {
+    expect(scoreFigure(3, 'holes')).toBe('+3')
+    expect(scoreFigure(-2, 'holes')).toBe('−2')
+    expect(scoreFigure(38, 'points')).toBe('38')
+    expect(scoreFigure(null, 'points')).toBe('–')
+    expect(scoreWords(1, 'points')).toBe('1 point')
+    expect(scoreWords(-2, 'holes')).toBe('2 down')
+  })
+
+  it('writes money without idle pence', () => {
+    expect([money(4500), money(1250), money(5), money(null)]).toEqual(['£45', '£12.50', '£0.05', ''])
+  })
+
+  it('says who was up after a hole', () => {
+    expect(stateAfter(2, 'Jago Trevennor', 'Emrys Coldbrook')).toBe('Trevennor 2 up')
+    expect(stateAfter(-1, 'Jago Trevennor', 'Emrys Coldbrook')).toBe('Coldbrook 1 up')
+    expect(stateAfter(0, 'A', 'B')).toBe('all square')
+    expect(stateAfter(null, 'A', 'B')).toBe('')
+  })
+})
+
+describe('the result sheet in words', () => {
+  const board = boardAt({ status: 'closed' })
+  const [main] = board.competitions
+  const sheet: ResultSheet = {
+    sheetVersion: 1,
+    number: 1,
+    reason: null,
+    publishedAt: '2026-04-25T15:42:00Z',
+    by: 'the secretary',
+    board,
+    ties: [],
+    prizes: [],
+    course: board.course.map(({ hole }) => ({ hole, average: hole === 12 ? 1.44 : hole === 1 ? 2.11 : 1.9 })),
+    rulings: [],
+    frozenAt: null,
+    edition: '2024',
+  }
+
+  it('tells how the winner came to win', () => {
+    expect(howItCame(main!.rows[0]!, main!)).toBe('First, playing handicap 19, 20 out and 18 in, gross 89.')
+  })
+
+  it('finds the easiest and the hardest hole and counts the field', () => {
+    expect(coursePlayed(sheet)).toMatchObject({ easiest: { hole: 1 }, hardest: { hole: 12 } })
+    expect(coursePlayed(sheet)!.sentence).toBe(
+      'Easiest the 1st, hardest the 12th. The field made 139 points, 34.8 a card.',
+    )
+    expect(coursePlayed({ ...sheet, course: [] })).toBeNull()
+  })
+
+  it('names the formats and the field', () => {
+    expect(playedAs(sheet)).toMatch(/Stableford; .*four-ball.*, 4 players\.$/i)
+  })
+
+  it('gathers who has no place', () => {
+    const rows = main!.rows.map((row, at) => (at > 1 ? { ...row, place: null, noPlace: 'no-return' as const } : row))
+    expect(withoutPlace(rows)).toEqual(['No return: Una Tarrablane, Corin Haldane.'])
+    expect(withoutPlace(main!.rows)).toEqual([])
+  })
+
+  it('splits a list in two, the first half the longer', () => {
+    expect(halves([1, 2, 3])).toEqual([[1, 2], [3]])
+    expect(halves([])).toEqual([[], []])
+  })
+})
+
+describe('the picture of a handicap', () => {
+  const record = (from: string, indexTenths: number, reason: string) => ({
+    from,
+    indexTenths,
+    figure: (indexTenths / 10).toFixed(1),
+    change: null,
+    source: 'society' as const,
+    reason,
+  })
+  const records = [
+    record('2026-04-25', 187, '1st with 38, Aldermoss Park'),
+    record('2026-03-27', 207, '27 points, Withenbrook Heath'),
+    record('2025-10-10', 204, '2nd with 35, Skerrowby Links'),
+  ]
+
+  it('goes from old to new and gives a word only to a large step', () => {
+    const picture = pictureOf({ records, cards: [] })!
+    expect(picture.points).toEqual([
+      { from: '2025-10-10', tenths: 204 },
+      { from: '2026-03-27', tenths: 207 },
+      { from: '2026-04-25', tenths: 187, note: '1st with 38' },
+    ])
+    expect(picture.until).toBe('2026-04-25')
+  })
+
+  it('is not drawn for one figure', () => {
+    expect(pictureOf({ records: records.slice(0, 1), cards: [] })).toBeNull()
+  })
+})
