@@ -14,12 +14,14 @@ import {
   replaceTees,
   updateDay,
 } from '@/lib/store/day-setup'
+import { updateEntry } from '@/lib/store/entries'
 import { replaceGroups, setCodesUntil } from '@/lib/store/groups'
 import { seasonIn } from '@/lib/store/seasons'
 import { changeOfDay, type DayRefusals } from './day-change'
 import { codesUntil } from './day-clock'
 import { dayToKeep } from './day-terms'
 import { notFound } from './desk-only'
+import { freezeLate, movedUp } from './entry-list'
 import { notUnderstood, parseInput } from './parse-input'
 
 type Refusals = DayRefusals | 'day-closed' | 'frozen' | 'too-many-groups'
@@ -46,6 +48,8 @@ export async function changeDay(
     if (retimed === null)
       return refused('too-many-groups', 'A shotgun start has room for two groups a hole, and none on the par threes.')
     const before = await dayExtras(tx, day.id)
+    const playing = day.entries.filter((entry) => entry.status === 'entered').length
+    const up = movedUp(day, [], (changed.places ?? Number.POSITIVE_INFINITY) - playing)
     return {
       save: async (saving) => {
         await updateDay(saving, day.id, season.seasonId, changed)
@@ -53,6 +57,8 @@ export async function changeDay(
         await replaceCompetitions(saving, day, wanted.value.competitions)
         if (retimed.length > 0) await replaceGroups(saving, day, retimed, codesUntil(changed.date), null, now)
         else await setCodesUntil(saving, day.round.id, codesUntil(changed.date))
+        for (const entry of up) await updateEntry(saving, entry.id, { status: 'entered' })
+        if (up.length > 0) await freezeLate(saving, day)
         await numberByDate(saving, season.seasonId)
         if (before.seasonId !== season.seasonId) await numberByDate(saving, before.seasonId)
         return {}

@@ -146,8 +146,8 @@ export async function updateDay(
   seasonId: string,
   day: Pick<DayToKeep, 'name' | 'date' | 'edition' | 'entriesCloseOn' | 'places' | 'round'>,
 ): Promise<void> {
-  const { round, ...rest } = day
-  await tx.day.update({ where: { id: dayId }, data: { ...rest, seasonId } })
+  const { name, date, edition, entriesCloseOn, places, round } = day
+  await tx.day.update({ where: { id: dayId }, data: { seasonId, name, date, edition, entriesCloseOn, places } })
   await tx.round.updateMany({ where: { dayId, number: 1 }, data: round })
 }
 

@@ -38,8 +38,7 @@ describe('the first officer', () => {
       officer: { name: 'A', email: 'not-an-address', password: 'short' },
     })
     expect(bad).toMatchObject({ ok: false, code: 'not-understood' })
-    if (!bad.ok)
-      expect(bad.faults.map((fault) => fault.place)).toEqual(['slug', 'officer.email', 'officer.password'])
+    if (!bad.ok) expect(bad.faults.map((fault) => fault.place)).toEqual(['slug', 'officer.email', 'officer.password'])
   })
 
   it('signs in, is known by the cookie, and is an officer of that society only', async () => {
@@ -74,7 +73,10 @@ describe('the first officer', () => {
 
 describe('a stranger', () => {
   it('is told the same for a wrong password and an unknown address', async () => {
-    const wrong = await signInWithPassword(new Headers(host), { email: 'petra@example.org', password: 'wrong password' })
+    const wrong = await signInWithPassword(new Headers(host), {
+      email: 'petra@example.org',
+      password: 'wrong password',
+    })
     const unknown = await signInWithPassword(new Headers(host), { email: 'nobody@example.org', password })
     expect(wrong).toEqual(unknown)
     expect(wrong).toMatchObject({ ok: false, code: 'wrong-sign-in' })
