@@ -1,13 +1,79 @@
+// The result is published as a frozen, numbered sheet. A correction is the next sheet, with its reason.
+
 import 'server-only'
+import { randomUUID } from 'node:crypto'
+import { resultSheetOf } from '@/lib/boards/result-sheet'
+import type { ResultSheet } from '@/lib/boards/views'
 import type { Actor } from '@/lib/facts/actor'
-import type { PublishResult } from '@/lib/facts/commands'
-import type { Result } from '@/lib/result'
+import { type PublishResult, publishResult as schema } from '@/lib/facts/commands'
+import { ok, type Result, refused } from '@/lib/result'
+import { dayRecordIn } from '@/lib/store/day-record'
+import { moveDayVersion, takeDay, versionText } from '@/lib/store/day-versions'
+import { addSheet, newestSheet } from '@/lib/store/publications'
+import { write } from '@/lib/store/write'
+import { deskOnly, movedOn, notFound } from './desk-only'
+import { live } from './live'
+import { parseInput } from './parse-input'
 
 /** A request sent twice gets the number of the one sheet, not a second one. */
 export async function publishResult(
-  _actor: Actor,
-  _input: PublishResult,
-  _now: Date = new Date(),
-): Promise<Result<{ number: number; version: number }>> {
-  throw new Error('not built yet')
+  actor: Actor,
+  input: PublishResult,
+  now: Date = new Date(),
+): Promise<
+  Result<
+    { number: number; version: number },
+    'not-allowed' | 'not-understood' | 'not-found' | 'day-moved-on' | 'day-not-closed' | 'reason-needed'
+  >
+> {
+  const officer = deskOnly(actor, 'publish-result')
+  if (!officer.ok) return officer
+  const read = parseInput(schema, input)
+  if (!read.ok) return read
+  const { societyId, userId, name } = officer.value
+  const { dayId, version } = read.value
+  const reason = read.value.reason || null
+
+  const done = await write(async (tx) => {
+    const day = await takeDay(tx, societyId, dayId)
+    if (!day) return notFound('day')
+    const before = await newestSheet(tx, dayId)
+    if (before && versionOf(before.sheet) === version)
+      return ok({ number: before.number, version: day.version, announce: null })
+    if (day.version !== version) return movedOn()
+    if (day.status !== 'closed') return refused('day-not-closed', 'Close the day first: then the result is published.')
+    if (before && !reason)
+      return refused(
+        'reason-needed',
+        `Sheet ${before.number} is out. Write the reason for sheet ${before.number + 1}: it is printed on it.`,
+      )
+    const record = await dayRecordIn(tx, { societyId, dayId })
+    if (!record) return notFound('day')
+    const number = (before?.number ?? 0) + 1
+    const sheet = resultSheetOf(record, { number, reason: before ? reason : null, by: name, at: now })
+    await addSheet(tx, {
+      id: randomUUID(),
+      societyId,
+      dayId,
+      number,
+      sheet: JSON.stringify(sheet),
+      reason: sheet.reason,
+      edition: record.edition,
+      scoreVersion: record.scoreVersion,
+      byUserId: userId,
+      byName: name,
+      publishedAt: now,
+    })
+    const moved = await moveDayVersion(tx, dayId)
+    return ok({ number, version: moved.version, announce: versionText(moved) })
+  })
+  if (!done.ok) return done
+  const { announce, ...answer } = done.value
+  if (announce) live().announce(dayId, announce)
+  return ok(answer)
+}
+
+/** The version of the day a sheet was made from. */
+function versionOf(sheet: string): number {
+  return Number((JSON.parse(sheet) as ResultSheet).board.version.split('.')[0])
 }

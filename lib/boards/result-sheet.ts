@@ -1,0 +1,85 @@
+// The numbered sheet, made once when the result is published and never counted again.
+
+import type { DayRecord } from '@/lib/facts/day-record'
+import { boardOf } from './board'
+import { rulingsInForce } from './current-card'
+import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
+import { type Names, namesOf } from './entrant-names'
+import { listed, ordinal, scoreShort } from './in-words'
+import { mainReading } from './own-handicaps'
+import { prizesOf } from './prizes'
+import { rulingLines } from './returns'
+import type { CompetitionBoard, ResultSheet } from './views'
+
+export interface Publishing {
+  readonly number: number
+  readonly reason: string | null
+  readonly by: string
+  readonly at: Date
+}
+
+export function resultSheetOf(record: DayRecord, { number, reason, by, at }: Publishing): ResultSheet {
+  const board = { ...boardOf(record, at), published: number }
+  const guests = new Set(record.entries.filter((entry) => entry.kind === 'guest').map((entry) => entry.id))
+  const names = namesOf(record)
+  return {
+    sheetVersion: 1,
+    number,
+    reason,
+    publishedAt: at.toISOString(),
+    by,
+    board,
+    ties: board.competitions.flatMap((one) => tiesOf(one, board.competitions.length > 1, names)),
+    prizes: prizesOf(record.competitions, board.competitions, (id) => guests.has(id)),
+    course: courseOf(record),
+    rulings: publicRulings(record, names),
+    frozenAt: record.frozenAt?.toISOString() ?? null,
+    edition: record.edition,
+  }
+}
+
+/** Every tie in words: those that were broken, and those that stand. */
+function tiesOf(board: CompetitionBoard, several: boolean, names: Names): string[] {
+  const lead = several ? `${board.name}, ` : ''
+  const sentences: string[] = []
+  const standing = new Set<number>()
+  for (const row of board.rows) {
+    if (row.place === null) continue
+    if (row.tied && !standing.has(row.place)) {
+      standing.add(row.place)
+      const level = board.rows.filter((one) => one.place === row.place)
+      const all = level.length === 2 ? 'both' : 'all'
+      sentences.push(
+        `${lead}${ordinal(row.place)} shared: ${listed(level.map((one) => names.entrantShort(one.entrant)))}, ${all} ${scoreShort(row.score ?? 0, board.unit)}.`,
+      )
+    }
+    if (row.tieSentence) sentences.push(`${lead}${ordinal(row.place)}: ${row.tieSentence}`)
+  }
+  return sentences
+}
+
+/** How each hole played: the average value of the cards that have a figure on it, to two places. */
+function courseOf(record: DayRecord): ResultSheet['course'] {
+  const lines = [...mainReading(record, dayOfRecord(record, cardsAsTheyStand(record))).lines.values()]
+  return Array.from({ length: record.round.holes }, (_, at) => {
+    const values = lines
+      .filter((line) => line.holes.some((hole) => hole.gross !== null && hole.gross !== 'x'))
+      .flatMap((line) => line.holes[at]?.value ?? [])
+    const sum = values.reduce((total, value) => total + value, 0)
+    return { hole: at + 1, average: values.length ? Math.round((sum * 100) / values.length) / 100 : null }
+  })
+}
+
+export function publicRulings(record: DayRecord, names: Names, cardId?: string): ResultSheet['rulings'] {
+  const inForce = new Set(rulingsInForce(record.rulings).map((one) => one.number))
+  return rulingLines({ record, names })
+    .filter((line) => inForce.has(line.number) && (cardId === undefined || line.cardId === cardId))
+    .map((line) => ({
+      number: line.number,
+      name: line.name,
+      sentence: `${line.sentence} ${line.reason}${/[.!?]$/.test(line.reason) ? '' : '.'}`,
+      clause: line.clause,
+      by: line.by,
+      at: line.at,
+    }))
+}
