@@ -1,6 +1,6 @@
 // Totals, ties and places the slow way: every pair of entrants is compared, and a place is one more than the number of
 // entrants that are better. Committee Procedures 5A(6) for matching scorecards.
-import type { Competition, Day, TieRule, TieStep } from '@/lib/rules/day'
+import type { Competition, Day, HoleScore, TieRule, TieStep } from '@/lib/rules/day'
 import { grossOn, higherIsBetter, holeOutcome, type Line, type PlayerCard, playerCards } from './count'
 import { compare, type Fraction, fraction, halfUp, minus, times } from './exact'
 
@@ -23,6 +23,8 @@ interface Counted {
   readonly entrant: Entrant
   readonly values: readonly (number | null)[]
   readonly total: number | null
+  /** Nothing left to play. */
+  readonly complete: boolean
   readonly noPlace: string | null
 }
 
@@ -30,45 +32,56 @@ export function windowOf(step: TieStep, count: number, startHole: number, rule: 
   const byNumber = Array.from({ length: count }, (_, at) => at)
   const from = rule.holesCount === 'as-played' ? startHole - 1 : 0
   const order = [...byNumber.slice(from), ...byNumber.slice(0, from)]
-  if (step.kind === 'last') return order.slice(-step.holes)
-  if (step.kind === 'first-nine-last') return order.slice(0, 9).slice(-step.holes)
+  // The whole round is level already, and a round of nine has no first nine apart.
+  if (step.kind === 'last' && step.holes < count) return order.slice(-step.holes)
+  if (step.kind === 'first-nine-last' && count > 9) return order.slice(0, 9).slice(-step.holes)
   return []
 }
 
-/** What a side makes of a hole: the best of its balls that have a score. */
-function sideValue(competition: Competition, entrant: Entrant, at: number): number | null | 'no score' {
-  const outcomes = entrant.cards
-    .filter((one) => one.card?.outcome === undefined)
-    .map((one) =>
-      holeOutcome(competition, grossOn(one.card, at, one.tee.holes[at]!), one.tee.holes[at]!, one.strokes[at]!),
-    )
-  const values = outcomes.flatMap((one) => (typeof one === 'object' ? [one.value] : []))
-  if (values.length > 0) return higherIsBetter(competition.format) ? Math.max(...values) : Math.min(...values)
-  return outcomes.includes('not played') ? null : 'no score'
+/** A hole not played counts as one without a score once the day is closed or the player is out of it. */
+function grossNow(day: Day, one: PlayerCard, at: number): HoleScore {
+  const gross = grossOn(one.card, at, one.tee.holes[at]!)
+  return gross === null && (day.closed || one.card?.outcome !== undefined) ? 'x' : gross
 }
 
+/** What a side makes of a hole: the best of its balls; a disqualified partner's ball has no score anywhere. */
+function sideValue(day: Day, competition: Competition, entrant: Entrant, at: number): number | null | 'no score' {
+  const balls = entrant.cards
+  const scores = balls.map((one) =>
+    balls.length > 1 && one.card?.outcome === 'disqualified' ? 'x' : grossNow(day, one, at),
+  )
+  if (scores.includes(null) && !scores.some((score) => typeof score === 'number')) return null
+  const values = balls
+    .map((one, ball) => holeOutcome(competition, scores[ball]!, one.tee.holes[at]!, one.strokes[at]!))
+    .flatMap((outcome) => (typeof outcome === 'object' ? [outcome.value] : []))
+  if (values.length === 0) return 'no score'
+  return higherIsBetter(competition.format) ? Math.max(...values) : Math.min(...values)
+}
+
+const WORST_FIRST = ['disqualified', 'no-return', 'withdrawn'] as const
+
 function counted(day: Day, competition: Competition, entrant: Entrant): Counted {
-  const holes = entrant.cards[0]!.tee.holes
-  const outcomes = entrant.cards.map((one) => one.card?.outcome)
-  const read = holes.map((_, at) => sideValue(competition, entrant, at))
-  const values = read.map((one) => (one === 'no score' ? null : one))
   const cards = entrant.cards.map((one) => one.card)
+  const read = entrant.cards[0]!.tee.holes.map((_, at) => sideValue(day, competition, entrant, at))
+  const values = read.map((one) => (one === 'no score' ? null : one))
+  const outcomes = cards.map((card) => card?.outcome)
   let noPlace: string | null = null
-  if (outcomes.includes('disqualified')) noPlace = 'disqualified'
-  else if (outcomes.every((one) => one !== undefined)) noPlace = outcomes[0]!
+  if (outcomes.every((one) => one !== undefined)) noPlace = WORST_FIRST.find((one) => outcomes.includes(one))!
   else if (cards.every((card) => !card || card.scores.every((score) => score === null))) noPlace = 'not-started'
-  else if (read.includes('no score') || (day.closed && read.includes(null))) noPlace = 'no-return'
-  if (noPlace !== null) return { entrant, values, total: null, noPlace }
+  else if (read.includes('no score')) noPlace = 'no-return'
+  if (noPlace !== null) return { entrant, values, total: null, complete: false, noPlace }
   const sum = values.reduce<number>((total, value) => total + (value ?? 0), 0)
   const off = cards.reduce((total, card) => total + (card?.penaltyPoints ?? 0), 0)
-  return { entrant, values, total: higherIsBetter(competition.format) ? sum - off : sum, noPlace }
+  const total = higherIsBetter(competition.format) ? sum - off : sum
+  return { entrant, values, total, complete: !read.includes(null), noPlace }
 }
 
 /** The figure of an entrant on one step: the smaller is the better. */
 function figure(competition: Competition, rule: TieRule, step: TieStep, one: Counted): Fraction {
   const card = one.entrant.cards[0]!
-  if (step.kind === 'lower-handicap') return fraction(card.handicap)
-  if (step.kind === 'higher-handicap') return fraction(-card.handicap)
+  const handicaps = one.entrant.cards.reduce((sum, each) => sum + each.handicap, 0)
+  if (step.kind === 'lower-handicap') return fraction(handicaps)
+  if (step.kind === 'higher-handicap') return fraction(-handicaps)
   const count = card.tee.holes.length
   const window = windowOf(step, count, card.card?.startHole ?? 1, rule)
   const sign = higherIsBetter(competition.format) ? -1 : 1
@@ -81,10 +94,12 @@ function figure(competition: Competition, rule: TieRule, step: TieStep, one: Cou
   return minus(fraction(gross), rule.fractions === 'kept' ? share : fraction(halfUp(share)))
 }
 
-function better(competition: Competition, rule: TieRule, a: Counted, b: Counted): number {
+function better(competition: Competition, rule: TieRule, a: Counted, b: Counted, all: readonly Counted[]): number {
   const sign = higherIsBetter(competition.format) ? -1 : 1
   const byScore = sign * (a.total! - b.total!)
   if (byScore !== 0) return byScore
+  // A tie is left alone until everybody in it has finished.
+  if (all.some((one) => one.total === a.total && !one.complete)) return 0
   for (const step of rule.steps) {
     const byStep = compare(figure(competition, rule, step, a), figure(competition, rule, step, b))
     if (byStep !== 0) return byStep
@@ -117,8 +132,8 @@ export function referenceLines(day: Day, competition: Competition, size: number)
     const isPlaced = one.total !== null
     return {
       entrant: one.entrant.id,
-      place: isPlaced ? 1 + others.filter((other) => better(competition, rule, other, one) < 0).length : null,
-      tied: isPlaced && others.some((other) => better(competition, rule, other, one) === 0),
+      place: isPlaced ? 1 + others.filter((other) => better(competition, rule, other, one, placed) < 0).length : null,
+      tied: isPlaced && others.some((other) => better(competition, rule, other, one, placed) === 0),
       score: one.total,
       noPlace: one.noPlace,
       handicaps: Object.fromEntries(one.entrant.cards.map((card) => [card.player.id, card.handicap])),

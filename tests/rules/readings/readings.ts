@@ -1,0 +1,13 @@
+// Every rule that has cases, and how its cases are put to the engine.
+import type { Reading } from '../case-file'
+import { DAY_READINGS } from './days'
+import { HANDICAP_READINGS } from './handicaps'
+import { MATCH_READINGS } from './matches'
+import { TIE_READINGS } from './ties'
+
+export const READINGS: Readonly<Record<string, Reading>> = {
+  ...HANDICAP_READINGS,
+  ...DAY_READINGS,
+  ...MATCH_READINGS,
+  ...TIE_READINGS,
+}
