@@ -5,6 +5,7 @@ import './styles/tokens.css'
 import './styles/base.css'
 import './styles/parts.css'
 import './styles/sheets.css'
+import './styles/print.css'
 import { LIGHT_KEPT_AS } from './_parts/light-kept'
 import { fontVariables } from './styles/fonts'
 

@@ -1,0 +1,154 @@
+import { CourseBars } from '@/app/_parts/course-bars'
+import { Device } from '@/app/_parts/device'
+import { Qr } from '@/app/_parts/qr'
+import { momentOf } from '@/app/desk/_frame/moments'
+import { clock, fullDate } from '@/app/desk/_frame/words'
+import { strokesFigure } from '@/lib/boards/figure'
+import type { DayBoard, StartSheet } from '@/lib/boards/views'
+
+type Group = StartSheet['groups'][number]
+
+interface StartPaperProps {
+  sheet: StartSheet
+  course: DayBoard['course']
+  address: string
+}
+
+function GroupRows({ sheet, group, address }: { sheet: StartSheet; group: Group; address: string }) {
+  const shotgun = sheet.startKind === 'shotgun'
+  const several = sheet.competitions.length > 1
+  return (
+    <tbody>
+      {group.players.map((player, at) => (
+        <tr key={player.entryId}>
+          {at === 0 ? (
+            <th scope="rowgroup" rowSpan={group.players.length} className="lead-col fig">
+              {shotgun ? group.startHole : clock(group.startTime)}
+              {!shotgun && group.startHole > 1 ? <span className="small second">hole {group.startHole}</span> : null}
+            </th>
+          ) : null}
+          <th scope="row" className="who">
+            {player.name}{' '}
+            {player.note || player.side ? (
+              <span className="second">{[player.note, player.side].filter(Boolean).join(', ')}</span>
+            ) : null}
+          </th>
+          <td>{player.tee}</td>
+          <td className="fig num figure">{player.figure}</td>
+          {player.playing.slice(0, 2).map((one, turn) => (
+            <td key={one.competition} className={turn === 0 || !several ? 'fig num ph' : 'fig num figure'}>
+              {one.playingHandicap === null ? '–' : strokesFigure(one.playingHandicap)}
+            </td>
+          ))}
+          {at === 0 ? (
+            <td rowSpan={group.players.length} className="way-in">
+              {group.link && group.code ? (
+                <div>
+                  <Qr text={`${address}${group.link}`} label={`The card of group ${group.number}`} />
+                  <span>
+                    <span className="small second">group {group.number}</span>
+                    <em>{group.code}</em>
+                  </span>
+                </div>
+              ) : null}
+            </td>
+          ) : null}
+        </tr>
+      ))}
+    </tbody>
+  )
+}
+
+/** The start sheet for the first tee: A4, one grey ink, each group's own way to its card. */
+export function StartPaper({ sheet, course, address }: StartPaperProps) {
+  const playing = sheet.competitions.slice(0, 2)
+  return (
+    <article className="a4">
+      <header className="paper-head">
+        <Device />
+        <div>
+          <p className="sc">{sheet.societyName}</p>
+          <h1>Start sheet</h1>
+          <p className="lead">
+            {sheet.dayName}. {sheet.courseName}, {fullDate(sheet.date)}.
+          </p>
+        </div>
+      </header>
+      <dl className="paper-facts oxford">
+        <div>
+          <dt className="sc">{sheet.startKind === 'shotgun' ? 'All start at' : 'First tee'}</dt>
+          <dd className="fig">{clock(sheet.firstTee)}</dd>
+        </div>
+        {sheet.competitions.map((competition) => (
+          <div key={competition.name}>
+            <dt className="sc">{competition.name}</dt>
+            <dd>
+              {competition.formatName}, {competition.allowance}
+            </dd>
+          </div>
+        ))}
+        {sheet.startKind === 'tee-times' ? (
+          <div>
+            <dt className="sc">Every</dt>
+            <dd>
+              <span className="fig">{sheet.intervalMinutes}</span> minutes
+            </dd>
+          </div>
+        ) : null}
+      </dl>
+      <table className="paper-starts">
+        <caption className="unseen">Groups in starting order</caption>
+        <thead>
+          <tr>
+            <th scope="col" className="lead-col">
+              {sheet.startKind === 'shotgun' ? 'Hole' : 'Time'}
+            </th>
+            <th scope="col">Player</th>
+            <th scope="col">Tees</th>
+            <th scope="col" className="num">
+              Figure
+            </th>
+            {playing.map((competition) => (
+              <th key={competition.name} scope="col" className="num">
+                {playing.length > 1 ? competition.name : 'Playing'}
+              </th>
+            ))}
+            <th scope="col" className="way-in">
+              The card
+            </th>
+          </tr>
+        </thead>
+        {sheet.groups.map((group) => (
+          <GroupRows key={group.number} sheet={sheet} group={group} address={address} />
+        ))}
+      </table>
+      <footer className="paper-foot">
+        <div>
+          <p className="sc">Nobody marks their own card</p>
+          <p>
+            The next name in your group marks yours, and the first marks the last one’s. Gross figures, hole by hole.
+            Player and marker both sign.
+          </p>
+        </div>
+        <div>
+          <p className="sc">On your own phone</p>
+          <p>
+            Scan your group’s square, or type its code at {address.replace(/^https?:\/\//, '')}/card. No account, and no
+            signal needed on the way round.
+          </p>
+        </div>
+        <div>
+          <p className="sc">The course, to length</p>
+          <CourseBars course={course} label="The course, hole by hole, drawn to length" />
+        </div>
+      </footer>
+      <p className="paper-terms">
+        {sheet.frozenAt
+          ? `Handicaps frozen ${momentOf(sheet.frozenAt)}. `
+          : 'Handicaps are not frozen yet: these figures may still change. '}
+        Playing handicap: figure × slope ÷ 113 + rating − par, × the allowance, rounded once.{' '}
+        {sheet.competitions[0]?.allowanceFrom}.
+      </p>
+    </article>
+  )
+}
