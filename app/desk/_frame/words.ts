@@ -1,5 +1,4 @@
-// Dates, times, figures and money as the desk says them. Dates of the book are calendar days without a zone; moments
-// are shown in the zone of the machine that serves the desk.
+// Dates, figures and money as the desk says them. Dates of the book are calendar days without a zone.
 
 const day = (iso: string) => new Date(`${iso}T12:00:00Z`)
 
@@ -18,21 +17,6 @@ export const shortDate = written({ weekday: 'short', day: 'numeric', month: 'sho
 export const plainDate = written({ day: 'numeric', month: 'short', year: 'numeric' })
 
 export const clock = (time: string) => time.replace(/^0/, '').replace(':', '.')
-
-const moment = new Intl.DateTimeFormat('en-GB', { hour: 'numeric', minute: '2-digit', hour12: true })
-/** "2.31 pm" */
-export const timeOf = (at: Date | string) =>
-  moment
-    .format(typeof at === 'string' ? new Date(at) : at)
-    .replace(':', '.')
-    .replace(/\s?([ap])\.?m\.?/i, (_all, half: string) => ` ${half.toLowerCase()}m`)
-
-const dayOfMoment = new Intl.DateTimeFormat('en-GB', { weekday: 'short', day: 'numeric', month: 'short' })
-export const momentOf = (at: Date | string) =>
-  `${dayOfMoment
-    .format(typeof at === 'string' ? new Date(at) : at)
-    .replace(',', '')
-    .replace('Sept', 'Sep')}, ${timeOf(at)}`
 
 /** 184 is "18.4", -21 is "+2.1": a plus figure gives strokes back. */
 export const figure = (tenths: number | null) =>
@@ -53,14 +37,4 @@ export const inWords = (n: number) => SMALL[n] ?? String(n)
 export function list(names: readonly string[]): string {
   if (names.length <= 1) return names[0] ?? ''
   return `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
-}
-
-/** Whole days from today to a date; negative when it is past. */
-export function daysUntil(iso: string, today: string): number {
-  return Math.round((day(iso).getTime() - day(today).getTime()) / 86_400_000)
-}
-
-export function todayIso(now = new Date()): string {
-  const two = (n: number) => String(n).padStart(2, '0')
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
 }

@@ -4,7 +4,6 @@ import { useId, useState } from 'react'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Field, Send } from '@/app/desk/_form/field'
-import { timeOf } from '@/app/desk/_frame/words'
 import type { CardReturn, ReturnHole, WrittenBy } from '@/lib/boards/returns-view'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 
@@ -14,11 +13,14 @@ const say = (score: WrittenScore) => (score === 'x' ? 'no score' : String(score 
 export function NotAgreed({
   card,
   hole,
+  times,
   action,
   first,
 }: {
   readonly card: CardReturn
   readonly hole: ReturnHole
+  /** When each writer wrote, by the society's clock. */
+  readonly times: Readonly<Record<string, string>>
   readonly action: FormAction
   /** Only one button a page is filled. */
   readonly first: boolean
@@ -34,7 +36,7 @@ export function NotAgreed({
       <ul className="who-wrote">
         {hole.written.map((one) => (
           <li key={`${one.writer} ${one.receivedAt}`}>
-            <b>{one.name}</b> wrote <b>{say(one.score)}</b> at {timeOf(one.writtenAt)}.
+            <b>{one.name}</b> wrote <b>{say(one.score)}</b> at {times[one.writer]}.
           </li>
         ))}
       </ul>

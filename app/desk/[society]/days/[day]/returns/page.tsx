@@ -1,8 +1,9 @@
 import Link from 'next/link'
 import { DeskFrame, DeskRefusal, dayTabs } from '@/app/desk/_frame/desk-frame'
 import { LiveRefresh } from '@/app/desk/_frame/live-refresh'
+import { timeOf } from '@/app/desk/_frame/moments'
 import { officerOr } from '@/app/desk/_frame/officer'
-import { handicap, timeOf } from '@/app/desk/_frame/words'
+import { handicap } from '@/app/desk/_frame/words'
 import type { CardReturn, ReturnsView } from '@/lib/boards/returns-view'
 import { deskDay } from '@/lib/society/desk-day'
 import { returns } from '@/lib/society/returns'
@@ -146,7 +147,14 @@ function OneCard({ card, view, where, rule }: CardProps) {
         <section aria-labelledby="not-agreed-h">
           <h2 id="not-agreed-h">Not agreed</h2>
           {open.map((hole, place) => (
-            <NotAgreed key={hole.hole} card={card} hole={hole} action={ruling} first={place === 0} />
+            <NotAgreed
+              key={hole.hole}
+              card={card}
+              hole={hole}
+              times={Object.fromEntries(hole.written.map((one) => [one.writer, timeOf(one.writtenAt)]))}
+              action={ruling}
+              first={place === 0}
+            />
           ))}
         </section>
       ) : null}

@@ -1,4 +1,4 @@
-import { timeOf } from '@/app/desk/_frame/words'
+import { timeOf } from '@/app/desk/_frame/moments'
 import type { LateFactLine, ReturnsView, RulingLine } from '@/lib/boards/returns-view'
 
 type Line = { readonly at: string } & ({ readonly ruling: RulingLine } | { readonly late: LateFactLine })

@@ -1,0 +1,43 @@
+import { DeskFrame, DeskRefusal, societyTabs } from '@/app/desk/_frame/desk-frame'
+import { officerOr } from '@/app/desk/_frame/officer'
+import { deskHome } from '@/lib/society/desk-day'
+import { courseById } from '@/lib/society/keep-course'
+import { keepTheCourse } from '../actions'
+import { teesOf } from '../card-draft'
+import { CourseForm } from '../course-form'
+
+export default async function Course({ params }: { params: Promise<{ society: string; course: string }> }) {
+  const { society, course: courseId } = await params
+  const at = `/desk/${society}/courses`
+  const actor = await officerOr(society, `${at}/${courseId}`)
+  const home = await deskHome(actor)
+  if (!home.ok) return <DeskRefusal answer={home} back="/desk" />
+  const found = await courseById(actor, courseId)
+  if (!found.ok) return <DeskRefusal answer={found} back={at} />
+  const course = found.value
+  return (
+    <DeskFrame
+      societySlug={society}
+      societyName={home.value.societyName}
+      tabs={societyTabs(society)}
+      current="courses"
+      folio={home.value.seasons[0]?.name ?? ''}
+    >
+      <div className="title">
+        <p className="sc second">Course</p>
+        <h1>{course.name}</h1>
+        <p className="lead">Days already called keep the card they were called with.</p>
+      </div>
+      <CourseForm
+        key={course.version}
+        action={keepTheCourse.bind(null, society)}
+        course={{
+          known: { courseId: course.courseId, version: course.version },
+          name: course.name,
+          place: course.place ?? '',
+          tees: teesOf(course),
+        }}
+      />
+    </DeskFrame>
+  )
+}

@@ -1,0 +1,123 @@
+// A course card while it is being typed: every cell a string, so that nothing typed is lost however wrong it is.
+
+import type { CourseCard } from '@/lib/boards/desk-views'
+import type { KeepCourse } from '@/lib/facts/commands'
+import type { Gender } from '@/lib/rules/day'
+
+export interface HoleDraft {
+  readonly par: string
+  readonly strokeIndex: string
+  readonly yards: string
+}
+
+export interface TeeDraft {
+  readonly key: string
+  readonly name: string
+  readonly gender: Gender
+  readonly courseRating: string
+  readonly slopeRating: string
+  readonly holes: readonly HoleDraft[]
+}
+
+const EMPTY: HoleDraft = { par: '', strokeIndex: '', yards: '' }
+
+let made = 0
+const key = () => `tee ${++made}`
+
+export const emptyTee = (holes: number, gender: Gender): TeeDraft => ({
+  key: key(),
+  name: gender === 'men' ? 'Yellow' : 'Red',
+  gender,
+  courseRating: '',
+  slopeRating: '',
+  holes: Array.from({ length: holes }, () => EMPTY),
+})
+
+/** Another set of tees on the same course: par and index are mostly the same, the yards never. */
+export const copyOf = (tee: TeeDraft): TeeDraft => ({
+  ...tee,
+  key: key(),
+  name: '',
+  courseRating: '',
+  slopeRating: '',
+  holes: tee.holes.map((hole) => ({ ...hole, yards: '' })),
+})
+
+export const teesOf = (card: CourseCard): readonly TeeDraft[] =>
+  card.tees.map((tee) => ({
+    key: key(),
+    name: tee.name,
+    gender: tee.gender,
+    courseRating: (tee.courseRatingTenths / 10).toFixed(1),
+    slopeRating: String(tee.slopeRating),
+    holes: tee.holes.map((hole) => ({
+      par: String(hole.par),
+      strokeIndex: String(hole.strokeIndex),
+      yards: hole.yards === undefined ? '' : String(hole.yards),
+    })),
+  }))
+
+/** Nine or eighteen holes on every tee; what was typed for the first nine stays. */
+export const withHoles = (tees: readonly TeeDraft[], holes: number): readonly TeeDraft[] =>
+  tees.map((tee) => ({ ...tee, holes: Array.from({ length: holes }, (_one, place) => tee.holes[place] ?? EMPTY) }))
+
+/** Pars of a whole row at once: "443 545 434" or tab-separated, as it comes out of a spreadsheet. */
+export function spread(text: string): readonly string[] | null {
+  const cells = text.trim().split(/[\s,;]+/)
+  if (cells.length > 1) return cells
+  return null
+}
+
+const whole = (text: string) => (/^\d{1,3}$/.test(text.trim()) ? Number(text) : Number.NaN)
+
+export function tenths(text: string): number {
+  const match = /^(\d{2})(?:[.,](\d))?$/.exec(text.trim())
+  return match ? Number(match[1]) * 10 + Number(match[2] ?? 0) : Number.NaN
+}
+
+/** Faults of one column of cells while typing: an index twice, a par that no hole has. */
+export function cellFault(tee: TeeDraft, place: number, cell: keyof HoleDraft): string | null {
+  const text = tee.holes[place]?.[cell].trim() ?? ''
+  if (text === '') return null
+  const value = whole(text)
+  if (cell === 'par') return value >= 3 && value <= 6 ? null : 'Par is 3 to 6.'
+  if (cell === 'yards') return value >= 30 && value <= 900 ? null : 'Yards are 30 to 900.'
+  if (!(value >= 1 && value <= tee.holes.length)) return `Stroke indexes run from 1 to ${tee.holes.length}.`
+  const twin = tee.holes.findIndex((hole, other) => other !== place && whole(hole.strokeIndex) === value)
+  return twin === -1 ? null : `Stroke index ${value} is on hole ${twin + 1} too.`
+}
+
+/** Published advice, not a rule: odd indexes on one nine and even on the other. */
+export function indexAdvice(tee: TeeDraft): string | null {
+  if (tee.holes.length !== 18 || tee.holes.some((hole) => Number.isNaN(whole(hole.strokeIndex)))) return null
+  const odd = tee.holes.slice(0, 9).filter((hole) => whole(hole.strokeIndex) % 2 === 1).length
+  return odd === 9 || odd === 0
+    ? null
+    : 'Odd and even stroke indexes are mixed within a nine. Cards usually put them on one nine each: check against the card.'
+}
+
+/** What the use case asks for; a cell that is no number is left for the schema to refuse in its place. */
+export function toKeep(
+  name: string,
+  place: string,
+  tees: readonly TeeDraft[],
+  known: { readonly courseId: string; readonly version: number } | null,
+): { [K in keyof KeepCourse]: unknown } {
+  return {
+    ...(known ?? {}),
+    name,
+    place: place.trim() || null,
+    tees: tees.map((tee) => ({
+      name: tee.name,
+      gender: tee.gender,
+      courseRatingTenths: tenths(tee.courseRating),
+      slopeRating: whole(tee.slopeRating),
+      holes: tee.holes.map((hole, index) => ({
+        hole: index + 1,
+        par: whole(hole.par),
+        strokeIndex: whole(hole.strokeIndex),
+        yards: hole.yards.trim() === '' ? null : whole(hole.yards),
+      })),
+    })),
+  }
+}

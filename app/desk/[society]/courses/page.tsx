@@ -1,0 +1,103 @@
+import Link from 'next/link'
+import { Empty } from '@/app/_parts/empty'
+import { DeskFrame, DeskRefusal, societyTabs } from '@/app/desk/_frame/desk-frame'
+import { officerOr } from '@/app/desk/_frame/officer'
+import { deskHome } from '@/lib/society/desk-day'
+import { courseList } from '@/lib/society/keep-course'
+
+interface Props {
+  readonly params: Promise<{ society: string }>
+  readonly searchParams: Promise<{ kept?: string }>
+}
+
+export default async function Courses({ params, searchParams }: Props) {
+  const { society } = await params
+  const { kept } = await searchParams
+  const at = `/desk/${society}/courses`
+  const actor = await officerOr(society, at)
+  const home = await deskHome(actor)
+  if (!home.ok) return <DeskRefusal answer={home} back="/desk" />
+  const list = await courseList(actor)
+  if (!list.ok) return <DeskRefusal answer={list} back={`/desk/${society}`} />
+  return (
+    <DeskFrame
+      societySlug={society}
+      societyName={home.value.societyName}
+      tabs={societyTabs(society)}
+      current="courses"
+      folio={home.value.seasons[0]?.name ?? ''}
+    >
+      <div className="desk-title">
+        <div>
+          <h1>Courses</h1>
+          <p className="lead">Their cards are copied into each day: a change here alters no day already called.</p>
+        </div>
+        <p className="acts">
+          <Link className="btn first" href={`${at}/new`}>
+            Enter a course
+          </Link>
+          <Link className="btn" href={`${at}/import`}>
+            Read in a file
+          </Link>
+        </p>
+      </div>
+      {kept ? (
+        <p className="said" role="status">
+          {kept} is in the book.
+        </p>
+      ) : null}
+      {list.value.length === 0 ? (
+        <Empty first="No course yet.">
+          You need the card: par, stroke index, course rating and slope of each set of tees.
+        </Empty>
+      ) : (
+        <div className="scroll" role="group" aria-label="Courses">
+          <table className="desk-table">
+            <caption className="unseen">Courses with their tees</caption>
+            <thead>
+              <tr>
+                <th scope="col">Course</th>
+                <th scope="col">Tees</th>
+                <th scope="col" className="num">
+                  Par
+                </th>
+                <th scope="col" className="num">
+                  Rating
+                </th>
+                <th scope="col" className="num">
+                  Slope
+                </th>
+                <th scope="col" className="num">
+                  Yards
+                </th>
+              </tr>
+            </thead>
+            <tbody>
+              {list.value.flatMap((course) =>
+                course.tees.map((tee, place) => (
+                  <tr key={tee.teeId}>
+                    {place === 0 ? (
+                      <th scope="rowgroup" rowSpan={course.tees.length}>
+                        <Link href={`${at}/${course.courseId}`}>{course.name}</Link>
+                        <span className="under second small">
+                          {[course.place, `${course.holes} holes`].filter(Boolean).join(', ')}
+                        </span>
+                      </th>
+                    ) : null}
+                    <td>
+                      {tee.name}, {tee.gender}
+                    </td>
+                    <td className="num fig">{tee.par}</td>
+                    <td className="num fig">{tee.courseRating}</td>
+                    <td className="num fig">{tee.slopeRating}</td>
+                    <td className="num fig">{tee.yards ?? '–'}</td>
+                  </tr>
+                )),
+              )}
+            </tbody>
+          </table>
+        </div>
+      )}
+    </DeskFrame>
+  )
+}

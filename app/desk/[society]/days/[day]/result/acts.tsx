@@ -1,0 +1,99 @@
+import Link from 'next/link'
+import { Notice } from '@/app/_parts/notice'
+import { ActForm } from '@/app/desk/_form/act-form'
+import type { DayAddress } from '@/app/desk/_form/answer-for-day'
+import { Field, Send } from '@/app/desk/_form/field'
+import { SeenDay } from '@/app/desk/_form/seen-day'
+import { glanceOf } from '@/app/desk/_frame/day-glance'
+import type { ReturnsView } from '@/lib/boards/returns-view'
+import type { DayRecord } from '@/lib/facts/day-record'
+import { closeTheDay, publishTheResult, reopenTheDay } from './actions'
+
+interface Props {
+  readonly record: DayRecord
+  readonly where: DayAddress
+}
+
+const Seen = ({ record }: { readonly record: DayRecord }) => (
+  <SeenDay id={record.id} version={record.version} glance={glanceOf(record)} />
+)
+
+/** What still keeps the day open, and the button that closes it. */
+export function CloseDay({ record, where, view, at }: Props & { readonly view: ReturnsView; readonly at: string }) {
+  const { inTheWay } = view
+  return (
+    <section aria-labelledby="close-h">
+      <h2 id="close-h">Close the day</h2>
+      {inTheWay.length > 0 ? (
+        <Notice
+          kind="waits"
+          word={`${inTheWay.length} in the way`}
+          acts={
+            <Link className="btn" href={`${at}/returns`}>
+              To the returns
+            </Link>
+          }
+        >
+          <ul>
+            {inTheWay.map((one) => (
+              <li key={`${one.place} ${one.sentence}`}>{one.sentence}</li>
+            ))}
+          </ul>
+        </Notice>
+      ) : (
+        <p>
+          {view.takenIn} of {view.cards} cards are taken in and nothing is open. Closing breaks the ties and lets the
+          prizes fall.
+        </p>
+      )}
+      <ActForm action={closeTheDay.bind(null, where)} label="Close the day">
+        <Seen record={record} />
+        <p className="acts">
+          <Send kind="first" why={inTheWay.length > 0 && `${inTheWay.length} in the way`}>
+            Close the day
+          </Send>
+        </p>
+      </ActForm>
+    </section>
+  )
+}
+
+/** Publish, and publish again with a reason; opening the day again is the way to a correction. */
+export function Publish({ record, where, waiting }: Props & { readonly waiting: boolean }) {
+  const last = record.publications.at(-1)
+  const next = (last?.number ?? 0) + 1
+  return (
+    <section aria-labelledby="publish-h">
+      <h2 id="publish-h">{last ? `Sheet ${last.number} is published` : 'Publish the result'}</h2>
+      <ActForm action={publishTheResult.bind(null, where)} label={`Publish sheet ${next}`}>
+        <Seen record={record} />
+        {last ? (
+          <Field
+            name="reason"
+            label={`Reason for sheet ${next}`}
+            hint="Stands at the head of the sheet. The old sheets stay."
+            required
+            minLength={3}
+            maxLength={400}
+          />
+        ) : (
+          <p>The sheet is numbered and never recounted. Everybody can read it.</p>
+        )}
+        <p className="acts">
+          <Send kind={last && !waiting ? undefined : 'first'}>Publish sheet {next}</Send>
+        </p>
+      </ActForm>
+      <details className="rule-all">
+        <summary>Open the day again</summary>
+        <ActForm action={reopenTheDay.bind(null, where)} label="Open the day again">
+          <Seen record={record} />
+          <p>Cards can then be ruled on again. What is published stays as it is until the next sheet.</p>
+          <Field name="reason" label="Reason" required minLength={3} maxLength={400} />
+          <p className="acts">
+            <Send kind="grave">Open the day again</Send>
+          </p>
+        </ActForm>
+      </details>
+    </section>
+  )
+}

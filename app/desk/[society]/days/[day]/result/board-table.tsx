@@ -1,0 +1,77 @@
+import { strokesFigure } from '@/lib/boards/figure'
+import type { BoardRow, CompetitionBoard } from '@/lib/boards/views'
+
+const NO_PLACE = {
+  'no-return': 'no return',
+  disqualified: 'disqualified',
+  withdrawn: 'withdrawn',
+  'not-started': 'not started',
+} as const
+
+const scoreOf = (row: BoardRow, board: CompetitionBoard): string => {
+  if (row.score === null) return row.noPlace ? NO_PLACE[row.noPlace] : '–'
+  if (board.unit !== 'holes') return String(row.score)
+  return row.score > 0 ? `+${row.score}` : String(row.score).replace('-', '−')
+}
+
+/** The standings of one competition as they will stand on the sheet, ties in words under the names. */
+export function BoardTable({
+  board,
+  card,
+}: {
+  readonly board: CompetitionBoard
+  readonly card: (row: BoardRow) => string
+}) {
+  if (board.matches.length > 0) {
+    return (
+      <ul className="plain">
+        {board.matches.map((match) => (
+          <li key={match.id}>{match.result}</li>
+        ))}
+      </ul>
+    )
+  }
+  return (
+    <div className="scroll" role="group" aria-label={`Standings, ${board.name}`}>
+      <table className="standing">
+        <caption className="unseen">{board.name}</caption>
+        <thead>
+          <tr>
+            <th scope="col" className="lead-col">
+              Place
+            </th>
+            <th scope="col">Name</th>
+            <th scope="col" className="num">
+              Off
+            </th>
+            <th scope="col" className="num">
+              Out
+            </th>
+            <th scope="col" className="num">
+              In
+            </th>
+            <th scope="col" className="num">
+              {board.unit}
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {board.rows.map((row) => (
+            <tr key={row.entrant}>
+              <td className="lead-col fig">{row.place === null ? '' : `${row.place}${row.tied ? '=' : ''}`}</td>
+              <th scope="row">
+                <a href={card(row)}>{row.name}</a>
+                {row.note ? <span className="second small"> {row.note}</span> : null}
+                {row.tieSentence ? <span className="under aside">{row.tieSentence}</span> : null}
+              </th>
+              <td className="num fig">{row.playingHandicap === null ? '' : strokesFigure(row.playingHandicap)}</td>
+              <td className="num fig">{row.out ?? ''}</td>
+              <td className="num fig">{row.in ?? ''}</td>
+              <td className="num fig ph">{scoreOf(row, board)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  )
+}

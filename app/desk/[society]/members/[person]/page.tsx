@@ -1,0 +1,97 @@
+import Link from 'next/link'
+import { DeskFrame, DeskRefusal, societyTabs } from '@/app/desk/_frame/desk-frame'
+import { officerOr } from '@/app/desk/_frame/officer'
+import { plainDate } from '@/app/desk/_frame/words'
+import type { MemberPage } from '@/lib/boards/views'
+import { refused } from '@/lib/result'
+import { deskHome } from '@/lib/society/desk-day'
+import { memberList } from '@/lib/society/keep-person'
+import { memberPage } from '@/lib/society/read-member'
+import { memberOf } from '@/lib/society/who-is-asking'
+import { changeFigure, keepMember } from '../actions'
+import { FigureForm } from '../figure-form'
+import { PersonForm } from '../person-form'
+
+export default async function Member({ params }: { params: Promise<{ society: string; person: string }> }) {
+  const { society, person: personId } = await params
+  const at = `/desk/${society}/members`
+  const actor = await officerOr(society, `${at}/${personId}`)
+  const home = await deskHome(actor)
+  if (!home.ok) return <DeskRefusal answer={home} back="/desk" />
+  const list = await memberList(actor, { withFormer: true })
+  if (!list.ok) return <DeskRefusal answer={list} back={`/desk/${society}`} />
+  const person = list.value.find((one) => one.personId === personId)
+  if (!person) return <DeskRefusal answer={refused('not-found', 'There is no such person in the book.')} back={at} />
+  const self = await memberOf(person.pageKey)
+  const page = self.ok ? await memberPage(self.value) : self
+  return (
+    <DeskFrame
+      societySlug={society}
+      societyName={home.value.societyName}
+      tabs={societyTabs(society)}
+      current="members"
+      folio={home.value.seasons[0]?.name ?? ''}
+    >
+      <div className="desk-title">
+        <div>
+          <p className="sc second">{person.kind === 'guest' ? 'Guest' : 'Member'}</p>
+          <h1>
+            {person.firstName} {person.familyName}
+          </h1>
+          <p className="lead">
+            {person.figureReason && person.figureFrom
+              ? `${person.figureReason}, since ${plainDate(person.figureFrom)}.`
+              : 'No figure yet.'}
+          </p>
+        </div>
+        <p className="desk-now">
+          <span className="fig trim">{person.indexTenths === null ? '–' : person.figure}</span>
+          <span>
+            {person.handicapSource === 'society'
+              ? 'society handicap'
+              : person.handicapSource === 'claimed'
+                ? 'claimed'
+                : 'index, home club'}
+          </span>
+        </p>
+      </div>
+      <div className="desk-two">
+        <section aria-labelledby="figure-h">
+          <h2 id="figure-h">Change the figure</h2>
+          <FigureForm action={changeFigure.bind(null, society)} person={person} today={home.value.today} />
+          {page.ok ? <History page={page.value} /> : null}
+        </section>
+        <section aria-labelledby="person-h">
+          <h2 id="person-h">What the book says</h2>
+          <PersonForm action={keepMember.bind(null, society)} person={person} />
+          <p className="small">
+            <Link href={`/member/${person.pageKey}`} prefetch={false}>
+              The member’s own page
+            </Link>
+            . Whoever has its address can read it: give it to {person.firstName} only.
+          </p>
+        </section>
+      </div>
+    </DeskFrame>
+  )
+}
+
+function History({ page }: { readonly page: MemberPage }) {
+  if (page.records.length === 0) return null
+  return (
+    <>
+      <h3>Every figure so far</h3>
+      <ol className="ledger rulings">
+        {page.records.map((record) => (
+          <li key={`${record.from} ${record.figure} ${record.reason}`}>
+            <p className="in-margin fig">{plainDate(record.from)}</p>
+            <p>
+              <b className="fig">{record.figure}</b> {record.change ? `(${record.change}) ` : ''}
+              {record.reason}
+            </p>
+          </li>
+        ))}
+      </ol>
+    </>
+  )
+}

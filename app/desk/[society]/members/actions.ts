@@ -1,0 +1,74 @@
+'use server'
+
+import { redirect } from 'next/navigation'
+import type { ActState } from '@/app/desk/_form/act-state'
+import { answer } from '@/app/desk/_form/answer'
+import { changeHandicap as changeSchema, keepPerson as keepSchema } from '@/lib/facts/commands'
+import { ok, type Result } from '@/lib/result'
+import { changeHandicap } from '@/lib/society/change-handicap'
+import { keepPerson } from '@/lib/society/keep-person'
+import { parseInput } from '@/lib/society/parse-input'
+import { readFigure } from '../_figures/read-figure'
+
+const text = (form: FormData, name: string) => String(form.get(name) ?? '').trim()
+
+/** An empty figure is no figure yet; anything written must be one. */
+function figureOrNone(written: string): Result<number | null, 'not-understood'> {
+  return written === '' ? ok(null) : readFigure(written, 'indexTenths')
+}
+
+export async function keepMember(society: string, before: ActState, form: FormData): Promise<ActState> {
+  const personId = text(form, 'personId')
+  let added = false
+  const state = await answer(
+    before,
+    form,
+    society,
+    async (actor) => {
+      const figure = figureOrNone(text(form, 'indexTenths'))
+      if (!figure.ok) return figure
+      const asked = parseInput(keepSchema, {
+        ...(personId ? { personId } : {}),
+        firstName: form.get('firstName'),
+        familyName: form.get('familyName'),
+        gender: form.get('gender'),
+        kind: form.get('kind') ?? 'member',
+        regular: form.has('regular'),
+        email: text(form, 'email') || null,
+        phone: text(form, 'phone') || null,
+        handicapSource: form.get('handicapSource'),
+        indexTenths: figure.value,
+        memberSince: text(form, 'memberSince') ? Number(text(form, 'memberSince')) : null,
+        leftOn: text(form, 'leftOn') || null,
+      })
+      if (!asked.ok) return asked
+      const done = await keepPerson(actor, asked.value)
+      added = done.ok && !personId
+      return done
+    },
+    () => 'Kept.',
+  )
+  if (added) redirect(`/desk/${society}/members?added=${encodeURIComponent(text(form, 'familyName'))}`)
+  return state
+}
+
+export async function changeFigure(society: string, before: ActState, form: FormData): Promise<ActState> {
+  return answer(
+    before,
+    form,
+    society,
+    async (actor) => {
+      const figure = readFigure(text(form, 'indexTenths'), 'indexTenths')
+      if (!figure.ok) return figure
+      const asked = parseInput(changeSchema, {
+        personId: text(form, 'personId'),
+        indexTenths: figure.value,
+        source: form.get('source'),
+        from: form.get('from'),
+        reason: form.get('reason'),
+      })
+      return asked.ok ? changeHandicap(actor, asked.value) : asked
+    },
+    () => 'The new figure is in the book, with its reason. Days already frozen do not change.',
+  )
+}

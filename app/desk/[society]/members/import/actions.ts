@@ -1,0 +1,12 @@
+'use server'
+
+import { redirect } from 'next/navigation'
+import type { ImportState } from '@/app/desk/[society]/_import/import-state'
+import { runImport } from '@/app/desk/[society]/_import/run-import'
+import { importMembers, previewMembers } from '@/lib/society/import-members'
+
+export async function readMembersIn(society: string, before: ImportState, form: FormData): Promise<ImportState> {
+  return runImport(society, before, form, { preview: previewMembers, take: importMembers }, () =>
+    redirect(`/desk/${society}/members?added=The+list`),
+  )
+}

@@ -1,0 +1,155 @@
+'use client'
+
+import {
+  columnFilteringFeature,
+  createColumnHelper,
+  createFilteredRowModel,
+  createSortedRowModel,
+  filterFn_includesString,
+  globalFilteringFeature,
+  rowSortingFeature,
+  sortFn_basic,
+  sortFn_text,
+  tableFeatures,
+  useTable,
+} from '@tanstack/react-table'
+import Link from 'next/link'
+import { useMemo, useState } from 'react'
+import type { MemberRow } from '@/lib/boards/desk-views'
+
+const features = tableFeatures({
+  rowSortingFeature,
+  columnFilteringFeature,
+  globalFilteringFeature,
+  sortedRowModel: createSortedRowModel(),
+  filteredRowModel: createFilteredRowModel(),
+  sortFns: { basic: sortFn_basic, text: sortFn_text },
+  filterFns: { includesString: filterFn_includesString },
+})
+const helper = createColumnHelper<typeof features, MemberRow>()
+
+const SOURCES = { 'home-club': 'home club', society: 'society', claimed: 'claimed' } as const
+
+/** Nobody without a figure stands between those who have one. */
+const NO_FIGURE = 9999
+
+export function MemberTable({ members, at }: { readonly members: readonly MemberRow[]; readonly at: string }) {
+  const [sorting, setSorting] = useState([{ id: 'name', desc: false }])
+  const columns = useMemo(
+    () =>
+      helper.columns([
+        helper.accessor((row) => `${row.familyName} ${row.firstName}`, {
+          id: 'name',
+          header: 'Name',
+          sortFn: 'text',
+          cell: ({ row }) => (
+            <>
+              <Link href={`${at}/${row.original.personId}`}>
+                {row.original.firstName} {row.original.familyName}
+              </Link>
+              {noteOf(row.original) ? <span className="second small"> {noteOf(row.original)}</span> : null}
+            </>
+          ),
+        }),
+        helper.accessor((row) => row.indexTenths ?? NO_FIGURE, {
+          id: 'figure',
+          header: 'Figure',
+          sortFn: 'basic',
+          enableGlobalFilter: false,
+          cell: ({ row }) => <span className="fig">{row.original.figure}</span>,
+        }),
+        helper.accessor((row) => SOURCES[row.handicapSource], { id: 'source', header: 'From', sortFn: 'text' }),
+        helper.accessor((row) => row.figureFrom ?? '', {
+          id: 'since',
+          header: 'Since',
+          sortFn: 'text',
+          enableGlobalFilter: false,
+        }),
+        helper.accessor('gender', { header: 'Tees for', sortFn: 'text', enableGlobalFilter: false }),
+        helper.accessor('days', { header: 'Days', sortFn: 'basic', enableGlobalFilter: false }),
+      ]),
+    [at],
+  )
+  const data = useMemo(() => [...members], [members])
+  const table = useTable({
+    features,
+    columns,
+    data,
+    state: { sorting },
+    onSortingChange: setSorting,
+    enableSortingRemoval: false,
+    globalFilterFn: 'includesString',
+  })
+  const rows = table.getRowModel().rows
+  return (
+    <>
+      <div className="field list-find">
+        <label htmlFor="find-member">Find a member</label>
+        <input
+          id="find-member"
+          type="search"
+          autoComplete="off"
+          onChange={(event) => table.setGlobalFilter(event.target.value)}
+        />
+      </div>
+      <div className="scroll" role="group" aria-label="Members">
+        <table className="desk-table members">
+          <caption className="unseen">Members and known guests</caption>
+          <thead>
+            {table.getHeaderGroups().map((group) => (
+              <tr key={group.id}>
+                {group.headers.map((header) => {
+                  const sorted = header.column.getIsSorted()
+                  return (
+                    <th
+                      key={header.id}
+                      scope="col"
+                      className={isNumber(header.id) ? 'num' : undefined}
+                      aria-sort={sorted === 'asc' ? 'ascending' : sorted === 'desc' ? 'descending' : 'none'}
+                    >
+                      <button type="button" className="sorts" onClick={header.column.getToggleSortingHandler()}>
+                        <table.FlexRender header={header} />
+                        <span aria-hidden="true">{sorted === 'asc' ? ' ↑' : sorted === 'desc' ? ' ↓' : ''}</span>
+                      </button>
+                    </th>
+                  )
+                })}
+              </tr>
+            ))}
+          </thead>
+          <tbody>
+            {rows.map((row) => (
+              <tr key={row.id}>
+                {row.getAllCells().map((cell) =>
+                  cell.column.id === 'name' ? (
+                    <th key={cell.id} scope="row">
+                      <table.FlexRender cell={cell} />
+                    </th>
+                  ) : (
+                    <td key={cell.id} className={isNumber(cell.column.id) ? 'num fig' : undefined}>
+                      <table.FlexRender cell={cell} />
+                    </td>
+                  ),
+                )}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <p className="small second" role="status">
+        {rows.length === members.length ? `${members.length} in the list` : `${rows.length} of ${members.length} found`}
+      </p>
+    </>
+  )
+}
+
+const isNumber = (id: string) => id === 'figure' || id === 'days'
+
+const noteOf = (row: MemberRow) =>
+  [
+    row.kind === 'guest' ? 'guest' : null,
+    row.leftOn ? `left ${row.leftOn}` : null,
+    row.regular ? null : 'not a regular',
+  ]
+    .filter(Boolean)
+    .join(', ')
