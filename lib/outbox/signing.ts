@@ -6,8 +6,11 @@ import type { CardNow } from './card-now'
 
 export type SigningRefusal = 'taken-in' | 'signed-already' | 'not-agreed' | 'holes-missing' | 'not-the-marker'
 
-const list = (holes: readonly number[]) =>
-  holes.length === 1 ? `hole ${holes[0]}` : `holes ${holes.slice(0, -1).join(', ')} and ${holes.at(-1)}`
+function list(holes: readonly number[]): string {
+  if (holes.length === 1) return `hole ${holes[0]}`
+  if (holes.length > 6) return `${holes.length} holes`
+  return `holes ${holes.slice(0, -1).join(', ')} and ${holes.at(-1)}`
+}
 
 /** Null when `entryId` may sign this card in this role now. */
 export function mayNotSign(card: CardNow, role: 'player' | 'marker', entryId: string): Refused<SigningRefusal> | null {

@@ -33,7 +33,7 @@ export function CardApp({ link }: { link: string }) {
   if (!holder || place.at === 'phone') {
     return (
       <>
-        <RunningLine now={now} />
+        <RunningLine now={now} toCards={holder !== null} />
         {notices}
         <WhoHolds
           pack={pack}
@@ -48,7 +48,7 @@ export function CardApp({ link }: { link: string }) {
   }
   return (
     <>
-      <RunningLine now={now} />
+      <RunningLine now={now} toCards={place.at !== 'cards'} />
       {notices}
       {place.at === 'cards' ? (
         <GroupSheet pack={pack} now={now} holder={holder} />
@@ -76,7 +76,7 @@ function firstOpen(now: GroupSnapshot, order: readonly number[]): number {
   return order.find(lacking) ?? order.at(-1) ?? 1
 }
 
-function RunningLine({ now }: { now: GroupSnapshot }) {
+function RunningLine({ now, toCards }: { now: GroupSnapshot; toCards: boolean }) {
   const { pack } = now
   if (!pack) return null
   return (
@@ -87,7 +87,7 @@ function RunningLine({ now }: { now: GroupSnapshot }) {
           Group {pack.group.number} · {startTime(pack.group.startTime)}
         </span>
       </p>
-      <a href={hashOf({ at: 'cards' })}>The cards</a>
+      {toCards && <a href={hashOf({ at: 'cards' })}>The cards</a>}
     </div>
   )
 }

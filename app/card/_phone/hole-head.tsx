@@ -57,8 +57,8 @@ export function HoleHead({ pack, hole, hasMoved }: { pack: CardPack; hole: numbe
               <dd className="fig">{main.line.strokeIndex}</dd>
             </div>
             {main.line.yards !== null && (
-              <div>
-                <dt className="sc">Yards</dt>
+              <div className="after">
+                <dt className="sc">yd</dt>
                 <dd className="fig">{main.line.yards}</dd>
               </div>
             )}

@@ -14,9 +14,9 @@ const one = (figure: number) => Math.round(figure * 10) / 10
 function ground(hole: number, from: number): string {
   const strokes: string[] = []
   for (let at = from + 13; at < FLAG - 3; at += 2.7) {
-    const wave = 6 + 4 * Math.sin(at * 0.035 + hole * 1.7) + 2.5 * Math.sin(at * 0.11 + hole)
+    const wave = 8 + 4 * Math.sin(at * 0.035 + hole * 1.7) + 2 * Math.sin(at * 0.11 + hole)
     const fade = Math.min(1, (at - from) / 40, (FLAG - at) / 14)
-    strokes.push(`M${one(at)} 35v${-one(Math.max(1.5, wave * fade))}`)
+    strokes.push(`M${one(at)} 35v${-one(Math.max(1.8, wave * fade))}`)
   }
   return strokes.join('')
 }

@@ -1,7 +1,7 @@
 'use client'
 
 import type { CardPack } from '@/lib/facts/card-pack'
-import { fullName, startTime } from './words'
+import { fullName } from './words'
 
 interface Props {
   readonly pack: CardPack
@@ -12,9 +12,6 @@ interface Props {
 export function WhoHolds({ pack, holder, onHold }: Props) {
   return (
     <section className="c-sheet" aria-labelledby="who">
-      <p className="sc second">
-        {pack.course}, group {pack.group.number}, {startTime(pack.group.startTime)}
-      </p>
       <h1 id="who">Who holds this phone?</h1>
       <p className="lead">What is entered here stands in this player’s name.</p>
       <ul className="c-who">

@@ -52,39 +52,41 @@ export function WholeCard({ pack, now, book, card, holder, refuse }: Props) {
           </div>
         </dl>
       </header>
-      <table className="c-table">
-        <caption className="unseen">Card of {fullName(card.card)}, hole by hole</caption>
-        <thead>
-          <tr>
-            <th scope="col" className="lead-col">
-              Hole
-            </th>
-            <th scope="col">Par</th>
-            <th scope="col">Index</th>
-            <th scope="col">Strokes</th>
-            <th scope="col">Gross</th>
-            <th scope="col">{LAST_COLUMN[pack.reading]}</th>
-          </tr>
-        </thead>
-        {nines.map((holes, index) =>
-          holes.length === 0 ? null : (
-            <tbody key={index === 0 ? 'out' : 'in'}>
-              {index === 1 && (
-                <tr className="foldrow" aria-hidden="true">
-                  <td colSpan={6}>
-                    <div className="fold" />
-                  </td>
-                </tr>
-              )}
-              {holes.map((hole) => (
-                <HoleLine key={hole.hole} pack={pack} hole={hole} />
-              ))}
-              <SumLine reading={pack.reading} word={index === 0 ? 'Out' : 'In'} holes={holes} className="half" />
-              {index === 1 && <SumLine reading={pack.reading} word="All" holes={card.holes} className="all" />}
-            </tbody>
-          ),
-        )}
-      </table>
+      <div className="scroll" tabIndex={0} role="group" aria-label="Hole by hole">
+        <table className="c-table">
+          <caption className="unseen">Card of {fullName(card.card)}, hole by hole</caption>
+          <thead>
+            <tr>
+              <th scope="col" className="lead-col">
+                Hole
+              </th>
+              <th scope="col">Par</th>
+              <th scope="col">Index</th>
+              <th scope="col">Strokes</th>
+              <th scope="col">Gross</th>
+              <th scope="col">{LAST_COLUMN[pack.reading]}</th>
+            </tr>
+          </thead>
+          {nines.map((holes, index) =>
+            holes.length === 0 ? null : (
+              <tbody key={index === 0 ? 'out' : 'in'}>
+                {index === 1 && (
+                  <tr className="foldrow" aria-hidden="true">
+                    <td colSpan={6}>
+                      <div className="fold" />
+                    </td>
+                  </tr>
+                )}
+                {holes.map((hole) => (
+                  <HoleLine key={hole.hole} pack={pack} hole={hole} />
+                ))}
+                <SumLine reading={pack.reading} word={index === 0 ? 'Out' : 'In'} holes={holes} className="half" />
+                {index === 1 && <SumLine reading={pack.reading} word="All" holes={card.holes} className="all" />}
+              </tbody>
+            ),
+          )}
+        </table>
+      </div>
       <hr className="fold" />
       <SignPart pack={pack} now={now} book={book} card={card} holder={holder} refuse={refuse} />
       <footer className="c-foot">
@@ -99,7 +101,7 @@ function HoleLine({ pack, hole }: { pack: CardPack; hole: HoleNow }) {
   const last = typeof value !== 'number' ? (value === null ? '' : '–') : lastFigure(pack.reading, value, hole.par)
   const differ = hole.written.map((each) => `${shortName(pack, each.writer)} ${figureOf(each.score)}`).join(', ')
   return (
-    <tr className={hole.differs ? 'differs' : undefined}>
+    <tr className={hole.differs ? 'differs' : hole.score === null ? 'waits' : undefined}>
       <th scope="row" className="lead-col fig">
         <a href={hashOf({ at: 'hole', hole: hole.hole })} aria-label={`Hole ${hole.hole}: go to it`}>
           {hole.hole}
@@ -117,7 +119,7 @@ function HoleLine({ pack, hole }: { pack: CardPack; hole: HoleNow }) {
       ) : (
         <>
           <td className="fig gross">
-            {hole.score === null ? <span className="second small">to enter</span> : null}
+            {hole.score === null && <span className="unseen">to enter</span>}
             {hole.score === 'x' ? <span className="small">no score</span> : hole.score}
             {hole.ruled && <span className="small"> ruled</span>}
           </td>

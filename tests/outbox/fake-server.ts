@@ -1,0 +1,92 @@
+// A server for the outbox, in memory and by the contract: numbers checked per device, a repeat gets its first answer,
+// a gap takes nothing, a closed card makes late facts. Only the rules the phone relies on, none of the counting.
+
+import type { CardPack, PackCard } from '@/lib/facts/card-pack'
+import type { Delivery, DeliveryAnswer, DeviceFact, FactAnswer } from '@/lib/facts/score-fact'
+import type { Posted } from '@/lib/outbox/sender'
+
+export interface TakenFact {
+  readonly deviceId: string
+  readonly fact: DeviceFact
+}
+
+export class FakeServer {
+  readonly taken: TakenFact[] = []
+  readonly answers = new Map<string, FactAnswer[]>()
+  pack: CardPack
+  ended: { code: string; sentence: string } | null = null
+  /** Refuses these, by card, hole and score, with a code. */
+  refuses: (fact: DeviceFact) => { code: string; sentence: string } | null = () => null
+
+  constructor(pack: CardPack) {
+    this.pack = pack
+  }
+
+  deliver(delivery: Delivery): Posted {
+    if (this.ended) return { kind: 'ended', ...this.ended }
+    const answers = this.answers.get(delivery.deviceId) ?? []
+    const first = delivery.facts[0]
+    if (first && first.seq > answers.length + 1) return { kind: 'gap', expected: answers.length + 1 }
+    const said: FactAnswer[] = []
+    for (const fact of delivery.facts) {
+      const before = answers[fact.seq - 1]
+      if (before) {
+        said.push(before)
+        continue
+      }
+      if (fact.seq !== answers.length + 1) throw new Error(`fact ${fact.seq} after ${answers.length}: out of order`)
+      const answer = this.take(delivery.deviceId, fact)
+      answers.push(answer)
+      said.push(answer)
+    }
+    this.answers.set(delivery.deviceId, answers)
+    const answer: DeliveryAnswer = {
+      lastSeq: answers.length,
+      answers: said,
+      scoreVersion: this.pack.scoreVersion,
+    }
+    return { kind: 'answered', answer }
+  }
+
+  private take(deviceId: string, fact: DeviceFact): FactAnswer {
+    const no = this.refuses(fact)
+    if (no) return { seq: fact.seq, answer: 'refused', ...no }
+    const card = this.pack.cards.find((each) => each.cardId === fact.cardId)
+    if (!card) return { seq: fact.seq, answer: 'refused', code: 'card-not-in-group', sentence: 'Not in this group.' }
+    this.taken.push({ deviceId, fact })
+    if (card.state !== 'out') return { seq: fact.seq, answer: 'late', sentence: 'This card is signed and handed in.' }
+    this.change(card, fact)
+    return { seq: fact.seq, answer: 'received' }
+  }
+
+  private change(card: PackCard, fact: DeviceFact): void {
+    const changed: PackCard =
+      fact.kind === 'score'
+        ? {
+            ...card,
+            written: {
+              ...card.written,
+              [fact.writer]: card.holes.map((hole, index) =>
+                hole.hole === fact.hole ? fact.score : (card.written[fact.writer]?.[index] ?? null),
+              ),
+            },
+          }
+        : {
+            ...card,
+            signatures: [...card.signatures, { role: fact.role, entryId: fact.writer, signedAt: fact.writtenAt }],
+            state: card.signatures.some((each) => each.role !== fact.role) ? 'handed-in' : 'out',
+          }
+    this.pack = {
+      ...this.pack,
+      scoreVersion: this.pack.scoreVersion + 1,
+      cards: this.pack.cards.map((each) => (each.cardId === card.cardId ? changed : each)),
+    }
+  }
+
+  /** Put back from a copy made after the device's first `kept` facts. */
+  forgetAfter(deviceId: string, kept: number): void {
+    this.answers.set(deviceId, (this.answers.get(deviceId) ?? []).slice(0, kept))
+    const gone = this.taken.filter((each) => each.deviceId === deviceId && each.fact.seq > kept)
+    for (const each of gone) this.taken.splice(this.taken.indexOf(each), 1)
+  }
+}
