@@ -1,8 +1,8 @@
 // Keeps the sender going: at once after a touch, again after a failure with growing patience, never two at a time.
 
 import { waitSeconds } from './backoff'
-import type { Phone } from './group-book'
 import { alone } from './one-sender'
+import type { Phone } from './phone'
 import { sendWaiting } from './sender'
 
 export interface Courier {

@@ -1,8 +1,8 @@
 // The browser's own storage, network, locks, channel and clock, put together for the card's page.
 
 import { browserStore } from './browser-store'
-import type { Phone } from './group-book'
 import { memoryStore } from './memory-store'
+import type { Phone } from './phone'
 import { fetchPack, postDelivery } from './post'
 import { CHANNEL, SYNC_TAG } from './signals'
 import type { OutboxStore } from './store'

@@ -1,0 +1,25 @@
+// What the outbox needs of the phone around it: storage, network, locks, clock, and word from the other tabs.
+
+import type { LockManagerLike } from './one-sender'
+import type { Fetched } from './post'
+import type { Post } from './sender'
+import type { OutboxStore } from './store'
+
+export interface Phone {
+  readonly store: OutboxStore
+  readonly post: Post
+  readonly fetchPack: (link: string) => Promise<Fetched>
+  readonly locks: LockManagerLike | undefined
+  readonly me: string
+  readonly now: () => Date
+  readonly chance: () => number
+  readonly later: (run: () => void, ms: number) => () => void
+  /** Tells the other tabs and the worker of this phone, and hears from them. */
+  readonly tell: (link: string) => void
+  readonly hear: (run: (link: string) => void) => () => void
+  /** Runs when a signal may be back or the page is looked at again. */
+  readonly whenReachable: (run: () => void) => () => void
+  readonly looking: () => boolean
+  /** Asks the browser to send in the background, where it can. */
+  readonly askBackground: () => void
+}
