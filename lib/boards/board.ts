@@ -3,7 +3,7 @@
 import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
 import { inWords as allowanceInWords, formatOf } from '@/lib/rules/formats/catalogue'
 import { scoreDay } from '@/lib/rules/score-day'
-import type { CompetitionResult, HoleLine, Standing } from '@/lib/rules/standings'
+import type { CompetitionResult, HoleLine, MatchResult, Standing } from '@/lib/rules/standings'
 import type { CurrentCard } from './current-card'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { type Names, namesOf } from './entrant-names'
@@ -80,11 +80,17 @@ export function competitionBoard(
     unit: result.unit,
     better: result.better,
     rows: result.standings.map((standing) => boardRow(record, standing, result.unit, cards, names)),
-    matches: result.matches ?? [],
+    matches: (result.matches ?? []).map((match) => namedResult(match, names)),
     names: Object.fromEntries(
       (result.matches ?? []).flatMap(({ a, b }) => [a, b]).map((id) => [id, names.entrant(id)]),
     ),
   }
+}
+
+/** "A 2 up after 11" with the name of A. */
+export function namedResult(match: MatchResult, names: Names): MatchResult {
+  const leader = match.result.startsWith('A ') ? match.a : match.result.startsWith('B ') ? match.b : null
+  return leader === null ? match : { ...match, result: `${names.entrantShort(leader)} ${match.result.slice(2)}` }
 }
 
 function boardRow(

@@ -45,6 +45,7 @@ export function dayOfRecord(
   const ids = new Set(playing.map((entry) => entry.id))
   return {
     date: record.date,
+    courseName: record.round.courseName,
     edition: record.edition,
     closed: record.status === 'closed',
     tees: record.tees.map(

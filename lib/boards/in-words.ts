@@ -96,3 +96,10 @@ export function againstLevelInWords(level: number): string {
   if (level === 0) return 'level par'
   return `${inWords(Math.abs(level))} ${level < 0 ? 'under' : 'over'}`
 }
+
+/** "Thursday 23 April" on the wall of the zone. */
+export function dateInWords(moment: Date, zone: string): string {
+  return new Intl.DateTimeFormat('en-GB', { timeZone: zone, weekday: 'long', day: 'numeric', month: 'long' })
+    .format(moment)
+    .replace(',', '')
+}

@@ -1,11 +1,11 @@
 // What each player receives in the main competition: the dots on the card and on the desk's returns.
 
-import type { DayRecord } from '@/lib/facts/day-record'
-import type { Day } from '@/lib/rules/day'
+import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
+import type { Competition, Day } from '@/lib/rules/day'
 import { formatOf } from '@/lib/rules/formats/catalogue'
 import { ballValueOf } from '@/lib/rules/formats/format'
 import { scoreDay } from '@/lib/rules/score-day'
-import type { CompetitionResult, HoleLine } from '@/lib/rules/standings'
+import type { HoleLine } from '@/lib/rules/standings'
 
 export interface MainReading {
   readonly unit: 'points' | 'strokes' | 'holes'
@@ -24,40 +24,41 @@ export interface OwnLine {
   readonly score: number | null
 }
 
-/** Every player's own card read in the first competition; a competition of sides or of matches is read player by player. */
-export function mainReading(record: DayRecord, day: Day, results?: readonly CompetitionResult[]): MainReading {
+/** Every player's own card read in the first competition. */
+export function mainReading(record: DayRecord, day: Day): MainReading {
   const main = record.competitions[0]
   const format = main && formatOf(main.format)
-  const alone = format && format.sideSize === 1 && !format.isMatch
-  const result = alone
-    ? (results ?? scoreDay({ ...day, competitions: day.competitions.filter((one) => one.id === main.id) })).find(
-        (one) => one.competition === main.id,
-      )
-    : scoreDay({ ...day, competitions: [eachAlone(main)] })[0]
   const on = format ? ballValueOf(format.value).kind : 'points'
+  const { unit, lines } = ownReading(main, day)
   return {
-    unit: result?.unit ?? 'points',
+    unit,
     reading:
       on === 'points' ? 'points' : on === 'against-par' ? 'par' : format?.strokes.kind === 'none' ? 'gross' : 'net',
     name: main?.name ?? record.name,
-    lines: new Map(
-      (result?.standings ?? []).map((one) => [
-        one.entrant,
-        {
-          playingHandicap: one.playingHandicap ?? 0,
-          holes: one.holes,
-          out: one.out,
-          in: one.in,
-          gross: one.gross,
-          score: one.score,
-        },
-      ]),
-    ),
+    lines,
   }
 }
 
+/** A competition of sides or of matches is read player by player. */
+export function ownReading(
+  competition: CompetitionRecord | undefined,
+  day: Day,
+): { readonly unit: MainReading['unit']; readonly lines: MainReading['lines'] } {
+  const format = competition && formatOf(competition.format)
+  const isOwn = format && format.sideSize === 1 && !format.isMatch
+  const competitions = isOwn ? day.competitions.filter((one) => one.id === competition.id) : [eachAlone(competition)]
+  const result = scoreDay({ ...day, competitions })[0]
+  const lines = (result?.standings ?? []).map(
+    ({ entrant, playingHandicap, holes, out, in: back, gross, score }): [string, OwnLine] => [
+      entrant,
+      { playingHandicap: playingHandicap ?? 0, holes, out, in: back, gross, score },
+    ],
+  )
+  return { unit: result?.unit ?? 'points', lines: new Map(lines) }
+}
+
 /** The same allowance and the same value of a hole, everybody for himself. */
-function eachAlone(main: DayRecord['competitions'][number] | undefined): Day['competitions'][number] {
+function eachAlone(main: CompetitionRecord | undefined): Competition {
   const format = main && formatOf(main.format)
   const on = format ? ballValueOf(format.value).kind : 'points'
   const single =

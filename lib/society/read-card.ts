@@ -1,21 +1,53 @@
-import 'server-only'
-import type { CardWorking, MatchSheet, PlayerCard } from '@/lib/boards/views'
-import type { Result } from '@/lib/result'
+// The public readings of one card, and of two cards as a match. Everything is counted from the same record.
 
-export async function playerCard(_slug: string, _daySlug: string, _entryId: string): Promise<Result<PlayerCard>> {
-  throw new Error('not built yet')
+import 'server-only'
+import { cardWorkingOf } from '@/lib/boards/card-working'
+import { matchSheetOf } from '@/lib/boards/match-sheet'
+import { playerCardOf } from '@/lib/boards/player-card'
+import type { CardWorking, MatchSheet, PlayerCard } from '@/lib/boards/views'
+import type { DayRecord } from '@/lib/facts/day-record'
+import { ok, type Refused, type Result, refused } from '@/lib/result'
+import { readDayRecord } from '@/lib/store/day-record'
+import { zoneOfInstallation } from '@/lib/store/settings'
+import { noSuchDay } from './read-board'
+
+type NoCard = 'no-such-day' | 'no-such-card'
+
+export async function playerCard(slug: string, daySlug: string, entryId: string): Promise<Result<PlayerCard, NoCard>> {
+  return ofDay(slug, daySlug, (record) => playerCardOf(record, entryId))
 }
 
 export async function cardWorking(
-  _slug: string,
-  _daySlug: string,
-  _entryId: string,
+  slug: string,
+  daySlug: string,
+  entryId: string,
   /** `competition` counts from 1, as `?c=` does. */
-  _of: { readonly competition?: number; readonly hole?: number },
-): Promise<Result<CardWorking>> {
-  throw new Error('not built yet')
+  of: { readonly competition?: number; readonly hole?: number },
+): Promise<Result<CardWorking, NoCard>> {
+  const { competition = 1, hole = null } = of
+  return ofDay(slug, daySlug, (record) => cardWorkingOf(record, entryId, { competition, hole }, zoneOfInstallation()))
 }
 
-export async function matchOf(_slug: string, _daySlug: string, _a: string, _b: string): Promise<Result<MatchSheet>> {
-  throw new Error('not built yet')
+export async function matchOf(
+  slug: string,
+  daySlug: string,
+  a: string,
+  b: string,
+): Promise<Result<MatchSheet, NoCard>> {
+  return ofDay(slug, daySlug, (record) => matchSheetOf(record, a, b))
+}
+
+async function ofDay<T>(
+  slug: string,
+  daySlug: string,
+  find: (record: DayRecord) => T | null,
+): Promise<Result<T, NoCard>> {
+  const record = await readDayRecord({ societySlug: slug, daySlug })
+  if (!record) return noSuchDay()
+  const found = find(record)
+  return found === null ? noSuchCard() : ok(found)
+}
+
+function noSuchCard(): Refused<'no-such-card'> {
+  return refused('no-such-card', 'There is no such card on this day. Look for the player on the board.')
 }

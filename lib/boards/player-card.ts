@@ -1,0 +1,61 @@
+// One player's card, read in every competition it counts in.
+
+import type { DayRecord } from '@/lib/facts/day-record'
+import { scoreDay } from '@/lib/rules/score-day'
+import { competitionBoard, dayHead } from './board'
+import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
+import { namesOf } from './entrant-names'
+import { ownReading } from './own-handicaps'
+import { publicRulings } from './result-sheet'
+import type { PlayerCard } from './views'
+
+/** Null when nobody of that id plays in the day. */
+export function playerCardOf(record: DayRecord, entryId: string): PlayerCard | null {
+  const entry = record.entries.find((one) => one.id === entryId && one.status === 'entered')
+  if (!entry) return null
+  const cards = cardsAsTheyStand(record)
+  const day = dayOfRecord(record, cards)
+  const results = scoreDay(day)
+  const names = namesOf(record)
+  const kept = record.cards.find((one) => one.entryId === entryId)
+  const group = record.groups.find((one) => one.entryIds.includes(entryId))
+  const tee = record.tees.find((one) => one.id === entry.roundTeeId)
+  return {
+    ...dayHead(record),
+    entryId,
+    name: names.full(entryId),
+    note: names.note(entryId),
+    tee: { name: tee?.name ?? '', gender: tee?.gender ?? entry.gender },
+    groupNumber: group?.number ?? null,
+    startTime: group?.startTime ?? null,
+    startHole: group?.startHole ?? null,
+    marker: kept?.markerId ? names.full(kept.markerId) : null,
+    state: kept?.state ?? 'out',
+    notAgreed: cards.get(entryId)?.notAgreed ?? [],
+    readings: record.competitions.flatMap((competition) => {
+      const result = results.find((one) => one.competition === competition.id)
+      if (!result) return []
+      const board = competitionBoard(record, competition, result, cards, names)
+      const row = board.rows.find((one) => one.entryIds.includes(entryId))
+      if (!row) return []
+      const own = ownReading(competition, day).lines.get(entryId)
+      return [
+        {
+          competitionId: board.id,
+          competition: board.name,
+          formatName: board.formatName,
+          allowance: board.allowance,
+          unit: board.unit,
+          row,
+          own: own?.holes ?? row.holes,
+          ownHandicap: own?.playingHandicap ?? row.playingHandicap,
+        },
+      ]
+    }),
+    rulings: kept ? publicRulings(record, names, kept.id) : [],
+    others: record.entries
+      .filter((one) => one.status === 'entered' && one.id !== entryId && cards.has(one.id))
+      .map((one) => ({ entryId: one.id, name: names.full(one.id) }))
+      .sort((a, b) => a.name.localeCompare(b.name, 'en')),
+  }
+}
