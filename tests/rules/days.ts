@@ -13,15 +13,13 @@ const MATCHES: readonly Match[] = [
 const seed = fc.integer({ min: 1, max: 1_000_000_000 })
 
 /** Everybody alone in five formats and in a match, finished or not. */
-export const singlesDay: fc.Arbitrary<Day> = fc
-  .tuple(seed, fc.boolean())
-  .map(([from, closed]) =>
-    randomDay(from, {
-      competitions: [...SINGLES, { id: 'match', format: 'match', matches: MATCHES }],
-      sideSize: 1,
-      closed,
-    }),
-  )
+export const singlesDay: fc.Arbitrary<Day> = fc.tuple(seed, fc.boolean()).map(([from, closed]) =>
+  randomDay(from, {
+    competitions: [...SINGLES, { id: 'match', format: 'match', matches: MATCHES }],
+    sideSize: 1,
+    closed,
+  }),
+)
 
 export const pairsDay: fc.Arbitrary<Day> = fc
   .tuple(seed, fc.boolean())
