@@ -1,8 +1,44 @@
+// A member's own page, by the private link: handicap history with its reasons, and every card.
+
 import 'server-only'
+import { type CardOnBoard, cardsOnBoard, memberPageOf } from '@/lib/boards/member-page'
 import type { MemberPage } from '@/lib/boards/views'
 import type { Actor } from '@/lib/facts/actor'
-import type { Result } from '@/lib/result'
+import { ok, type Result, refused } from '@/lib/result'
+import { type MemberRows, memberRows, sheetText } from '@/lib/store/member-page'
+import { mayNot } from './acts'
+import { dayBoard, sheetOf } from './read-board'
 
-export async function memberPage(_actor: Actor): Promise<Result<MemberPage>> {
-  throw new Error('not built yet')
+// A published sheet never changes, so what was read from it once is kept: a member of twenty years opens as many sheets.
+const kept = globalThis as { daybookSheetRows?: Map<string, ReadonlyMap<string, CardOnBoard>> }
+const SHEETS_KEPT = 500
+
+export async function memberPage(actor: Actor): Promise<Result<MemberPage, 'not-allowed' | 'no-such-page'>> {
+  const no = mayNot(actor, 'read-own-page')
+  if (no) return no
+  if (actor.kind !== 'member') return refused('not-allowed', 'A member opens the page with the own link.')
+  const rows = await memberRows(actor.societyId, actor.personId)
+  if (!rows) return refused('no-such-page', 'That link leads to no page. Ask the secretary for your link.')
+  const onBoard = new Map<string, CardOnBoard>()
+  for (const day of rows.days) {
+    const found = (await boardOfDay(rows.societySlug, day)).get(day.entryId)
+    if (found) onBoard.set(day.entryId, found)
+  }
+  return ok(memberPageOf(rows, onBoard))
+}
+
+async function boardOfDay(slug: string, day: MemberRows['days'][number]): Promise<ReadonlyMap<string, CardOnBoard>> {
+  if (day.sheet === null) {
+    const board = await dayBoard(slug, day.slug)
+    return board.ok ? cardsOnBoard(board.value) : new Map()
+  }
+  kept.daybookSheetRows ??= new Map()
+  const key = `${day.dayId} ${day.sheet}`
+  const known = kept.daybookSheetRows.get(key)
+  if (known) return known
+  const sheet = await sheetText(day.dayId, day.sheet)
+  const rows = sheet ? cardsOnBoard(sheetOf({ number: day.sheet, sheet }).board) : new Map<string, CardOnBoard>()
+  if (kept.daybookSheetRows.size >= SHEETS_KEPT) kept.daybookSheetRows.clear()
+  kept.daybookSheetRows.set(key, rows)
+  return rows
 }

@@ -1,0 +1,116 @@
+// A member's own page: how the figure came about, and every card.
+
+import { figureOf } from './figure'
+import { placeInWords, scoreLong, scoreShort } from './in-words'
+import type { BoardRow, DayBoard, MemberPage } from './views'
+
+/** What a member's page keeps of a board: one row of the main competition. */
+export interface CardOnBoard {
+  readonly unit: 'points' | 'strokes' | 'holes'
+  readonly net: boolean
+  readonly row: Pick<BoardRow, 'score' | 'againstLevel' | 'gross' | 'place' | 'noPlace' | 'holesPlayed'>
+}
+
+/** Main competition rows by entry; a side's row for each of its players. */
+export function cardsOnBoard(board: Pick<DayBoard, 'competitions'>): ReadonlyMap<string, CardOnBoard> {
+  const main = board.competitions.find((one) => one.rows.length > 0)
+  if (!main) return new Map()
+  return new Map(
+    main.rows.flatMap(({ entryIds, score, againstLevel, gross, place, noPlace, holesPlayed }) =>
+      entryIds.map((id): [string, CardOnBoard] => [
+        id,
+        {
+          unit: main.unit,
+          net: main.format !== 'gross',
+          row: { score, againstLevel, gross, place, noPlace, holesPlayed },
+        },
+      ]),
+    ),
+  )
+}
+
+export interface MemberSource {
+  readonly societySlug: string
+  readonly societyName: string
+  readonly seasonName: string | null
+  readonly firstName: string
+  readonly familyName: string
+  readonly memberSince: number | null
+  readonly source: MemberPage['source']
+  readonly records: readonly {
+    readonly source: MemberPage['source']
+    readonly indexTenths: number
+    readonly from: string
+    readonly reason: string
+  }[]
+  readonly days: readonly {
+    readonly entryId: string
+    readonly slug: string
+    readonly name: string
+    readonly date: string
+    readonly courseName: string
+    readonly status: DayBoard['status']
+  }[]
+}
+
+/** `onBoard` by entry: from the newest sheet, or from the live board while there is none. */
+export function memberPageOf(source: MemberSource, onBoard: ReadonlyMap<string, CardOnBoard>): MemberPage {
+  const cards = source.days.map((day): MemberPage['cards'][number] => {
+    const found = onBoard.get(day.entryId)
+    const row = found?.row
+    return {
+      entryId: day.entryId,
+      daySlug: day.slug,
+      dayName: day.name,
+      date: day.date,
+      courseName: day.courseName,
+      score: row && row.score !== null && row.holesPlayed > 0 ? scoreShort(row.score, found.unit) : null,
+      unit: found?.unit ?? 'points',
+      gross: row?.gross ?? null,
+      place: row && row.holesPlayed > 0 ? row.place : null,
+      noPlace: row?.noPlace ?? null,
+      live: day.status !== 'closed',
+    }
+  })
+  const [present] = source.records
+  return {
+    societySlug: source.societySlug,
+    societyName: source.societyName,
+    seasonName: source.seasonName,
+    name: `${source.firstName} ${source.familyName}`,
+    memberSince: source.memberSince,
+    source: source.source,
+    figure: present ? figureOf(present.indexTenths) : null,
+    figureFrom: present?.from ?? null,
+    sentence: sentenceOf(source, onBoard),
+    records: source.records.map((record, at) => {
+      const before = source.records[at + 1]
+      return {
+        ...record,
+        figure: figureOf(record.indexTenths),
+        change: before ? changeInWords(record.indexTenths - before.indexTenths) : null,
+      }
+    }),
+    cards,
+  }
+}
+
+/** "−2.0", "+0.3", "no change". */
+function changeInWords(tenths: number): string {
+  if (tenths === 0) return 'no change'
+  const size = Math.abs(tenths)
+  return `${tenths < 0 ? '−' : '+'}${Math.trunc(size / 10)}.${size % 10}`
+}
+
+function sentenceOf(source: MemberSource, onBoard: ReadonlyMap<string, CardOnBoard>): string {
+  const last = source.days.find((day) => (onBoard.get(day.entryId)?.row.holesPlayed ?? 0) > 0)
+  const found = last && onBoard.get(last.entryId)
+  if (!last || !found) return 'No card yet this season.'
+  const { row, unit, net } = found
+  if (last.status !== 'closed') return `Out on the course at ${last.courseName}: ${row.holesPlayed} holes played.`
+  if (row.score === null || row.place === null) return `No place at ${last.courseName}.`
+  return `${scoreLong(row.score, unit, net)} at ${last.courseName}, ${placeInWords(row.place)}.`.replace(
+    /^./,
+    (letter) => letter.toUpperCase(),
+  )
+}

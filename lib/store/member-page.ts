@@ -1,0 +1,106 @@
+import 'server-only'
+import type { DayStatus } from '@/lib/facts/day-record'
+import { reading } from './client'
+import { readAtOnce } from './write'
+
+export interface MemberRows {
+  readonly societySlug: string
+  readonly societyName: string
+  readonly seasonName: string | null
+  readonly firstName: string
+  readonly familyName: string
+  readonly memberSince: number | null
+  readonly source: 'home-club' | 'society' | 'claimed'
+  /** Newest first. */
+  readonly records: readonly {
+    readonly source: 'home-club' | 'society' | 'claimed'
+    readonly indexTenths: number
+    readonly from: string
+    readonly reason: string
+  }[]
+  /** Newest first; only days with a card. */
+  readonly days: readonly {
+    readonly entryId: string
+    readonly dayId: string
+    readonly slug: string
+    readonly name: string
+    readonly date: string
+    readonly courseName: string
+    readonly status: DayStatus
+    /** Number of the newest sheet. */
+    readonly sheet: number | null
+  }[]
+}
+
+type Source = MemberRows['source']
+
+export async function memberRows(societyId: string, personId: string): Promise<MemberRows | null> {
+  return readAtOnce(async (tx) => {
+    const person = await tx.person.findFirst({
+      where: { id: personId, societyId },
+      select: {
+        firstName: true,
+        familyName: true,
+        memberSince: true,
+        handicapSource: true,
+        society: {
+          select: {
+            slug: true,
+            name: true,
+            seasons: { select: { name: true }, orderBy: { startsOn: 'desc' }, take: 1 },
+          },
+        },
+        records: {
+          select: { source: true, indexTenths: true, from: true, reason: true },
+          orderBy: { sequence: 'desc' },
+        },
+      },
+    })
+    if (!person) return null
+    const entries = await tx.entry.findMany({
+      where: { personId, societyId, status: 'entered', cards: { some: {} } },
+      select: {
+        id: true,
+        day: {
+          select: {
+            id: true,
+            slug: true,
+            name: true,
+            date: true,
+            status: true,
+            rounds: { where: { number: 1 }, select: { courseName: true } },
+            publications: { select: { number: true }, orderBy: { number: 'desc' }, take: 1 },
+          },
+        },
+      },
+      orderBy: { day: { date: 'desc' } },
+    })
+    const { society, records, handicapSource, ...rest } = person
+    return {
+      ...rest,
+      societySlug: society.slug,
+      societyName: society.name,
+      seasonName: society.seasons[0]?.name ?? null,
+      source: handicapSource as Source,
+      records: records.map((one) => ({ ...one, source: one.source as Source })),
+      days: entries.map(({ id, day }) => ({
+        entryId: id,
+        dayId: day.id,
+        slug: day.slug,
+        name: day.name,
+        date: day.date,
+        courseName: day.rounds[0]?.courseName ?? '',
+        status: day.status as DayStatus,
+        sheet: day.publications[0]?.number ?? null,
+      })),
+    }
+  }, reading())
+}
+
+export async function sheetText(dayId: string, number: number): Promise<string | null> {
+  const row = await reading().publication.findUnique({
+    where: { dayId_number: { dayId, number } },
+    select: { sheet: true },
+  })
+  return row?.sheet ?? null
+}
