@@ -23,7 +23,7 @@ function world(withStream = true) {
     }
     say(type: string) {
       if (type === 'open') this.readyState = 1
-      this.listeners.get(type)?.({})
+      this.listeners.get(type)?.(type === 'version' ? { data: JSON.stringify({ version: state.served.version }) } : {})
     }
   }
   const parts: LineParts = {
@@ -93,9 +93,13 @@ describe('the line of the board', () => {
     expect(heard).toEqual(['2'])
   })
 
-  it('tells the server which version it has', () => {
-    const { streams } = world()
-    expect(streams[0]!.url).toBe('/api/live/fernbrake/spring-cup?since=1')
+  it('does not ask when the stream begins with the version it has', async () => {
+    const { streams, state, settle } = world()
+    expect(streams[0]!.url).toBe('/api/live/fernbrake/spring-cup')
+    streams[0]!.say('open')
+    streams[0]!.say('version')
+    await settle()
+    expect(state.asked).toEqual([])
   })
 
   it('hands the same board over once', async () => {

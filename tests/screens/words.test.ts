@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest'
 import { stateAfter } from '@/app/(board)/_board/match-page'
-import { coursePlayed, halves, howItCame, money, playedAs, withoutPlace } from '@/app/(board)/_board/result-words'
+import {
+  coursePlayed,
+  halves,
+  howItCame,
+  money,
+  playedAs,
+  termsOf,
+  withoutPlace,
+} from '@/app/(board)/_board/result-words'
 import {
   clock,
   dayOf,
@@ -86,6 +94,15 @@ describe('the result sheet in words', () => {
 
   it('names the formats and the field', () => {
     expect(playedAs(sheet)).toMatch(/Stableford; .*four-ball.*, 4 players\.$/i)
+  })
+
+  it('runs the terms together without doubled stops', () => {
+    const said = termsOf({
+      ...main!,
+      tieRule: 'Last nine, last six; holes by their number.',
+      allowanceFrom: 'House choice: wet.',
+    })
+    expect(said).toBe('Allowance 95 %. House choice: wet. Ties: last nine, last six; holes by their number. ')
   })
 
   it('gathers who has no place', () => {

@@ -92,7 +92,7 @@ export function openLine(wishes: LineWishes, parts: LineParts): { close: () => v
 
   function connect() {
     if (!parts.open || closed) return
-    const opened = parts.open(`/api/live/${at}?since=${encodeURIComponent(version)}`)
+    const opened = parts.open(`/api/live/${at}`)
     source = opened
     opened.addEventListener('open', () => {
       const again = wasStreaming
@@ -102,7 +102,10 @@ export function openLine(wishes: LineWishes, parts: LineParts): { close: () => v
       if (again) void ask()
       else next(QUIET_MS)
     })
-    opened.addEventListener('version', () => void ask())
+    opened.addEventListener('version', (event) => {
+      // The first message of every stream names the version we usually have: a bar full of phones must not all ask.
+      if (!(event.data ?? '').includes(`"${version}"`)) void ask()
+    })
     opened.addEventListener('error', () => {
       const broke = streaming
       streaming = false

@@ -4,7 +4,8 @@ import { Device } from '@/app/_parts/device'
 import { HoleBars } from '@/app/_parts/hole-bars'
 import { Fold } from '@/app/_parts/ledger'
 import type { BoardRow, CompetitionBoard, ResultSheet } from '@/lib/boards/views'
-import { coursePlayed, halves, howItCame, money, playedAs, withoutPlace } from './result-words'
+import { editionOf } from '@/lib/rules/editions/editions'
+import { coursePlayed, halves, howItCame, money, playedAs, termsOf, withoutPlace } from './result-words'
 import { clock, dayOf, handicapFigure, longDate, placeFigure, scoreFigure, unitHeading, year } from './words'
 
 function FirstThree({ competition, rows }: { competition: CompetitionBoard; rows: readonly BoardRow[] }) {
@@ -32,7 +33,9 @@ function FirstThree({ competition, rows }: { competition: CompetitionBoard; rows
 }
 
 function Column({ competition, rows }: { competition: CompetitionBoard; rows: readonly BoardRow[] }) {
-  const nine = competition.unit !== 'holes'
+  const nine = rows.some((row) => row.in !== null)
+  const off = competition.rows.some((row) => row.playingHandicap !== null)
+  const gross = competition.rows.some((row) => row.gross !== null)
   return (
     <div className="scroll">
       <table role="table" className="res-table ruled">
@@ -51,17 +54,23 @@ function Column({ competition, rows }: { competition: CompetitionBoard; rows: re
             <th role="columnheader" scope="col">
               Name
             </th>
-            <th role="columnheader" scope="col" className="num">
-              <abbr title="Playing handicap">Hcp</abbr>
-            </th>
-            <th role="columnheader" scope="col" className="num">
-              Last
-              <br />
-              nine
-            </th>
-            <th role="columnheader" scope="col" className="num">
-              Gross
-            </th>
+            {off && (
+              <th role="columnheader" scope="col" className="num">
+                <abbr title="Playing handicap">Hcp</abbr>
+              </th>
+            )}
+            {nine && (
+              <th role="columnheader" scope="col" className="num">
+                Last
+                <br />
+                nine
+              </th>
+            )}
+            {gross && (
+              <th role="columnheader" scope="col" className="num">
+                Gross
+              </th>
+            )}
           </tr>
         </thead>
         <tbody role="rowgroup">
@@ -76,15 +85,21 @@ function Column({ competition, rows }: { competition: CompetitionBoard; rows: re
               <th role="rowheader" scope="row">
                 {row.name} {row.note && <span className="second small">guest</span>}
               </th>
-              <td role="cell" className="fig num" data-l="off">
-                {handicapFigure(row.playingHandicap)}
-              </td>
-              <td role="cell" className="fig num" data-l="last nine">
-                {nine ? (row.in ?? '–') : '–'}
-              </td>
-              <td role="cell" className="fig num" data-l="gross">
-                {row.gross ?? '–'}
-              </td>
+              {off && (
+                <td role="cell" className="fig num" data-l="off">
+                  {handicapFigure(row.playingHandicap)}
+                </td>
+              )}
+              {nine && (
+                <td role="cell" className="fig num" data-l="last nine">
+                  {row.in ?? '–'}
+                </td>
+              )}
+              {gross && (
+                <td role="cell" className="fig num" data-l="gross">
+                  {row.gross ?? '–'}
+                </td>
+              )}
             </tr>
           ))}
         </tbody>
@@ -243,9 +258,9 @@ export function ResultSheetPage({ sheet, zone }: { sheet: ResultSheet; zone: str
         </section>
       )}
       <p className="res-terms small">
-        {main && `Allowance ${main.allowance}. ${main.allowanceFrom}. Ties: ${main.tieRule}. `}
+        {main && termsOf(main)}
         {sheet.frozenAt && `Handicaps frozen ${dayOf(sheet.frozenAt, zone)}. `}
-        {sheet.edition && `${sheet.edition}. `}
+        {`${editionOf(sheet.edition).title}. `}
         Published {dayOf(sheet.publishedAt, zone)}, {clock(sheet.publishedAt, zone)}, by {sheet.by}. A correction would
         be sheet {sheet.number + 1}, with its reason.
       </p>

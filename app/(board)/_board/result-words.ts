@@ -77,3 +77,10 @@ export function halves<T>(list: readonly T[]): [readonly T[], readonly T[]] {
   const middle = Math.ceil(list.length / 2)
   return [list.slice(0, middle), list.slice(middle)]
 }
+
+/** "Allowance 95 %. Allowance from … Ties: last nine, last six." Parts may come with their own full stops. */
+export function termsOf({ allowance, allowanceFrom, tieRule }: CompetitionBoard): string {
+  const plain = (text: string) => text.replace(/\.+$/, '')
+  const ties = plain(tieRule)
+  return `Allowance ${allowance}. ${plain(allowanceFrom)}. Ties: ${ties.charAt(0).toLowerCase()}${ties.slice(1)}. `
+}

@@ -81,6 +81,8 @@ function Words({ row, changed }: Pick<RowProps, 'row' | 'changed'>) {
 
 export function StandingRow({ board, row, c, view, open, changed, toggle }: RowProps) {
   const { societySlug, daySlug } = board.head
+  // Under the groups the row below is not the one it was parted from.
+  const saidBelow = row.tieSentence !== null && view !== 'groups'
   const opener = (
     <a
       className="opener"
@@ -111,7 +113,7 @@ export function StandingRow({ board, row, c, view, open, changed, toggle }: RowP
         holesPlayed={row.holesPlayed}
         last={<LastHole row={row} board={board} />}
         changed={changed !== undefined}
-        joined={open || row.tieSentence !== null}
+        joined={open || saidBelow}
       />
       {open && (
         <BoardOpened id={`card-${row.entrant}`}>
@@ -126,7 +128,7 @@ export function StandingRow({ board, row, c, view, open, changed, toggle }: RowP
           </p>
         </BoardOpened>
       )}
-      {row.tieSentence && <BoardSentence>{row.tieSentence}</BoardSentence>}
+      {saidBelow && <BoardSentence>{row.tieSentence}</BoardSentence>}
     </>
   )
 }
