@@ -35,6 +35,8 @@ export interface Player {
   /** Sets the playing handicap by hand (a ruling, a limit); the allowance is then not applied. By competition id, or '*'. */
   readonly playingHandicap?: Readonly<Record<string, number>>
   readonly guest?: boolean
+  /** Words the society sorts people by: "seniors", "first-timers". Divisions may rest on them. */
+  readonly groups?: readonly string[]
 }
 
 export interface Side {
@@ -44,6 +46,8 @@ export interface Side {
   readonly players: readonly string[]
   /** Only in these competitions; in all that take sides of this size when absent. */
   readonly competitions?: readonly string[]
+  /** Yellow ball: number of the hole on which the named ball was lost. */
+  readonly ballLostOn?: number
 }
 
 /** Gross strokes; 'x' no score (picked up, not holed); null not played yet. */
@@ -62,6 +66,12 @@ export interface Card {
   readonly penaltyPoints?: number
   /** Where this player's group began; matters only when the tie rule counts holes as played. */
   readonly startHole?: number
+  /** Which round of a day of several, from 1; the first when absent. */
+  readonly round?: number
+  /** Tee of this round, where it is not the player's own. */
+  readonly tee?: string
+  /** Scramble: whose drive was taken, hole by hole. */
+  readonly drives?: readonly (string | null)[]
 }
 
 export interface Match {
@@ -69,6 +79,45 @@ export interface Match {
   /** Player ids, or side ids in a match of sides. */
   readonly a: string
   readonly b: string
+  /** Holes conceded before anybody holed out, and to whom. */
+  readonly concededHoles?: readonly { readonly hole: number; readonly to: 'a' | 'b' }[]
+  /** The match conceded by a side. */
+  readonly concededBy?: 'a' | 'b'
+  /** The opponent never came: who goes through. */
+  readonly walkover?: 'a' | 'b'
+  /** Stopped and not to be finished: it stands as it is. */
+  readonly abandoned?: boolean
+  /** Gross scores of extra holes, in the order played, from the first hole of the match on. */
+  readonly extraHoles?: readonly { readonly a: number | 'x'; readonly b: number | 'x' }[]
+}
+
+/** What a missing player of a short side counts as. Society custom, stated in the terms. */
+export type MissingPlayer =
+  /** Nothing: the others have to make the scores. */
+  | { readonly kind: 'nothing' }
+  /** A ghost, so many over net par on every hole (two is no points); its course handicap where a side plays one ball. */
+  | { readonly kind: 'ghost'; readonly overPar: number; readonly courseHandicap: number }
+  /** The lowest score of the others counts again; on one ball the lowest handicap is taken twice. */
+  | { readonly kind: 'lowest-again' }
+  /** The card of somebody else in the field, drawn by lot from the recorded seed. */
+  | { readonly kind: 'drawn'; readonly seed: number }
+
+/** A part of the field with places of its own. Every condition that is given must hold for everybody of the entry. */
+export interface Division {
+  readonly id: string
+  readonly name: string
+  /** Playing handicap from and to, both included; of a side the sum. */
+  readonly handicapFrom?: number
+  readonly handicapTo?: number
+  readonly gender?: Gender
+  readonly guests?: 'only' | 'none'
+  readonly group?: string
+}
+
+export interface Team {
+  readonly id: string
+  readonly name: string
+  readonly players: readonly string[]
 }
 
 /** One step of a tie rule, tried in order until somebody is ahead. */
@@ -105,6 +154,29 @@ export interface Competition {
   readonly entrants?: readonly string[]
   /** Cap of a hole in maximum score. */
   readonly maximum?: MaximumScore
+  /** Highest playing handicap by gender; for a side with one ball the highest course handicap of each player. */
+  readonly handicapLimit?: { readonly men?: number; readonly women?: number }
+  /** House variant for one ball: the combined course handicaps divided by this, in place of the allowance. */
+  readonly dividedBy?: number
+  /** Order of work in a match; the edition's own when absent. */
+  readonly matchDifference?: 'rounded' | 'unrounded'
+  /** Do strokes fall on extra holes as on the card? They do when absent. */
+  readonly extraHoleStrokes?: 'as-on-the-card' | 'none'
+  /** Holes whose value is multiplied in a format that has such holes. */
+  readonly namedHoles?: readonly number[]
+  /** Only these holes count, for everybody; all of them when absent. */
+  readonly countedHoles?: readonly number[]
+  /** On a closed day: what a hole nobody played any more counts as. No score when absent. */
+  readonly notPlayed?: 'no-score' | 'level'
+  readonly missing?: MissingPlayer
+  /** Yellow ball: what a lost ball costs; the format's own rule when absent. */
+  readonly ballLost?: 'counts-once' | 'named-score-nothing' | 'side-out'
+  readonly minimumDrives?: number
+  /** Groups inside which skins or split sixes are shared: entrant ids. Everybody together when absent. */
+  readonly groups?: readonly (readonly string[])[]
+  readonly divisions?: readonly Division[]
+  /** Rounds that are added up, in order; the first when absent. */
+  readonly rounds?: readonly number[]
 }
 
 export type MaximumScore =
@@ -124,6 +196,8 @@ export interface Day {
   readonly sides: readonly Side[]
   readonly cards: readonly Card[]
   readonly competitions: readonly Competition[]
+  /** Two or more teams between which the matches of the day are counted, one and a half point. */
+  readonly teams?: readonly Team[]
   /**
    * True once the committee closed the day: holes not played have no score (no points, lost, the maximum; no return
    * where every stroke counts), and ties are broken.

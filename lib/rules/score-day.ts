@@ -5,29 +5,52 @@ import type { Day } from './day'
 import { FORMATS } from './formats/catalogue'
 import type { Format } from './formats/format'
 import { matchOf } from './matches/match'
+import { teamPoints } from './matches/team-match'
 import { type DayIndex, indexOf } from './score/day-index'
-import { entryOf } from './score/entry-lines'
-import { ballsOf, fieldOf } from './score/field'
+import { divisionsOf } from './score/divisions'
+import type { Entry } from './score/entry-lines'
+import { entriesOf } from './score/field'
 import { ranked } from './score/rank'
+import { addedUp } from './score/rounds'
+import { sharedEntries } from './score/shared-holes'
 import { type TermsInForce, termsInForce } from './score/terms-in-force'
-import type { CompetitionResult, MatchResult, Standing } from './standings'
+import type { CompetitionResult, MatchResult } from './standings'
 
 export function scoreDay(day: Day, formats: readonly Format[] = FORMATS): readonly CompetitionResult[] {
-  const index = indexOf(day)
+  const seen = new Map<number, DayIndex>()
+  const roundOf = (round: number): DayIndex => {
+    const index = seen.get(round) ?? indexOf(day, round)
+    seen.set(round, index)
+    return index
+  }
   const results: CompetitionResult[] = []
   for (const competition of day.competitions) {
     const terms = termsInForce(competition, day, formats)
-    if (terms !== null) results.push(scoreCompetition(terms, index))
+    if (terms !== null) results.push(scoreCompetition(terms, roundOf))
   }
   return results
 }
 
-function scoreCompetition(terms: TermsInForce, index: DayIndex): CompetitionResult {
+function scoreCompetition(terms: TermsInForce, roundOf: (round: number) => DayIndex): CompetitionResult {
   const { competition, format, allowance, allowanceFrom } = terms
   const { better, unit } = format
   const result = { competition: competition.id, format: format.id, allowance, allowanceFrom, better, unit }
-  if (format.isMatch) return { ...result, standings: [], matches: matchesOf(terms, index) }
-  return { ...result, standings: standingsOf(terms, index) }
+  const rounds = competition.rounds ?? [1]
+  const last = roundOf(rounds[rounds.length - 1] ?? 1)
+  if (format.isMatch) {
+    const matches = matchesOf(terms, last)
+    const teams = last.day.teams === undefined ? {} : { teams: teamPoints(matches, last.day) }
+    return { ...result, standings: [], matches, ...teams }
+  }
+  const each = rounds.map((round) => ({ round, entries: readRound(terms, roundOf(round)) }))
+  const entries = each.length === 1 ? each[0]!.entries : addedUp(each, terms, last.day.closed)
+  const divisions = competition.divisions === undefined ? {} : { divisions: divisionsOf(entries, terms, last) }
+  return { ...result, standings: ranked(entries, terms), ...divisions }
+}
+
+function readRound(terms: TermsInForce, index: DayIndex): Entry[] {
+  const { value } = terms.format
+  return value.kind === 'shared' ? sharedEntries(terms, value, index) : entriesOf(terms, index)
 }
 
 function matchesOf(terms: TermsInForce, index: DayIndex): MatchResult[] {
@@ -37,10 +60,4 @@ function matchesOf(terms: TermsInForce, index: DayIndex): MatchResult[] {
     if (played !== null) matches.push(played)
   }
   return matches
-}
-
-function standingsOf(terms: TermsInForce, index: DayIndex): Standing[] {
-  const field = fieldOf(terms, index)
-  const entries = field.entrants.map((entrant, at) => entryOf(entrant, ballsOf(field, at, terms, index), field.reading))
-  return ranked(entries, terms)
 }

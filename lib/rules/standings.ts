@@ -52,12 +52,25 @@ export interface Standing {
   readonly gross: number | null
   readonly noPlace?: NoPlace
   readonly tieBroken?: TieBroken
+  /** Score of each round of several. */
+  readonly rounds?: readonly { readonly round: number; readonly score: number | null }[]
+  /** Scramble: drives taken of each player, and who is short of the minimum. */
+  readonly drives?: Readonly<Record<string, number>>
+  readonly drivesShort?: readonly string[]
 }
 
 export interface MatchState {
   readonly hole: number
   /** Holes A is up (negative: B is up). Null when the hole is not played. */
   readonly up: number | null
+}
+
+/** One of several matches inside a match: front nine, back nine, whole. */
+export interface MatchPartResult {
+  readonly name: string
+  readonly winner: string | null
+  readonly result: string
+  readonly finished: boolean
 }
 
 export interface MatchResult {
@@ -71,6 +84,27 @@ export interface MatchResult {
   readonly result: string
   readonly finished: boolean
   readonly holes: readonly MatchState[]
+  /** Strokes of each ball, by player, or by side where it plays one. */
+  readonly strokes: Readonly<Record<string, number>>
+  readonly parts?: readonly MatchPartResult[]
+}
+
+/** Points of a team from the matches of one competition, in halves: 7 is 3½. */
+export interface TeamPoints {
+  readonly team: string
+  readonly name: string
+  readonly halfPoints: number
+  /** "3½" */
+  readonly points: string
+  readonly won: number
+  readonly halved: number
+  readonly lost: number
+}
+
+export interface DivisionResult {
+  readonly id: string
+  readonly name: string
+  readonly standings: readonly Standing[]
 }
 
 export interface CompetitionResult {
@@ -84,6 +118,8 @@ export interface CompetitionResult {
   readonly unit: 'points' | 'strokes' | 'holes'
   readonly standings: readonly Standing[]
   readonly matches?: readonly MatchResult[]
+  readonly teams?: readonly TeamPoints[]
+  readonly divisions?: readonly DivisionResult[]
 }
 
 /** One line of a working: the running figure, what it is, how it came about, and the clause. */

@@ -3,7 +3,7 @@
 
 import type { HoleScore } from '../day'
 import { modulo } from '../exact/fraction'
-import type { CountChoice, Take } from '../formats/format'
+import type { BallValue, CountChoice, Take } from '../formats/format'
 
 /** The part of a ball that the count looks at. */
 export interface CountedBall {
@@ -18,28 +18,44 @@ export interface HoleCount {
   readonly namedTimes: number
   /** Everything that counts added up: how many level scores make the side level. */
   readonly weight: number
+  /** What a score that is not there counts as: 'x' where every stroke counts, and then the side has none. */
+  readonly none: number | 'x'
 }
 
-function plain(take: Take): HoleCount {
-  return { take, namedTimes: 0, weight: take.reduce((sum, one) => sum + one, 0) }
+function plain(take: Take, none: number | 'x'): HoleCount {
+  return { take, namedTimes: 0, weight: take.reduce((sum, one) => sum + one, 0), none }
+}
+
+/** What a side short of a score gets for it: no points, a lost hole, or nothing that can be counted. */
+export function worthOfNone(value: BallValue): number | 'x' {
+  switch (value.kind) {
+    case 'points':
+      return value.table.noScore
+    case 'against-par':
+      return -1
+    case 'strokes':
+    case 'maximum':
+      return 'x'
+  }
 }
 
 /** The count of every hole of a round, worked out once a competition. */
-export function countsOf(count: CountChoice, holeNumbers: readonly number[]): HoleCount[] {
+export function countsOf(count: CountChoice, on: BallValue, holeNumbers: readonly number[]): HoleCount[] {
+  const none = worthOfNone(on)
   switch (count.kind) {
     case 'best': {
-      const same = plain(count.take)
+      const same = plain(count.take, none)
       return holeNumbers.map(() => same)
     }
     case 'by-turn':
-      return holeNumbers.map((hole) => plain(count.turn[modulo(hole - 1, count.turn.length)]!))
+      return holeNumbers.map((hole) => plain(count.turn[modulo(hole - 1, count.turn.length)]!, none))
     case 'by-stretch': {
       const last = count.stretches[count.stretches.length - 1]!
-      return holeNumbers.map((hole) => plain((count.stretches.find(({ to }) => hole <= to) ?? last).take))
+      return holeNumbers.map((hole) => plain((count.stretches.find(({ to }) => hole <= to) ?? last).take, none))
     }
     case 'named-player': {
-      const { weight } = plain(count.others)
-      const same = { take: count.others, namedTimes: count.times, weight: weight + count.times }
+      const others = plain(count.others, none)
+      const same = { ...others, namedTimes: count.times, weight: others.weight + count.times }
       return holeNumbers.map(() => same)
     }
   }
@@ -68,11 +84,10 @@ export function countOnHole(
     else if (gross !== 'x') scored++
   }
   if (named >= 0) {
-    const ball = balls[named]
-    const value = ball === undefined ? 'x' : ball.values[i]!
+    const value = balls[named]?.values[i] ?? null
     if (typeof value !== 'number') return value
     sum += value * count.namedTimes
-    if (ball!.gross[i] !== 'x') chosen.push(named)
+    if (count.namedTimes > 0 && balls[named]!.gross[i] !== 'x') chosen.push(named)
   }
   const { take } = count
   if (pending > 0 && scored < take.length) return null
@@ -80,7 +95,11 @@ export function countOnHole(
   const used: boolean[] = []
   for (let k = 0; k < take.length; k++) {
     const best = bestLeft(balls, i, named, better, used)
-    if (best < 0) return 'x'
+    if (best < 0) {
+      if (count.none === 'x') return 'x'
+      sum += count.none * take[k]!
+      continue
+    }
     used[best] = true
     sum += (balls[best]!.values[i] as number) * take[k]!
     if (balls[best]!.gross[i] !== 'x') chosen.splice(from + k, 0, best)

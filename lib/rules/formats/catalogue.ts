@@ -3,6 +3,11 @@
 
 import type { Edition } from '../editions/edition'
 import { editionOf } from '../editions/editions'
+import { bestAndAggregateStableford } from './data/best-and-aggregate-stableford'
+import { bestOfTeams } from './data/best-of'
+import { doublePointStableford } from './data/double-point-stableford'
+import { fourBallMatch } from './data/four-ball-match'
+import { fourBallMaximumScore } from './data/four-ball-maximum-score'
 import { fourBallMedal } from './data/four-ball-medal'
 import { fourBallPar } from './data/four-ball-par'
 import { fourBallStableford } from './data/four-ball-stableford'
@@ -10,8 +15,25 @@ import { gross } from './data/gross'
 import { match } from './data/match'
 import { maximumScore } from './data/maximum-score'
 import { medal } from './data/medal'
+import { modifiedPoints } from './data/modified-points'
+import { oneBallPairs } from './data/one-ball-pairs'
+import { oneTwoThreeFour } from './data/one-two-three-four'
+import { pairsAggregateMedal } from './data/pairs-aggregate-medal'
+import { pairsAggregatePar } from './data/pairs-aggregate-par'
+import { pairsAggregateStableford } from './data/pairs-aggregate-stableford'
 import { par } from './data/par'
+import { scramble } from './data/scramble'
+import { skins } from './data/skins'
+import { skinsNotCarried } from './data/skins-not-carried'
+import { splitSixes } from './data/split-sixes'
+import { splitSixesClearWin } from './data/split-sixes-clear-win'
 import { stableford } from './data/stableford'
+import { thirds } from './data/thirds'
+import { threePartMatch } from './data/three-part-match'
+import { totalOfTwoMatch } from './data/total-of-two-match'
+import { waltz } from './data/waltz'
+import { yellowBall } from './data/yellow-ball'
+import { yellowBallDoubled } from './data/yellow-ball-doubled'
 import { type Format, type FormatData, formatFrom } from './format'
 
 const DATA: readonly FormatData[] = [
@@ -20,10 +42,32 @@ const DATA: readonly FormatData[] = [
   gross,
   par,
   maximumScore,
+  modifiedPoints,
+  doublePointStableford,
   fourBallStableford,
   fourBallMedal,
   fourBallPar,
+  fourBallMaximumScore,
+  pairsAggregateStableford,
+  pairsAggregateMedal,
+  pairsAggregatePar,
+  bestAndAggregateStableford,
+  ...oneBallPairs,
+  ...scramble,
+  waltz,
+  thirds,
+  oneTwoThreeFour,
+  yellowBall,
+  yellowBallDoubled,
+  ...bestOfTeams,
   match,
+  fourBallMatch,
+  totalOfTwoMatch,
+  threePartMatch,
+  skins,
+  skinsNotCarried,
+  splitSixes,
+  splitSixesClearWin,
 ]
 
 export const FORMATS: readonly Format[] = DATA.map(formatFrom)

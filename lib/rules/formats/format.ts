@@ -82,9 +82,6 @@ export type CountChoice =
       readonly lost: 'counts-once' | 'named-score-nothing' | 'side-out'
     }
 
-/** What a missing player of a short side counts as, unless the terms of the competition say otherwise. */
-export type MissingPlayer = 'nothing' | 'ghost' | 'second-counts-twice' | 'drawn'
-
 export interface FiveChoices {
   readonly side: SideChoice
   readonly ball: BallChoice
@@ -112,7 +109,6 @@ export interface FormatData extends FiveChoices {
   readonly clause: string
   /** Holes whose value is multiplied: named in the terms of the competition. */
   readonly namedHolesTimes?: number
-  readonly drives?: { readonly minimumEach: number }
 }
 
 export type Unit = 'points' | 'strokes' | 'holes'

@@ -1,85 +1,124 @@
 // Rules of Golf 2023, 3.2, with strokes by RoH 2024, Appendix C: each plays off the difference from the lowest, on the
-// stroke indexes of the own tee. Also for any two cards of a day after the event.
+// stroke indexes of the own tee. Also for any two cards of a day, or any four as a four-ball, after the event.
 
 import { countsOf } from '../count/count-on-hole'
 import type { Day, Match } from '../day'
 import { editionOf } from '../editions/editions'
 import { formatOf } from '../formats/catalogue'
-import { ballValueOf, type Format } from '../formats/format'
+import { ballValueOf, type Format, type MatchPart } from '../formats/format'
 import { matchStrokes } from '../handicap/match-strokes'
-import { type Ball, ballOf, handicapInFull, lowestParOf, seedsOf } from '../score/balls'
+import { type Ball, ballOf, lowestParOf, seedsOf } from '../score/balls'
 import { type DayIndex, indexOf } from '../score/day-index'
-import { entrantOf } from '../score/entrants'
+import { type Entrant, entrantOf } from '../score/entrants'
+import { handicapInFull } from '../score/handicap-of-ball'
 import { type TermsInForce, termsInForce } from '../score/terms-in-force'
-import type { MatchResult } from '../standings'
-import { playMatch } from './play-match'
+import type { MatchPartResult, MatchResult } from '../standings'
+import { endingOf } from './match-endings'
+import { type MatchBalls, type MatchSettings, playMatch } from './play-match'
 
-const NONE: ReadonlyMap<number, number> = new Map()
+/** A player or a side of the day by id, or any players put together for the occasion. */
+export type MatchEnd = string | readonly string[]
 
-/** Any two players' cards as a singles match, or any two sides' as the format given; null when one of them is unknown. */
-export function matchBetween(day: Day, a: string, b: string, format: Format = formatOf('match')!): MatchResult | null {
-  const competition = { id: `${a}-${b}`, format: format.id }
-  const terms = termsInForce(competition, day, [format])
-  return terms === null ? null : matchOf({ id: competition.id, a, b }, terms, indexOf(day))
+/** Any two cards as a match, or any four as a four-ball with that format; null when somebody is not in the day. */
+export function matchBetween(
+  day: Day,
+  a: MatchEnd,
+  b: MatchEnd,
+  format: Format = formatOf('match')!,
+): MatchResult | null {
+  const index = indexOf(day)
+  const sideA = endOf(a, index)
+  const sideB = endOf(b, index)
+  if (sideA === null || sideB === null) return null
+  const id = `${sideA.id}-${sideB.id}`
+  const terms = termsInForce({ id, format: format.id }, day, [format])
+  return terms === null ? null : played({ id, a: sideA.id, b: sideB.id }, sideA, sideB, terms, index)
 }
 
-export interface MatchBalls {
-  readonly a: readonly Ball[]
-  readonly b: readonly Ball[]
+function endOf(end: MatchEnd, index: DayIndex): Entrant | null {
+  if (typeof end === 'string') return entrantOf(end, index)
+  return end.length > 0 && end.every((id) => index.players.has(id)) ? { id: end.join(' and '), players: end } : null
+}
+
+export function matchOf(match: Match, terms: TermsInForce, index: DayIndex): MatchResult | null {
+  const a = entrantOf(match.a, index)
+  const b = entrantOf(match.b, index)
+  return a === null || b === null ? null : played(match, a, b, terms, index)
 }
 
 /** Balls of both sides with their strokes in this match. */
-export function matchBalls(match: Match, terms: TermsInForce, index: DayIndex): MatchBalls | null {
-  const { format } = terms
-  const sideA = entrantOf(match.a, index)
-  const sideB = entrantOf(match.b, index)
-  if (sideA === null || sideB === null) return null
+export function matchBalls(a: Entrant, b: Entrant, terms: TermsInForce, index: DayIndex): MatchBalls {
+  const { format, competition } = terms
   const one = format.ball === 'one'
-  const seedsA = seedsOf(sideA.id, sideA.players, one, index)
-  const seeds = [...seedsA, ...seedsOf(sideB.id, sideB.players, one, index)]
+  const seedsA = seedsOf(a.id, a.players, one, index)
+  const seeds = [...seedsA, ...seedsOf(b.id, b.players, one, index)]
   const { edition } = index.day
   const lowestPar = lowestParOf(seeds)
   const usual = editionOf(edition).matchDifference
-  const difference = format.side.to > 1 ? usual.sides : usual.players
+  const difference = competition.matchDifference ?? (format.side.to > 1 ? usual.sides : usual.players)
   const full = seeds.map((seed) => handicapInFull(seed, terms, lowestPar, edition))
   const strokes = matchStrokes(full, difference)
   const balls = seeds.map((seed, i) => ballOf(seed, strokes[i]!, terms, false))
   return { a: balls.slice(0, seedsA.length), b: balls.slice(seedsA.length) }
 }
 
-export function matchOf(match: Match, terms: TermsInForce, index: DayIndex): MatchResult | null {
-  const balls = matchBalls(match, terms, index)
-  if (balls === null) return null
+function played(match: Match, a: Entrant, b: Entrant, terms: TermsInForce, index: DayIndex): MatchResult | null {
+  const balls = matchBalls(a, b, terms, index)
+  const holes = balls.a[0]?.holes
+  if (holes === undefined || balls.b.length === 0) return null
   const { format } = terms
-  const holes = balls.a[0]!.holes
-  const counts = countsOf(
-    format.count,
-    holes.map(({ hole }) => hole),
-  )
   const on = ballValueOf(format.value)
-  const played = playMatch(balls.a, balls.b, {
-    counts,
+  const settings: MatchSettings = {
+    counts: countsOf(
+      format.count,
+      on,
+      holes.map(({ hole }) => hole),
+    ),
     better: on.kind === 'points' || on.kind === 'against-par' ? 'high' : 'low',
     from: 0,
     to: holes.length - 1,
     startHole: startOf(balls),
     over: index.day.closed,
-    conceded: NONE,
-  })
-  const ended = endedByOutcome(balls)
-  const up = ended?.up ?? played.up
-  const finished = ended !== null || played.finished
+    conceded: new Map(match.concededHoles?.map(({ hole, to }) => [hole, to === 'a' ? 1 : -1])),
+  }
+  const round = playMatch(balls.a, balls.b, settings)
+  const { up, finished, result } = endingOf(match, balls, round, settings, terms)
+  const parts = format.value.kind === 'against-opponent' ? format.value.parts : undefined
   return {
     id: match.id,
     a: match.a,
     b: match.b,
     strokesA: sum(balls.a),
     strokesB: sum(balls.b),
-    winner: finished && up !== 0 ? (up > 0 ? match.a : match.b) : null,
-    result: ended?.result ?? played.result,
+    winner: winnerOf(match, up, finished),
+    result,
     finished,
-    holes: played.states,
+    holes: round.states,
+    strokes: Object.fromEntries([...balls.a, ...balls.b].map((ball) => [ball.id, ball.handicap])),
+    ...(parts === undefined ? {} : { parts: partsOf(match, balls, settings, parts) }),
   }
+}
+
+function winnerOf(match: Match, up: number, finished: boolean): string | null {
+  if (!finished || up === 0) return null
+  return up > 0 ? match.a : match.b
+}
+
+function partsOf(
+  match: Match,
+  balls: MatchBalls,
+  settings: MatchSettings,
+  parts: readonly MatchPart[],
+): MatchPartResult[] {
+  const holes = balls.a[0]!.holes
+  return parts.flatMap(({ name, from, to }) => {
+    const first = holes.findIndex(({ hole }) => hole >= from)
+    const last = to === 0 ? holes.length - 1 : holes.findIndex(({ hole }) => hole === to)
+    // A round of nine has no back nine.
+    if (first < 0 || last < first) return []
+    const { up, finished, result } = playMatch(balls.a, balls.b, { ...settings, from: first, to: last })
+    return [{ name, winner: winnerOf(match, up, finished), result, finished }]
+  })
 }
 
 /** Where the match began: the cards' own hole when they agree, the only one said, else the first. */
@@ -87,24 +126,6 @@ function startOf({ a, b }: MatchBalls): number {
   const starts = new Set<number>()
   for (const ball of [...a, ...b]) if (ball.card?.startHole !== undefined) starts.add(ball.card.startHole)
   return starts.size === 1 ? [...starts][0]! : 1
-}
-
-/** Who withdraws concedes (3.2b); who is disqualified is out of the match (1.3c). A side goes on with one partner. */
-function endedByOutcome({ a, b }: MatchBalls): { readonly up: number; readonly result: string } | null {
-  const outA = sideOut(a)
-  const outB = sideOut(b)
-  if (outA !== null && outB !== null) return { up: 0, result: 'no result' }
-  if (outA !== null) return { up: -1, result: outA }
-  return outB !== null ? { up: 1, result: outB } : null
-}
-
-function sideOut(balls: readonly Ball[]): 'conceded' | 'disqualified' | null {
-  let word: 'conceded' | 'disqualified' = 'conceded'
-  for (const { card } of balls) {
-    if (card?.outcome === 'disqualified') word = 'disqualified'
-    else if (card?.outcome !== 'withdrawn') return null
-  }
-  return balls.length === 0 ? null : word
 }
 
 function sum(balls: readonly Ball[]): number {

@@ -7,6 +7,11 @@ import { modulo } from '../exact/fraction'
 import type { Ball } from '../score/balls'
 import type { MatchState } from '../standings'
 
+export interface MatchBalls {
+  readonly a: readonly Ball[]
+  readonly b: readonly Ball[]
+}
+
 export interface MatchPlayed {
   /** Holes A is up at the end of what counts. */
   readonly up: number

@@ -1,13 +1,8 @@
-// The balls of an entrant and what each is worth on every hole. RoH 2024, 6.2 for the handicap of a ball, Appendix E for
-// where its strokes fall.
+// The balls of an entrant and what each is worth on every hole. RoH 2024, Appendix E for where its strokes fall; Rules of
+// Golf 3.3, 21 and 23 for what a card in any state is worth.
 
 import type { Card, Hole, HoleScore } from '../day'
-import { fraction, rounded } from '../exact/fraction'
-import { ballValueOf, comparesStrokes } from '../formats/format'
-import type { MatchHandicap } from '../handicap/match-strokes'
-import { parDifference } from '../handicap/par-difference'
-import { afterAllowance } from '../handicap/playing-handicap'
-import { sideHandicapInFull } from '../handicap/side-handicap'
+import { ballValueOf } from '../formats/format'
 import { strokesInOrder } from '../strokes/strokes-on-holes'
 import { valueOnHole } from '../values/value-on-hole'
 import type { DayIndex, PlayerLine, TeeSheet } from './day-index'
@@ -71,37 +66,6 @@ export function lowestParOf(seeds: readonly BallSeed[]): number {
   return lowest
 }
 
-/** Handicap of a ball with the allowance applied and nothing rounded, and the strokes for the par of its tee. */
-export function handicapInFull(
-  seed: BallSeed,
-  terms: TermsInForce,
-  lowestPar: number,
-  editionId: string,
-): MatchHandicap {
-  const { format, competition, allowance } = terms
-  if (format.strokes.kind === 'none') return { full: fraction(0), parDifference: 0 }
-  const byHand = handicapByHand(seed, competition.id)
-  if (byHand !== null) return { full: fraction(byHand), parDifference: 0 }
-  const due = comparesStrokes(format) ? parDifference(seed.sheet.par, lowestPar) : 0
-  if (format.strokes.kind === 'for-the-side') {
-    const courses = seed.lines.map((line) => line.course)
-    return { full: sideHandicapInFull(courses, allowance, editionId), parDifference: due }
-  }
-  const percent = typeof allowance === 'number' ? allowance : (allowance[0] ?? 100)
-  return { full: afterAllowance(seed.lines[0]!.course, percent, editionId), parDifference: due }
-}
-
-/** A playing handicap set by a ruling or a limit: final, whatever the allowance and the tee. */
-export function handicapByHand(seed: BallSeed, competition: string): number | null {
-  if (seed.lines.length !== 1) return null
-  const set = seed.lines[0]!.player.playingHandicap
-  return set === undefined ? null : (set[competition] ?? set['*'] ?? null)
-}
-
-export function ownHandicap({ full, parDifference }: MatchHandicap): number {
-  return rounded(full) + parDifference
-}
-
 /** The ball with so many strokes. `over` says that holes not played will not be played any more. */
 export function ballOf(seed: BallSeed, handicap: number, terms: TermsInForce, over: boolean): Ball {
   const { sheet, card } = seed
@@ -111,6 +75,7 @@ export function ballOf(seed: BallSeed, handicap: number, terms: TermsInForce, ov
   // A disqualified partner's scores are no use to the side (Rules of Golf 23.2); alone, they are only shown.
   const struckOut = card?.outcome === 'disqualified' && terms.format.side.to > 1 && terms.format.ball === 'own'
   const gross = struckOut ? holes.map((): HoleScore => 'x') : grossOf(card, holes, over, terms.format.isMatch)
+  if (over && terms.competition.notPlayed === 'level') playLevel(card, gross, holes, strokes)
   const values = new Array<HoleScore>(holes.length)
   for (let i = 0; i < holes.length; i++) {
     values[i] = valueOnHole(value, gross[i]!, strokes[i]!, holes[i]!.par, terms.maximum)
@@ -150,4 +115,12 @@ export function levelPars(sheet: TeeSheet, lowest: TeeSheet): number[] {
     pars[at] = pars[at]! - 1
   }
   return pars
+}
+
+/** The society's rule for a day stopped early: on holes nobody played any more the card is level with net par. */
+function playLevel(card: Card | null, gross: HoleScore[], holes: readonly Hole[], strokes: readonly number[]): void {
+  if (card === null || card.outcome !== undefined || card.scores.every((score) => score === null)) return
+  for (let i = 0; i < holes.length; i++) {
+    if ((card.scores[i] ?? null) === null) gross[i] = holes[i]!.par + strokes[i]!
+  }
 }

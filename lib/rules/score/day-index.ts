@@ -27,18 +27,19 @@ export interface DayIndex {
   readonly cards: ReadonlyMap<string, Card>
 }
 
-export function indexOf(day: Day): DayIndex {
+/** The day as one of its rounds sees it: that round's cards, and the tees they were played from. */
+export function indexOf(day: Day, round = 1): DayIndex {
   const sheets = new Map<string, TeeSheet>()
   for (const tee of day.tees) sheets.set(tee.id, { tee, par: parOf(tee), order: strokeOrder(tee.holes) })
+  const cards = new Map<string, Card>()
+  for (const card of day.cards) if ((card.round ?? 1) === round) cards.set(card.player, card)
   const players = new Map<string, PlayerLine>()
   for (const player of day.players) {
-    const sheet = sheets.get(player.tee)
+    const sheet = sheets.get(cards.get(player.id)?.tee ?? player.tee)
     if (sheet === undefined) continue
     players.set(player.id, { player, sheet, course: courseHandicap(player.indexTenths, sheet.tee, day.edition) })
   }
   const sides = new Map<string, Side>()
   for (const side of day.sides) sides.set(side.id, side)
-  const cards = new Map<string, Card>()
-  for (const card of day.cards) cards.set(card.player, card)
   return { day, sheets, players, sides, cards }
 }

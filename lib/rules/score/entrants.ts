@@ -7,6 +7,8 @@ import type { TermsInForce } from './terms-in-force'
 export interface Entrant {
   readonly id: string
   readonly players: readonly string[]
+  /** Yellow ball: hole on which the named ball was lost. */
+  readonly ballLostOn?: number
 }
 
 export function entrantsOf(terms: TermsInForce, index: DayIndex): Entrant[] {
@@ -27,7 +29,7 @@ export function entrantsOf(terms: TermsInForce, index: DayIndex): Entrant[] {
     const size = side.players.length
     const fits =
       side.competitions !== undefined || wanted !== null || (size >= format.side.from && size <= format.side.to)
-    if (fits && (wanted === null || wanted.has(side.id))) found.push({ id: side.id, players: side.players })
+    if (fits && (wanted === null || wanted.has(side.id))) found.push(side)
   }
   return found
 }
@@ -35,6 +37,6 @@ export function entrantsOf(terms: TermsInForce, index: DayIndex): Entrant[] {
 /** One entrant by id: a side of the day, or a player alone. */
 export function entrantOf(id: string, index: DayIndex): Entrant | null {
   const side = index.sides.get(id)
-  if (side !== undefined) return { id, players: side.players }
+  if (side !== undefined) return side
   return index.players.has(id) ? { id, players: [id] } : null
 }

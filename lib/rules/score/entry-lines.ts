@@ -9,12 +9,15 @@ import type { HoleLine, NoPlace } from '../standings'
 import { levelOnHole } from '../values/value-on-hole'
 import type { Ball } from './balls'
 import type { Entrant } from './entrants'
+import { ownLine, sideLine } from './hole-lines'
 
 /** Everything about an entrant but the place. */
 export interface Entry {
   readonly entrant: Entrant
   readonly balls: readonly Ball[]
   readonly holes: readonly HoleLine[]
+  /** Which of the holes count. */
+  readonly counted: readonly boolean[]
   readonly score: number
   readonly againstLevel: number
   readonly out: number | null
@@ -23,6 +26,8 @@ export interface Entry {
   readonly gross: number | null
   readonly complete: boolean
   readonly noPlace: NoPlace | undefined
+  /** The rounds it is the sum of, last one last. */
+  readonly rounds?: readonly { readonly round: number; readonly entry: Entry }[]
 }
 
 export interface Reading {
@@ -30,12 +35,15 @@ export interface Reading {
   readonly counts: readonly HoleCount[]
   /** Times a hole's value counts; ones unless the format has named holes. */
   readonly holeTimes: readonly number[]
+  readonly counted: readonly boolean[]
+  /** Yellow ball: what a lost ball costs. */
+  readonly ballLost: 'counts-once' | 'named-score-nothing' | 'side-out' | null
   /** Level par of every hole for a ball, on the common footing. */
   readonly levelsOf: (ball: Ball) => readonly number[]
 }
 
 export function entryOf(entrant: Entrant, balls: readonly Ball[], reading: Reading): Entry {
-  const { format } = reading
+  const { format, counted } = reading
   const first = balls[0]
   if (first === undefined) return emptyEntry(entrant)
   const value = ballValueOf(format.value)
@@ -49,21 +57,22 @@ export function entryOf(entrant: Entrant, balls: readonly Ball[], reading: Readi
   let out: number | null = null
   let back: number | null = null
   let played = 0
+  let due = 0
   let noScore = false
   let gross: number | null = balls.length === 1 ? 0 : null
   for (let i = 0; i < size; i++) {
-    const times = reading.holeTimes[i]!
     const count = reading.counts[i]!
     let worth: HoleScore
     if (single) {
       worth = first.values[i]!
       if (typeof worth === 'number') worth *= count.weight
-    } else {
-      const named = count.namedTimes > 0 ? i % entrant.players.length : -1
-      worth = countOnHole(balls, i, count, named, format.better, chosen)
-    }
+    } else worth = sideWorth(entrant, balls, i, reading, chosen)
+    const times = reading.holeTimes[i]!
     if (typeof worth === 'number') worth *= times
+    if (!counted[i]) worth = null
     holes[i] = single ? ownLine(first, i, worth) : sideLine(balls, chosen, i, worth)
+    if (!counted[i]) continue
+    due++
     if (worth === null) continue
     played++
     if (worth === 'x') {
@@ -80,24 +89,53 @@ export function entryOf(entrant: Entrant, balls: readonly Ball[], reading: Readi
     }
   }
   const off = format.unit === 'strokes' ? 0 : penaltyPoints(balls)
-  const complete = played === size
+  const sideOut = reading.ballLost === 'side-out' && entrant.ballLostOn !== undefined
   return {
     entrant,
     balls,
     holes,
+    counted,
     score: score - off,
     againstLevel: score - off - level,
     out,
     in: back,
     holesPlayed: played,
     gross: played === 0 ? null : gross,
-    complete,
-    noPlace: noPlaceOf(balls, played, noScore),
+    complete: played === due,
+    noPlace: noPlaceOf(balls, played, noScore || sideOut),
   }
 }
 
+function sideWorth(
+  { players, ballLostOn }: Entrant,
+  balls: readonly Ball[],
+  i: number,
+  { counts, format, ballLost }: Reading,
+  chosen: number[],
+): HoleScore {
+  const count = counts[i]!
+  if (count.namedTimes === 0) return countOnHole(balls, i, count, -1, format.better, chosen)
+  const named = i % players.length
+  const lost = ballLostOn !== undefined && balls[0]!.holes[i]!.hole >= ballLostOn
+  if (!lost) return countOnHole(balls, i, count, named, format.better, chosen)
+  if (ballLost === 'counts-once')
+    return countOnHole(balls, i, { ...count, namedTimes: 1 }, named, format.better, chosen)
+  // The named score is worth nothing; where every stroke counts the side has no score without it.
+  if (count.none === 'x') return 'x'
+  return countOnHole(balls, i, { ...count, namedTimes: 0 }, named, format.better, chosen)
+}
+
 function emptyEntry(entrant: Entrant): Entry {
-  const nothing = { holes: [], score: 0, againstLevel: 0, out: null, in: null, holesPlayed: 0, gross: null }
+  const nothing = {
+    holes: [],
+    counted: [],
+    score: 0,
+    againstLevel: 0,
+    out: null,
+    in: null,
+    holesPlayed: 0,
+    gross: null,
+  }
   return { entrant, balls: [], ...nothing, complete: false, noPlace: 'not-started' }
 }
 
@@ -113,50 +151,14 @@ const GRAVITY: readonly CardOutcome[] = ['withdrawn', 'no-return', 'disqualified
 function noPlaceOf(balls: readonly Ball[], played: number, noScore: boolean): NoPlace | undefined {
   let worst = -1
   let anyIn = false
-  for (const ball of balls) {
-    const outcome = ball.card?.outcome
-    if (outcome === undefined) anyIn = true
-    else worst = Math.max(worst, GRAVITY.indexOf(outcome))
+  let started = false
+  for (const { card, id } of balls) {
+    if (card === null && (id === 'ghost' || id === 'lowest again')) continue
+    if (card?.outcome === undefined) anyIn = true
+    else worst = Math.max(worst, GRAVITY.indexOf(card.outcome))
+    if (!started && card !== null) started = card.scores.some((score) => score !== null)
   }
   if (!anyIn && worst >= 0) return GRAVITY[worst]
-  const started = balls.some((ball) => ball.card?.scores.some((score) => score !== null))
   if (played === 0 || !started) return 'not-started'
   return noScore ? 'no-return' : undefined
-}
-
-function ownLine(ball: Ball, i: number, worth: HoleScore): HoleLine {
-  const hole = ball.holes[i]!
-  const gross = ball.gross[i]!
-  const strokes = ball.strokes[i]!
-  return {
-    hole: hole.hole,
-    par: hole.par,
-    strokeIndex: hole.strokeIndex,
-    strokes,
-    gross,
-    net: typeof gross === 'number' ? gross - strokes : null,
-    value: typeof worth === 'number' ? worth : null,
-  }
-}
-
-function sideLine(balls: readonly Ball[], chosen: readonly number[], i: number, worth: HoleScore): HoleLine {
-  const shown = balls[chosen[0] ?? 0]!
-  const hole = shown.holes[i]!
-  let gross = 0
-  let strokes = 0
-  for (const b of chosen) {
-    gross += balls[b]!.gross[i] as number
-    strokes += balls[b]!.strokes[i]!
-  }
-  const counted = worth !== null && chosen.length > 0
-  return {
-    hole: hole.hole,
-    par: hole.par,
-    strokeIndex: hole.strokeIndex,
-    strokes: counted ? strokes : shown.strokes[i]!,
-    gross: counted ? gross : worth === null ? null : 'x',
-    net: counted ? gross - strokes : null,
-    value: typeof worth === 'number' ? worth : null,
-    by: counted ? chosen.map((b) => balls[b]!.id) : [],
-  }
 }

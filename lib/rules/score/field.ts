@@ -2,11 +2,13 @@
 // they are compared. The par difference of RoH 6.2b is measured from the lowest par in this field.
 
 import { countsOf } from '../count/count-on-hole'
-import type { Format } from '../formats/format'
-import { type Ball, type BallSeed, ballOf, handicapInFull, levelPars, lowestParOf, ownHandicap, seedsOf } from './balls'
+import { ballValueOf } from '../formats/format'
+import { type Ball, type BallSeed, ballOf, levelPars, lowestParOf, seedsOf } from './balls'
 import type { DayIndex, TeeSheet } from './day-index'
 import { type Entrant, entrantsOf } from './entrants'
-import type { Reading } from './entry-lines'
+import { type Entry, entryOf, type Reading } from './entry-lines'
+import { handicapInFull, ownHandicap } from './handicap-of-ball'
+import { filledUp } from './short-sides'
 import type { TermsInForce } from './terms-in-force'
 
 export interface Field {
@@ -18,32 +20,48 @@ export interface Field {
 }
 
 export function fieldOf(terms: TermsInForce, index: DayIndex): Field {
-  const { format } = terms
   const entrants = entrantsOf(terms, index)
-  const seeds = entrants.map((entrant) => seedsOf(entrant.id, entrant.players, format.ball === 'one', index))
+  const seeds = entrants.map((entrant) => seedsOf(entrant.id, entrant.players, terms.format.ball === 'one', index))
   const all = seeds.flat()
   const lowestPar = lowestParOf(all)
-  return { entrants, seeds, lowestPar, reading: readingOf(format, all, lowestPar) }
+  return { entrants, seeds, lowestPar, reading: readingOf(terms, all, lowestPar) }
 }
 
-export function ballsOf(field: Field, at: number, terms: TermsInForce, index: DayIndex): Ball[] {
-  const { edition, closed } = index.day
-  return field.seeds[at]!.map((seed) => {
-    const handicap = ownHandicap(handicapInFull(seed, terms, field.lowestPar, edition))
-    return ballOf(seed, handicap, terms, closed)
+export function ballsOf(field: Field, at: number, terms: TermsInForce, index: DayIndex): readonly Ball[] {
+  const ball = (seed: BallSeed) => {
+    const handicap = ownHandicap(handicapInFull(seed, terms, field.lowestPar, index.day.edition))
+    return ballOf(seed, handicap, terms, index.day.closed)
+  }
+  const balls = field.seeds[at]!.map(ball)
+  if (terms.competition.missing === undefined) return balls
+  const everybody = [...index.players.keys()]
+  return filledUp(field.entrants[at]!, balls, terms, everybody, (player) => {
+    const [seed] = seedsOf(player, [player], false, index)
+    return seed === undefined ? null : ball(seed)
   })
 }
 
-function readingOf(format: Format, all: readonly BallSeed[], lowestPar: number): Reading {
+export function entriesOf(terms: TermsInForce, index: DayIndex): Entry[] {
+  const field = fieldOf(terms, index)
+  return field.entrants.map((entrant, at) => entryOf(entrant, ballsOf(field, at, terms, index), field.reading))
+}
+
+export function readingOf(terms: TermsInForce, all: readonly BallSeed[], lowestPar: number): Reading {
+  const { format, competition } = terms
+  const ballLost = competition.ballLost ?? (format.count.kind === 'named-player' ? format.count.lost : null)
   const first = all[0]
-  if (first === undefined) return { format, counts: [], holeTimes: [], levelsOf: () => [] }
+  if (first === undefined) return { format, counts: [], holeTimes: [], counted: [], ballLost, levelsOf: () => [] }
   const numbers = first.sheet.tee.holes.map(({ hole }) => hole)
   const lowest = lowestSheet(all, lowestPar)
   const levels = new Map<TeeSheet, readonly number[]>()
+  const named = new Set(competition.namedHoles)
+  const counted = competition.countedHoles === undefined ? null : new Set(competition.countedHoles)
   return {
     format,
-    counts: countsOf(format.count, numbers),
-    holeTimes: numbers.map(() => 1),
+    counts: countsOf(format.count, ballValueOf(format.value), numbers),
+    holeTimes: numbers.map((hole) => (named.has(hole) ? (format.namedHolesTimes ?? 1) : 1)),
+    counted: numbers.map((hole) => counted?.has(hole) ?? true),
+    ballLost,
     levelsOf: (ball) => {
       let own = levels.get(ball.sheet)
       if (own === undefined) {

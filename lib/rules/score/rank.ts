@@ -54,14 +54,17 @@ function placeLevel(level: readonly Entry[], place: number, terms: TermsInForce,
 }
 
 function contenderOf(entry: Entry, { format }: TermsInForce): Contender {
+  const last = entry.rounds?.[entry.rounds.length - 1]?.entry ?? entry
+  const lines = last.holes.filter((_, i) => last.counted[i])
   const shares = format.value.kind === 'strokes' && (format.side.to === 1 || format.ball === 'one')
   return {
     entrant: entry.entrant.id,
-    values: entry.holes.map((line) => line.value ?? 0),
-    gross: shares ? entry.holes.map((line) => (typeof line.gross === 'number' ? line.gross : 0)) : null,
-    handicap: entry.balls.reduce((sum, ball) => sum + ball.handicap, 0),
-    startHole: entry.balls[0]?.card?.startHole ?? 1,
-    lastRound: null,
+    values: lines.map((line) => line.value ?? 0),
+    gross: shares ? lines.map((line) => (typeof line.gross === 'number' ? line.gross : 0)) : null,
+    handicap: last.balls.reduce((sum, ball) => sum + ball.handicap, 0),
+    handicapHoles: last.holes.length,
+    startHole: last.balls[0]?.card?.startHole ?? 1,
+    lastRound: entry.rounds === undefined ? null : last.score,
   }
 }
 
@@ -95,5 +98,22 @@ function standingOf(
     gross: entry.gross,
     ...(entry.noPlace === undefined ? {} : { noPlace: entry.noPlace }),
     ...(tieBroken === undefined ? {} : { tieBroken }),
+    ...(entry.rounds === undefined ? {} : { rounds: roundScores(entry) }),
+    ...drivesOf(entry, terms),
   }
+}
+
+function roundScores({ rounds }: Entry): Standing['rounds'] {
+  return rounds?.map(({ round, entry }) => ({ round, score: entry.noPlace === undefined ? entry.score : null }))
+}
+
+/** Drives taken of each player, where the card says whose, and who has too few for the terms. Society custom. */
+function drivesOf(entry: Entry, { format, competition }: TermsInForce): Pick<Standing, 'drives' | 'drivesShort'> {
+  const taken = format.ball === 'one' ? entry.balls[0]?.card?.drives : undefined
+  if (taken === undefined) return {}
+  const drives: Record<string, number> = {}
+  for (const player of entry.entrant.players) drives[player] = taken.filter((one) => one === player).length
+  const minimum = competition.minimumDrives
+  if (minimum === undefined) return { drives }
+  return { drives, drivesShort: entry.entrant.players.filter((player) => drives[player]! < minimum) }
 }

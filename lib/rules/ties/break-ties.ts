@@ -2,7 +2,7 @@
 // from the top: whoever a step puts ahead is placed, and those still level go on to the next step.
 
 import type { TieRule, TieStep } from '../day'
-import { fraction, halfUp, modulo, shortDecimal } from '../exact/fraction'
+import { fraction, halfUp, modulo, shortDecimal, wholeHandicap } from '../exact/fraction'
 import type { TieBroken } from '../standings'
 import { stepInWords, windowOf } from './windows'
 
@@ -14,6 +14,8 @@ export interface Contender {
   /** In net stroke play on one ball, gross scores of the same holes: shares of the handicap are then taken off. */
   readonly gross: readonly number[] | null
   readonly handicap: number
+  /** Holes that handicap is for: more than the values where not every hole counts. */
+  readonly handicapHoles: number
   readonly startHole: number
   /** Score of the last round of several, compared before any window. */
   readonly lastRound: number | null
@@ -88,9 +90,9 @@ function figureOf(one: Contender, step: Step, terms: TieTerms): Figure | null {
     case 'first-nine-last':
       return windowFigure(one, step, terms)
     case 'lower-handicap':
-      return { order: -one.handicap, shown: String(one.handicap) }
+      return { order: -one.handicap, shown: wholeHandicap(one.handicap) }
     case 'higher-handicap':
-      return { order: one.handicap, shown: String(one.handicap) }
+      return { order: one.handicap, shown: wholeHandicap(one.handicap) }
     case 'lot': {
       const lot = lotOf(one.entrant, step.seed)
       return { order: -lot, shown: String(lot) }
@@ -114,11 +116,12 @@ function windowFigure(
     let gross = 0
     for (const i of window) gross += one.gross[i]!
     // The share is handicap × window ÷ holes: as a fraction, everything is compared in parts of a round.
+    const whole = one.handicapHoles
     const parts =
       rule.fractions === 'kept'
-        ? gross * holes - one.handicap * window.length
-        : (gross - halfUp(one.handicap * window.length, holes)) * holes
-    return { order: -parts, shown: shortDecimal(fraction(parts, holes), 2) }
+        ? gross * whole - one.handicap * window.length
+        : (gross - halfUp(one.handicap * window.length, whole)) * whole
+    return { order: -parts, shown: shortDecimal(fraction(parts, whole), 2) }
   }
   let sum = 0
   for (const i of window) sum += one.values[i]!

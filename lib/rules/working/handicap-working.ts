@@ -1,14 +1,24 @@
 // Rules of Handicapping 6.1 and 6.2 shown step by step: the figure, the course handicap in full, the playing handicap.
 
 import { editionOf } from '../editions/editions'
-import { asHandicap, decimal, type Fraction, fraction, halvedTenths, tenths, wholeHandicap } from '../exact/fraction'
+import {
+  asHandicap,
+  compare,
+  decimal,
+  type Fraction,
+  fraction,
+  halvedTenths,
+  tenths,
+  wholeHandicap,
+} from '../exact/fraction'
 import { inWords as allowanceInWords } from '../formats/catalogue'
 import { comparesStrokes } from '../formats/format'
 import { parDifference } from '../handicap/par-difference'
 import { afterAllowance, beforeAllowance } from '../handicap/playing-handicap'
-import { sideHandicapInFull, weightsFor } from '../handicap/side-handicap'
-import { type BallSeed, handicapByHand, handicapInFull, ownHandicap } from '../score/balls'
+import { weightsFor } from '../handicap/side-handicap'
+import type { BallSeed } from '../score/balls'
 import type { PlayerLine } from '../score/day-index'
+import { courseHandicapsOf, handicapByHand, handicapInFull, limitOf, ownHandicap } from '../score/handicap-of-ball'
 import type { TermsInForce } from '../score/terms-in-force'
 import type { WorkingStep } from '../standings'
 
@@ -90,7 +100,7 @@ function ownSteps(seed: BallSeed, terms: TermsInForce, editionId: string): Worki
   const before = beforeAllowance(line.course, editionId)
   const after = afterAllowance(line.course, percent, editionId)
   const shown = editionOf(editionId).beforeAllowance === 'kept' ? inFull(before) : wholeHandicap(line.course.rounded)
-  return [
+  const steps: WorkingStep[] = [
     {
       figure: wholeHandicap(ownHandicap({ full: after, parDifference: 0 })),
       label: 'Playing handicap',
@@ -99,14 +109,32 @@ function ownSteps(seed: BallSeed, terms: TermsInForce, editionId: string): Worki
       clause: `${editionOf(editionId).title}, 6.2a; ${allowanceClause(terms)}`,
     },
   ]
+  const limit = limitOf(line, terms)
+  if (limit !== null && compare(after, fraction(limit)) > 0) {
+    const sentence = `The terms of the competition let nobody here play off more than ${limit}.`
+    steps.push({ figure: wholeHandicap(limit), label: 'Handicap limit', sentence, clause: 'Terms of the competition' })
+  }
+  return steps
 }
 
 function sideSteps(seed: BallSeed, terms: TermsInForce, editionId: string): WorkingStep[] {
-  const courses = seed.lines.map((line) => line.course)
+  const courses = courseHandicapsOf(seed, terms)
   const low = courses.map((one) => beforeAllowance(one, editionId))
-  low.sort((a, b) => a.numerator * b.denominator - b.numerator * a.denominator)
+  low.sort(compare)
   const weights = weightsFor(terms.allowance, low.length)
-  const full = sideHandicapInFull(courses, terms.allowance, editionId)
+  const full = handicapInFull(seed, terms, seed.sheet.par, editionId).full
+  const by = terms.competition.dividedBy
+  if (by !== undefined) {
+    return [
+      {
+        figure: wholeHandicap(ownHandicap({ full, parDifference: 0 })),
+        label: 'Playing handicap of the side',
+        sum: `(${low.map(inFull).join(' + ')}) ÷ ${by} = ${inFull(full)}`,
+        sentence: `The course handicaps added up and divided by ${by}, then rounded once.`,
+        clause: 'Terms of the competition, house choice',
+      },
+    ]
+  }
   const sum = low.map((one, i) => `${inFull(one)} × ${weights[i] ?? 0} %`).join(' + ')
   return [
     {

@@ -7,8 +7,9 @@ import { wholeHandicap } from '../exact/fraction'
 import { formatOf } from '../formats/catalogue'
 import type { Format } from '../formats/format'
 import { matchBalls } from '../matches/match'
-import { resultInWords } from '../matches/play-match'
+import { type MatchBalls, resultInWords } from '../matches/play-match'
 import { indexOf } from '../score/day-index'
+import { type Entrant, entrantOf } from '../score/entrants'
 import { type TermsInForce, termsInForce } from '../score/terms-in-force'
 import type { MatchResult, WorkingStep } from '../standings'
 import { strokesSentence } from './hole-working'
@@ -24,8 +25,19 @@ export function matchWorking(
   return terms === null ? [] : [...strokeSteps(day, match, terms), ...holeSteps(day, match, hole, terms)]
 }
 
+function ballsIn(day: Day, match: MatchResult, terms: TermsInForce): MatchBalls | null {
+  const index = indexOf(day)
+  // Players put together for the occasion are named by their ids, joined.
+  const end = (id: string): Entrant | null => entrantOf(id, index) ?? { id, players: id.split(' and ') }
+  const a = end(match.a)
+  const b = end(match.b)
+  if (a === null || b === null) return null
+  const balls = matchBalls(a, b, terms, index)
+  return balls.a.length === 0 || balls.b.length === 0 ? null : balls
+}
+
 function strokeSteps(day: Day, match: MatchResult, terms: TermsInForce): WorkingStep[] {
-  const balls = matchBalls(match, terms, indexOf(day))
+  const balls = ballsIn(day, match, terms)
   if (balls === null) return []
   return [...balls.a, ...balls.b].map((ball) => ({
     figure: wholeHandicap(ball.handicap),
@@ -39,7 +51,7 @@ function strokeSteps(day: Day, match: MatchResult, terms: TermsInForce): Working
 }
 
 function holeSteps(day: Day, match: MatchResult, hole: number, terms: TermsInForce): WorkingStep[] {
-  const balls = matchBalls(match, terms, indexOf(day))
+  const balls = ballsIn(day, match, terms)
   const at = match.holes.findIndex((state) => state.hole === hole)
   const state = match.holes[at]
   if (balls === null || state === undefined) return []

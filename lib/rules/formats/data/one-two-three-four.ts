@@ -1,0 +1,26 @@
+// Stableford (Rules of Golf 2023, 21.1), one to four scores by blocks of holes: society custom.
+
+import type { FormatData } from '../format'
+import { STABLEFORD_POINTS } from '../stableford-points'
+
+export const oneTwoThreeFour: FormatData = {
+  id: 'one-two-three-four',
+  name: 'One, two, three, four',
+  sentence: 'Teams of four: one score counts on holes 1 to 6, two on 7 to 11, three on 12 to 15, all four on 16 to 18.',
+  family: 'teams',
+  side: { from: 4, to: 4 },
+  ball: 'own',
+  strokes: { kind: 'each-player', off: 'own' },
+  value: { kind: 'points', table: STABLEFORD_POINTS },
+  count: {
+    kind: 'by-stretch',
+    stretches: [
+      { to: 6, take: [1] },
+      { to: 11, take: [1, 1] },
+      { to: 15, take: [1, 1, 1] },
+      { to: 18, take: [1, 1, 1, 1] },
+    ],
+  },
+  allowance: { house: 85, why: 'Nothing is published for a changing number of scores; 85 % is usual.' },
+  clause: 'Rules of Golf 21.1',
+}

@@ -1,0 +1,80 @@
+// How a match ends other than on the course: Rules of Golf 2023, 3.2b (conceded; whoever withdraws concedes), 1.3c
+// (disqualified: out of the match), 3.2a (tied after the round: extra holes one at a time, strokes as in the round unless
+// the terms say none); a walkover and an abandoned match are the committee's.
+
+import type { Match } from '../day'
+import { modulo } from '../exact/fraction'
+import type { Ball } from '../score/balls'
+import type { TermsInForce } from '../score/terms-in-force'
+import { holeWon, type MatchBalls, type MatchPlayed, type MatchSettings } from './play-match'
+
+export interface MatchEnding {
+  readonly up: number
+  readonly finished: boolean
+  readonly result: string
+}
+
+export function endingOf(
+  match: Match,
+  balls: MatchBalls,
+  round: MatchPlayed,
+  settings: MatchSettings,
+  terms: TermsInForce,
+): MatchEnding {
+  if (match.walkover !== undefined) return { up: match.walkover === 'a' ? 1 : -1, finished: true, result: 'walkover' }
+  if (match.concededBy !== undefined)
+    return { up: match.concededBy === 'a' ? -1 : 1, finished: true, result: 'conceded' }
+  const out = endedByOutcome(balls)
+  if (out !== null) return { ...out, finished: true }
+  if (!round.finished && match.abandoned === true)
+    return { ...round, finished: true, result: `${round.result}, abandoned` }
+  if (round.finished && round.up === 0 && match.extraHoles !== undefined) {
+    return extraHoles(match.extraHoles, balls, settings, terms) ?? round
+  }
+  return round
+}
+
+/** The first extra hole that is won decides; level on all of them, the match is still level. */
+function extraHoles(
+  extra: NonNullable<Match['extraHoles']>,
+  balls: MatchBalls,
+  { startHole }: MatchSettings,
+  terms: TermsInForce,
+): MatchEnding | null {
+  const length = balls.a[0]!.holes.length
+  const none = terms.competition.extraHoleStrokes === 'none'
+  for (let at = 0; at < extra.length; at++) {
+    const i = modulo(startHole - 1 + at, length)
+    // With several balls a side the score written is the better net already.
+    const net = (side: readonly Ball[], score: number | 'x') =>
+      score === 'x' || none || side.length > 1 ? score : score - side[0]!.strokes[i]!
+    const won = holeWon(net(balls.a, extra[at]!.a), net(balls.b, extra[at]!.b), 'low', true)
+    if (won !== null && won !== 0) return { up: won, finished: true, result: `at the ${ordinal(length + at + 1)}` }
+  }
+  return null
+}
+
+function ordinal(n: number): string {
+  const last = modulo(n, 10)
+  const teen = modulo(n, 100) > 10 && modulo(n, 100) < 14
+  if (teen || last > 3 || last === 0) return `${n}th`
+  return `${n}${['st', 'nd', 'rd'][last - 1]}`
+}
+
+function endedByOutcome({ a, b }: MatchBalls): { readonly up: number; readonly result: string } | null {
+  const outA = sideOut(a)
+  const outB = sideOut(b)
+  if (outA !== null && outB !== null) return { up: 0, result: 'no result' }
+  if (outA !== null) return { up: -1, result: outA }
+  return outB !== null ? { up: 1, result: outB } : null
+}
+
+/** A side goes on with one partner. */
+function sideOut(balls: readonly Ball[]): 'conceded' | 'disqualified' | null {
+  let word: 'conceded' | 'disqualified' = 'conceded'
+  for (const { card } of balls) {
+    if (card?.outcome === 'disqualified') word = 'disqualified'
+    else if (card?.outcome !== 'withdrawn') return null
+  }
+  return balls.length === 0 ? null : word
+}

@@ -1,0 +1,48 @@
+// A match between teams: one point for a match won, a half for one halved. Society custom; points are kept in halves so
+// that nothing is ever rounded.
+
+import type { Day, Team } from '../day'
+import { halves } from '../exact/fraction'
+import type { CompetitionResult, MatchResult, TeamPoints } from '../standings'
+
+function teamOf(id: string, day: Day): Team | null {
+  const players = day.sides.find((side) => side.id === id)?.players ?? [id]
+  return day.teams?.find((team) => players.every((player) => team.players.includes(player))) ?? null
+}
+
+export function teamPoints(matches: readonly MatchResult[], day: Day): TeamPoints[] {
+  return (day.teams ?? []).map((team) => {
+    let won = 0
+    let halved = 0
+    let lost = 0
+    for (const match of matches) {
+      if (!match.finished || match.result === 'no result') continue
+      const isA = teamOf(match.a, day) === team
+      const isB = teamOf(match.b, day) === team
+      if (isA === isB) continue
+      if (match.winner === null) halved++
+      else if (match.winner === (isA ? match.a : match.b)) won++
+      else lost++
+    }
+    return pointsOf(team, won, halved, lost)
+  })
+}
+
+/** All the sessions of a day together: singles, four-balls, foursomes. */
+export function teamTotal(results: readonly CompetitionResult[], day: Day): TeamPoints[] {
+  return (day.teams ?? []).map((team) => {
+    const sessions = results.flatMap((result) => result.teams?.filter((one) => one.team === team.id) ?? [])
+    const sum = (of: (one: TeamPoints) => number) => sessions.reduce((all, one) => all + of(one), 0)
+    return pointsOf(
+      team,
+      sum((one) => one.won),
+      sum((one) => one.halved),
+      sum((one) => one.lost),
+    )
+  })
+}
+
+function pointsOf(team: Team, won: number, halved: number, lost: number): TeamPoints {
+  const halfPoints = 2 * won + halved
+  return { team: team.id, name: team.name, halfPoints, points: halves(halfPoints), won, halved, lost }
+}

@@ -1,0 +1,77 @@
+// The handicap of a ball: RoH 2024, 6.2 with the allowance of Appendix C, the par difference of 6.2b, and whatever the
+// terms say on top: a limit (7.2, a committee may set a lower maximum), a figure set by hand, a divided total.
+
+import { compare, fraction, rounded } from '../exact/fraction'
+import { comparesStrokes } from '../formats/format'
+import type { CourseHandicap } from '../handicap/course-handicap'
+import type { MatchHandicap } from '../handicap/match-strokes'
+import { parDifference } from '../handicap/par-difference'
+import { afterAllowance } from '../handicap/playing-handicap'
+import { dividedHandicapInFull, sideHandicapInFull } from '../handicap/side-handicap'
+import type { BallSeed } from './balls'
+import type { PlayerLine } from './day-index'
+import type { TermsInForce } from './terms-in-force'
+
+/** Handicap of a ball with the allowance applied and nothing rounded, and the strokes for the par of its tee. */
+export function handicapInFull(
+  seed: BallSeed,
+  terms: TermsInForce,
+  lowestPar: number,
+  editionId: string,
+): MatchHandicap {
+  const { format, competition, allowance } = terms
+  if (format.strokes.kind === 'none') return { full: fraction(0), parDifference: 0 }
+  const byHand = handicapByHand(seed, competition.id)
+  if (byHand !== null) return { full: fraction(byHand), parDifference: 0 }
+  const due = comparesStrokes(format) ? parDifference(seed.sheet.par, lowestPar) : 0
+  if (format.strokes.kind === 'for-the-side') {
+    const courses = courseHandicapsOf(seed, terms)
+    const by = competition.dividedBy
+    const full =
+      by === undefined
+        ? sideHandicapInFull(courses, allowance, editionId)
+        : dividedHandicapInFull(courses, by, editionId)
+    return { full, parDifference: due }
+  }
+  const percent = typeof allowance === 'number' ? allowance : (allowance[0] ?? 100)
+  const line = seed.lines[0]!
+  const full = afterAllowance(line.course, percent, editionId)
+  const limit = limitOf(line, terms)
+  const limited = limit !== null && compare(full, fraction(limit)) > 0 ? fraction(limit) : full
+  return { full: limited, parDifference: due }
+}
+
+/** Course handicaps that make a side's own, each within the limit; a missing player's included where the terms say how. */
+export function courseHandicapsOf(seed: BallSeed, terms: TermsInForce): CourseHandicap[] {
+  const courses = seed.lines.map((line) => {
+    const limit = limitOf(line, terms)
+    return limit !== null && line.course.rounded > limit ? wholeCourse(limit) : line.course
+  })
+  const { missing } = terms.competition
+  if (missing === undefined) return courses
+  for (let short = terms.format.side.to - courses.length; short > 0; short--) {
+    if (missing.kind === 'ghost') courses.push(wholeCourse(missing.courseHandicap))
+    else if (missing.kind === 'lowest-again')
+      courses.push(courses.reduce((low, one) => (compare(one, low) < 0 ? one : low)))
+  }
+  return courses
+}
+
+function wholeCourse(n: number): CourseHandicap {
+  return { numerator: n, denominator: 1, rounded: n }
+}
+
+/** A playing handicap set by a ruling: final, whatever the allowance, the tee and the limit. */
+export function handicapByHand(seed: BallSeed, competition: string): number | null {
+  if (seed.lines.length !== 1) return null
+  const set = seed.lines[0]!.player.playingHandicap
+  return set === undefined ? null : (set[competition] ?? set['*'] ?? null)
+}
+
+export function limitOf(line: PlayerLine, terms: TermsInForce): number | null {
+  return terms.competition.handicapLimit?.[line.sheet.tee.gender] ?? null
+}
+
+export function ownHandicap({ full, parDifference }: MatchHandicap): number {
+  return rounded(full) + parDifference
+}

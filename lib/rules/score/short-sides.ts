@@ -1,0 +1,90 @@
+// A side short of a player, by the society's own terms: a ghost, the lowest score again, or somebody else's card drawn by
+// lot. Nothing is published for it; the terms of the competition say which. On one ball the handicap is filled up
+// instead (score/handicap-of-ball.ts).
+
+import type { HoleScore, MissingPlayer } from '../day'
+import { ballValueOf, type Format } from '../formats/format'
+import { lotOf } from '../ties/break-ties'
+import { valueOnHole } from '../values/value-on-hole'
+import type { Ball } from './balls'
+import type { Entrant } from './entrants'
+import type { TermsInForce } from './terms-in-force'
+
+/** The balls of a side with those of its missing players behind them. `field` makes the ball of anybody who plays. */
+export function filledUp(
+  entrant: Entrant,
+  balls: readonly Ball[],
+  terms: TermsInForce,
+  field: readonly string[],
+  ballOfPlayer: (player: string) => Ball | null,
+): readonly Ball[] {
+  const { missing } = terms.competition
+  const { format } = terms
+  const short = format.side.to - balls.length
+  if (
+    missing === undefined ||
+    missing.kind === 'nothing' ||
+    format.ball === 'one' ||
+    short <= 0 ||
+    balls.length === 0
+  ) {
+    return balls
+  }
+  if (missing.kind === 'drawn') return [...balls, ...drawn(entrant, missing.seed, short, field, ballOfPlayer)]
+  const one = missing.kind === 'ghost' ? ghost(balls[0]!, missing, terms) : lowestAgain(balls, format)
+  return [...balls, ...new Array<Ball>(short).fill(one)]
+}
+
+/** A ghost has no card and no handicap: so many over par everywhere, already net. */
+function ghost(like: Ball, missing: Extract<MissingPlayer, { kind: 'ghost' }>, terms: TermsInForce): Ball {
+  const gross = like.holes.map(({ par }): HoleScore => par + missing.overPar)
+  const on = ballValueOf(terms.format.value)
+  return {
+    ...like,
+    id: 'ghost',
+    card: null,
+    course: null,
+    handicap: 0,
+    strokes: like.holes.map(() => 0),
+    gross,
+    values: gross.map((score, i) => valueOnHole(on, score, 0, like.holes[i]!.par, terms.maximum)),
+  }
+}
+
+function lowestAgain(balls: readonly Ball[], format: Format): Ball {
+  const lowest = balls[0]!.holes.map((_, i) => {
+    let worst = 0
+    for (let b = 1; b < balls.length; b++)
+      if (isWorse(balls[b]!.values[i]!, balls[worst]!.values[i]!, format)) worst = b
+    return balls[worst]!
+  })
+  return {
+    ...balls[0]!,
+    id: 'lowest again',
+    card: null,
+    strokes: lowest.map((ball, i) => ball.strokes[i]!),
+    gross: lowest.map((ball, i) => ball.gross[i]!),
+    values: lowest.map((ball, i) => ball.values[i]!),
+  }
+}
+
+function isWorse(a: HoleScore, b: HoleScore, format: Format): boolean {
+  if (a === null || b === null) return a === null && b !== null
+  if (a === 'x' || b === 'x') return a === 'x' && b !== 'x'
+  return format.better === 'high' ? a < b : a > b
+}
+
+function drawn(
+  entrant: Entrant,
+  seed: number,
+  short: number,
+  field: readonly string[],
+  ballOfPlayer: (player: string) => Ball | null,
+): Ball[] {
+  return field
+    .filter((player) => !entrant.players.includes(player))
+    .map((player) => ({ player, lot: lotOf(`${entrant.id} ${player}`, seed) }))
+    .sort((a, b) => a.lot - b.lot || (a.player < b.player ? -1 : 1))
+    .slice(0, short)
+    .flatMap(({ player }) => ballOfPlayer(player) ?? [])
+}
