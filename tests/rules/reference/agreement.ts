@@ -19,7 +19,9 @@ function lineOf(standing: Standing): Line {
     tied: standing.tied,
     score: standing.score,
     noPlace: standing.noPlace ?? null,
-    handicaps: standing.handicaps,
+    // A side with one ball has one handicap, under its own name.
+    handicaps:
+      standing.playingHandicap === null ? standing.handicaps : { [standing.entrant]: standing.playingHandicap },
     values: standing.holes.map((hole) => hole.value),
   }
 }
@@ -43,8 +45,8 @@ function sorted(value: unknown): unknown {
     : value
 }
 
-function standingsDiffer(day: Day, competition: Competition, result: CompetitionResult, size: number): string | null {
-  const lines = referenceLines(day, competition, size)
+function standingsDiffer(day: Day, competition: Competition, result: CompetitionResult): string | null {
+  const lines = referenceLines(day, competition)
   if (lines.length !== result.standings.length) {
     return `${lines.length} entrants by definition, engine ${result.standings.length}`
   }
@@ -71,14 +73,14 @@ function matchesDiffer(day: Day, competition: Competition, result: CompetitionRe
   return null
 }
 
-export function differencesOn(day: Day, size: number): string[] {
+export function differencesOn(day: Day): string[] {
   const results = scoreDay(day)
   return day.competitions.flatMap((competition) => {
     const result = results.find((one) => one.competition === competition.id)
     if (!result) return [`${competition.id}: no result`]
     const wrong = competition.matches
       ? matchesDiffer(day, competition, result)
-      : standingsDiffer(day, competition, result, size)
+      : standingsDiffer(day, competition, result)
     return wrong ? [`${competition.format}: ${wrong}`] : []
   })
 }
@@ -88,7 +90,7 @@ export function disagreements(wanted: Wanted, days = DAYS, from = 1): string[] {
   const found: string[] = []
   for (let seed = from; seed < from + days && found.length < SHOWN; seed += 1) {
     const day = randomDay(seed, wanted)
-    for (const what of differencesOn(day, wanted.sideSize)) found.push(`seed ${seed}: ${what}`)
+    for (const what of differencesOn(day)) found.push(`seed ${seed}: ${what}`)
   }
   return found
 }

@@ -1,7 +1,8 @@
-// A second way to every standing: each format written out from its definition in the Rules of Golf 2023, Rules 3, 21 and
-// 23, with nothing shared with the engine but the shape of a day.
+// A second way to every figure of a card: handicap, strokes, and what a ball makes of a hole, from Rules of Golf 2023,
+// Rules 3, 21 and 23, with nothing shared with the engine but the shape of a day.
 import type { Card, Competition, Day, Hole, HoleScore, Player, Tee } from '@/lib/rules/day'
-import { courseHandicapOf, playingHandicapOf, strokesDealt } from './handicaps'
+import { formOf, stablefordPoints } from './forms'
+import { courseHandicapOf, playingHandicapOf, sideHandicapOf, strokesDealt } from './handicaps'
 
 export interface Line {
   readonly entrant: string
@@ -9,32 +10,19 @@ export interface Line {
   readonly tied: boolean
   readonly score: number | null
   readonly noPlace: string | null
-  /** Playing handicap of each player of the entrant. */
+  /** Playing handicap of each player of the entrant; of the side itself where it plays one ball. */
   readonly handicaps: Readonly<Record<string, number>>
   readonly values: readonly (number | null)[]
 }
 
 export interface PlayerCard {
-  readonly player: Player
+  /** Player, or side that plays one ball. */
+  readonly id: string
   readonly tee: Tee
   readonly card: Card | undefined
   readonly handicap: number
   readonly strokes: readonly number[]
 }
-
-const PUBLISHED: Readonly<Record<string, number>> = {
-  stableford: 95,
-  medal: 95,
-  gross: 0,
-  par: 95,
-  'maximum-score': 95,
-  'four-ball-stableford': 85,
-  'four-ball-medal': 85,
-  'four-ball-par': 90,
-  match: 100,
-}
-
-export const AGAINST_OWN_PAR = new Set(['stableford', 'par', 'four-ball-stableford', 'four-ball-par'])
 
 export function teeOf(day: Day, player: Player): Tee {
   return day.tees.find((tee) => tee.id === player.tee)!
@@ -44,29 +32,43 @@ export function parOf(tee: Tee): number {
   return tee.holes.reduce((sum, hole) => sum + hole.par, 0)
 }
 
+function parDifference(competition: Competition, tee: Tee, lowestPar: number): number {
+  const { kind } = formOf(competition.format)
+  return kind === 'strokes' || kind === 'maximum' ? parOf(tee) - lowestPar : 0
+}
+
 /** Rule 6.2b: where net strokes are compared, whoever plays the tee with more par has the difference on top. */
 export function playingHandicapIn(day: Day, competition: Competition, player: Player, lowestPar: number): number {
   const byHand = player.playingHandicap?.[competition.id] ?? player.playingHandicap?.['*']
   if (byHand !== undefined) return byHand
   const tee = teeOf(day, player)
-  const percent = typeof competition.allowance === 'number' ? competition.allowance : PUBLISHED[competition.format]!
+  const percent = (competition.allowance ?? formOf(competition.format).allowance) as number
   const handicap = playingHandicapOf(courseHandicapOf(player.indexTenths, tee, day.edition), percent)
-  return AGAINST_OWN_PAR.has(competition.format) ? handicap : handicap + parOf(tee) - lowestPar
+  return handicap + parDifference(competition, tee, lowestPar)
 }
 
 export function playerCards(day: Day, competition: Competition, players: readonly Player[]): PlayerCard[] {
   const lowestPar = Math.min(...players.map((player) => parOf(teeOf(day, player))))
   return players.map((player) => {
     const tee = teeOf(day, player)
-    const handicap = competition.format === 'gross' ? 0 : playingHandicapIn(day, competition, player, lowestPar)
-    return {
-      player,
-      tee,
-      card: day.cards.find((card) => card.player === player.id),
-      handicap,
-      strokes: strokesDealt(handicap, tee.holes),
-    }
+    const gross = formOf(competition.format).kind === 'gross'
+    const handicap = gross ? 0 : playingHandicapIn(day, competition, player, lowestPar)
+    const card = day.cards.find((one) => one.player === player.id)
+    return { id: player.id, tee, card, handicap, strokes: strokesDealt(handicap, tee.holes) }
   })
+}
+
+/** One ball for the side: the first player's tee, and the side's own card or the first there is of its players. */
+export function sideCard(day: Day, competition: Competition, id: string, lowestPar: number): PlayerCard {
+  const ids = day.sides.find((side) => side.id === id)!.players
+  const players = ids.map((player) => day.players.find((one) => one.id === player)!)
+  const tee = teeOf(day, players[0]!)
+  const courses = players.map((player) => courseHandicapOf(player.indexTenths, teeOf(day, player), day.edition))
+  const allowance = competition.allowance ?? formOf(competition.format).allowance
+  const weights = typeof allowance === 'number' ? players.map(() => allowance) : allowance
+  const handicap = sideHandicapOf(courses, weights) + parDifference(competition, tee, lowestPar)
+  const cards = [id, ...ids].flatMap((owner) => day.cards.find((card) => card.player === owner) ?? [])
+  return { id, tee, card: cards[0], handicap, strokes: strokesDealt(handicap, tee.holes) }
 }
 
 /** Gross of a hole with the committee's penalty strokes on it. */
@@ -75,39 +77,36 @@ export function grossOn(card: Card | undefined, at: number, hole: Hole): HoleSco
   return typeof score === 'number' ? score + (card?.penaltyStrokes?.[hole.hole] ?? 0) : score
 }
 
-export type HoleOutcome = { readonly value: number } | 'no score' | 'not played'
-
-/** What one ball makes of one hole. */
-export function holeOutcome(competition: Competition, gross: HoleScore, hole: Hole, strokes: number): HoleOutcome {
-  if (gross === null) return 'not played'
-  switch (competition.format) {
-    case 'stableford':
-    case 'four-ball-stableford': {
-      if (gross === 'x') return { value: 0 }
-      const under = hole.par - (gross - strokes)
-      // Rule 21.1b(1): a table, not a sum.
-      if (under <= -2) return { value: 0 }
-      return { value: under + 2 }
-    }
-    case 'par':
-    case 'four-ball-par': {
-      if (gross === 'x') return { value: -1 }
+/** What one ball makes of one hole: a figure, or nothing that counts. */
+export function holeValue(competition: Competition, gross: number | 'x', hole: Hole, strokes: number): number | null {
+  const form = formOf(competition.format)
+  switch (form.kind) {
+    case 'points':
+      return gross === 'x' ? (form.noScore ?? 0) : (form.points ?? stablefordPoints)(hole.par - (gross - strokes))
+    case 'against par': {
+      if (gross === 'x') return -1
       const net = gross - strokes
-      return { value: net < hole.par ? 1 : net === hole.par ? 0 : -1 }
+      return net < hole.par ? 1 : net === hole.par ? 0 : -1
     }
-    case 'maximum-score': {
+    case 'maximum': {
       const cap = competition.maximum ?? { kind: 'net-double-bogey' }
       const most =
         cap.kind === 'fixed' ? cap.strokes : cap.kind === 'double-par' ? 2 * hole.par : hole.par + 2 + strokes
-      return { value: (gross === 'x' || gross > most ? most : gross) - strokes }
+      return (gross === 'x' || gross > most ? most : gross) - strokes
     }
     case 'gross':
-      return gross === 'x' ? 'no score' : { value: gross }
-    default:
-      return gross === 'x' ? 'no score' : { value: gross - strokes }
+      return gross === 'x' ? null : gross
+    case 'strokes':
+      return gross === 'x' ? null : gross - strokes
   }
 }
 
 export function higherIsBetter(format: string): boolean {
-  return AGAINST_OWN_PAR.has(format)
+  return ['points', 'against par'].includes(formOf(format).kind)
+}
+
+/** What a score that must count and is not there is worth: nothing, a lost hole, or no result at all. */
+export function worthOfNone(format: string): number | null {
+  const form = formOf(format)
+  return form.kind === 'points' ? (form.noScore ?? 0) : form.kind === 'against par' ? -1 : null
 }

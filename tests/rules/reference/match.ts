@@ -1,8 +1,10 @@
-// Singles and four-ball matches hole by hole, from Rules of Golf 2023, Rules 3.2a and 23.2a, and Rules of Handicapping,
+// Matches of players and of sides hole by hole, from Rules of Golf 2023, Rules 3.2a and 23.2a, and Rules of Handicapping,
 // Appendix C: the lowest plays off nought, the others off the difference.
-import type { Competition, Day, Match } from '@/lib/rules/day'
-import { grossOn, type PlayerCard, playerCards } from './count'
-import { strokesDealt } from './handicaps'
+import type { Card, Competition, Day, Match, Player, Tee } from '@/lib/rules/day'
+import { grossOn, parOf, teeOf } from './count'
+import { compare, type Fraction, fraction, halfUp, minus, plus, times } from './exact'
+import { formOf } from './forms'
+import { courseHandicapOf, strokesDealt } from './handicaps'
 
 export interface MatchLine {
   readonly id: string
@@ -17,26 +19,74 @@ function players(day: Day, entrant: string): readonly string[] {
   return day.sides.find((side) => side.id === entrant)?.players ?? [entrant]
 }
 
-/** Net of a side's better ball; a ball without a score does not count; null until somebody has finished the hole. */
-function net(cards: readonly PlayerCard[], strokes: ReadonlyMap<string, readonly number[]>, at: number) {
-  const gross = cards.map((one) => ({ one, score: grossOn(one.card, at, one.tee.holes[at]!) }))
-  const nets = gross.flatMap(({ one, score }) =>
-    typeof score === 'number' ? [score - strokes.get(one.player.id)![at]!] : [],
+/** Net of a side on a hole, its scores by weight; endless when it has none, null while it may still have one. */
+function net(competition: Competition, balls: readonly Ball[], at: number): number | null {
+  const { weights } = formOf(competition.format)
+  const scores = balls.map(({ card, tee, outOfIt }) => (outOfIt ? 'x' : grossOn(card, at, tee.holes[at]!)))
+  const nets = scores
+    .flatMap((score, ball) => (typeof score === 'number' ? [score - balls[ball]!.strokes[at]!] : []))
+    .sort((x, y) => x - y)
+  const counting = weights(at + 1)
+  if (nets.length < counting.length) return scores.includes(null) ? null : Number.POSITIVE_INFINITY
+  return counting.reduce((sum, weight, place) => sum + weight * nets[place]!, 0)
+}
+
+interface Ball {
+  readonly id: string
+  readonly card: Card | undefined
+  readonly tee: Tee
+  readonly strokes: readonly number[]
+  /** A disqualified partner has no score on any hole. */
+  readonly outOfIt: boolean
+}
+
+/** Allowance taken, nothing rounded, par of the tee included. */
+function handicapInFull(day: Day, competition: Competition, player: Player, lowestPar: number): Fraction {
+  const byHand = player.playingHandicap?.[competition.id] ?? player.playingHandicap?.['*']
+  if (byHand !== undefined) return fraction(byHand)
+  const tee = teeOf(day, player)
+  const percent = (competition.allowance ?? formOf(competition.format).allowance) as number
+  const course = courseHandicapOf(player.indexTenths, tee, day.edition)
+  return plus(times(course, fraction(percent, 100)), fraction(parOf(tee) - lowestPar))
+}
+
+/** One ball for each side: its handicap from the shares of the partners, on the tee of the first. */
+function sideInFull(day: Day, competition: Competition, side: readonly Player[], lowestPar: number): Fraction {
+  const weights = (competition.allowance ?? formOf(competition.format).allowance) as readonly number[]
+  const courses = side.map((one) => courseHandicapOf(one.indexTenths, teeOf(day, one), day.edition)).sort(compare)
+  const shares = courses.map((course, at) => times(course, fraction(weights[at]!, 100)))
+  return plus(shares.reduce(plus, fraction(0)), fraction(parOf(teeOf(day, side[0]!)) - lowestPar))
+}
+
+/** Both sides' balls with the strokes they have in this match: the lowest plays off nought. */
+function ballsOf(day: Day, competition: Competition, sides: readonly (readonly Player[])[], ids: readonly string[]) {
+  const { size, oneBall } = formOf(competition.format)
+  const owners = oneBall ? sides.map((side) => [side[0]!]) : sides
+  const lowestPar = Math.min(...owners.flat().map((one) => parOf(teeOf(day, one))))
+  const exact = owners.map((side, s) =>
+    side.map((one) =>
+      oneBall ? sideInFull(day, competition, sides[s]!, lowestPar) : handicapInFull(day, competition, one, lowestPar),
+    ),
   )
-  if (nets.length > 0) return Math.min(...nets)
-  return gross.some(({ score }) => score === null) ? null : Number.POSITIVE_INFINITY
+  // Singles: the difference of rounded handicaps. Sides: of handicaps in full, rounded last (from 1 April 2024).
+  const figures = exact.map((side) => side.map((one) => (size === 1 ? fraction(halfUp(one)) : one)))
+  const lowest = figures.flat().reduce((low, one) => (compare(one, low) < 0 ? one : low))
+  return owners.map((side, s) =>
+    side.map((one, at): Ball => {
+      const tee = teeOf(day, one)
+      const wanted = oneBall ? [ids[s]!, ...sides[s]!.map((player) => player.id)] : [one.id]
+      const card = wanted.flatMap((id) => day.cards.find(({ player }) => player === id) ?? [])[0]
+      const strokes = strokesDealt(halfUp(minus(figures[s]![at]!, lowest)), tee.holes)
+      return { id: one.id, card, tee, strokes, outOfIt: size > 1 && !oneBall && card?.outcome === 'disqualified' }
+    }),
+  )
 }
 
 export function referenceMatch(day: Day, competition: Competition, match: Match): MatchLine {
-  const ids = [...players(day, match.a), ...players(day, match.b)]
-  const all = playerCards(
-    day,
-    competition,
-    ids.map((id) => day.players.find((player) => player.id === id)!),
-  )
-  const lowest = Math.min(...all.map((one) => one.handicap))
-  const strokes = new Map(all.map((one) => [one.player.id, strokesDealt(one.handicap - lowest, one.tee.holes)]))
-  const side = (entrant: string) => all.filter((one) => players(day, entrant).includes(one.player.id))
+  const player = (id: string) => day.players.find((one) => one.id === id)!
+  const sides = [match.a, match.b].map((entrant) => players(day, entrant).map(player))
+  const [sideA, sideB] = ballsOf(day, competition, sides, [match.a, match.b]) as [Ball[], Ball[]]
+  const all = [...sideA, ...sideB]
   const count = all[0]!.tee.holes.length
   // By the hole they started from if the cards do not contradict one another, else by number.
   const said = [...new Set(all.flatMap((one) => one.card?.startHole ?? []))]
@@ -44,14 +94,14 @@ export function referenceMatch(day: Day, competition: Competition, match: Match)
   const up: number[] = []
   const order = [...Array(count).keys()].map((step) => (first + step) % count)
   for (const at of order) {
-    const a = net(side(match.a), strokes, at)
-    const b = net(side(match.b), strokes, at)
+    const a = net(competition, sideA, at)
+    const b = net(competition, sideB, at)
     const result = holeResult(a, b, day.closed)
     if (result === null) continue
     up.push((up.at(-1) ?? 0) + result)
     if (Math.abs(up.at(-1)!) > count - up.length) break
   }
-  const [outA, outB] = [out(side(match.a)), out(side(match.b))]
+  const [outA, outB] = [out(sideA), out(sideB)]
   if (outA && outB) return { id: match.id, winner: null, result: 'no result', finished: true, up }
   if (outA) return { id: match.id, winner: match.b, result: outA, finished: true, up }
   if (outB) return { id: match.id, winner: match.a, result: outB, finished: true, up }
@@ -64,7 +114,7 @@ export function referenceMatch(day: Day, competition: Competition, match: Match)
 }
 
 /** Rule 3.2b: a side that withdraws concedes the match; Rule 1.3c: a disqualified one is out of it. */
-function out(cards: readonly PlayerCard[]): string | null {
+function out(cards: readonly Ball[]): string | null {
   const outcomes = cards.map((one) => one.card?.outcome)
   if (!outcomes.every((one) => one === 'withdrawn' || one === 'disqualified')) return null
   return outcomes.includes('disqualified') ? 'disqualified' : 'conceded'

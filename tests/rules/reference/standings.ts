@@ -1,8 +1,20 @@
 // Totals, ties and places the slow way: every pair of entrants is compared, and a place is one more than the number of
 // entrants that are better. Committee Procedures 5A(6) for matching scorecards.
 import type { Competition, Day, HoleScore, TieRule, TieStep } from '@/lib/rules/day'
-import { grossOn, higherIsBetter, holeOutcome, type Line, type PlayerCard, playerCards } from './count'
+import {
+  grossOn,
+  higherIsBetter,
+  holeValue,
+  type Line,
+  type PlayerCard,
+  parOf,
+  playerCards,
+  sideCard,
+  teeOf,
+  worthOfNone,
+} from './count'
 import { compare, type Fraction, fraction, halfUp, minus, times } from './exact'
+import { formOf } from './forms'
 
 const PUBLISHED_STEPS: readonly TieStep[] = [
   { kind: 'last', holes: 9 },
@@ -44,18 +56,38 @@ function grossNow(day: Day, one: PlayerCard, at: number): HoleScore {
   return gross === null && (day.closed || one.card?.outcome !== undefined) ? 'x' : gross
 }
 
-/** What a side makes of a hole: the best of its balls; a disqualified partner's ball has no score anywhere. */
+/** What a side makes of a hole: the best of its scores by weight; a disqualified partner has no score anywhere. */
 function sideValue(day: Day, competition: Competition, entrant: Entrant, at: number): number | null | 'no score' {
+  const form = formOf(competition.format)
   const balls = entrant.cards
   const scores = balls.map((one) =>
     balls.length > 1 && one.card?.outcome === 'disqualified' ? 'x' : grossNow(day, one, at),
   )
-  if (scores.includes(null) && !scores.some((score) => typeof score === 'number')) return null
-  const values = balls
-    .map((one, ball) => holeOutcome(competition, scores[ball]!, one.tee.holes[at]!, one.strokes[at]!))
-    .flatMap((outcome) => (typeof outcome === 'object' ? [outcome.value] : []))
-  if (values.length === 0) return 'no score'
-  return higherIsBetter(competition.format) ? Math.max(...values) : Math.min(...values)
+  const worth = (ball: number) => {
+    const { tee, strokes } = balls[ball]!
+    const score = scores[ball]!
+    return score === null ? null : holeValue(competition, score, tee.holes[at]!, strokes[at]!)
+  }
+  const hole = balls[0]!.tee.holes[at]!.hole
+  const named = form.named ? at % balls.length : null
+  const others = balls.map((_, ball) => ball).filter((ball) => ball !== named)
+  const holed = others.filter((ball) => typeof scores[ball] === 'number').length
+  const weights = form.weights(hole)
+  const waiting = others.some((ball) => scores[ball] === null) && holed < weights.length
+  if (waiting || (named !== null && scores[named] === null)) return null
+  const sign = higherIsBetter(competition.format) ? -1 : 1
+  const bestFirst = others
+    .map(worth)
+    .filter((value) => value !== null)
+    .sort((x, y) => sign * (x - y))
+  const counting = weights.map((weight, place) => {
+    const value = bestFirst[place] ?? worthOfNone(competition.format)
+    return value === null ? null : weight * value
+  })
+  if (named !== null) counting.push((form.named ?? 0) * (worth(named) ?? 0))
+  if (counting.includes(null)) return 'no score'
+  const doubled = competition.format === 'double-point-stableford' && competition.namedHoles?.includes(hole)
+  return counting.reduce<number>((sum, value) => sum + (value ?? 0), 0) * (doubled ? 2 : 1)
 }
 
 const WORST_FIRST = ['disqualified', 'no-return', 'withdrawn'] as const
@@ -76,6 +108,12 @@ function counted(day: Day, competition: Competition, entrant: Entrant): Counted 
   return { entrant, values, total, complete: !read.includes(null), noPlace }
 }
 
+/** Net strokes on one ball: a share of the handicap comes off each window. Otherwise strokes stay where they fell. */
+function takesShares(format: string): boolean {
+  const form = formOf(format)
+  return form.kind === 'strokes' && (form.size === 1 || form.oneBall)
+}
+
 /** The figure of an entrant on one step: the smaller is the better. */
 function figure(competition: Competition, rule: TieRule, step: TieStep, one: Counted): Fraction {
   const card = one.entrant.cards[0]!
@@ -85,7 +123,7 @@ function figure(competition: Competition, rule: TieRule, step: TieStep, one: Cou
   const count = card.tee.holes.length
   const window = windowOf(step, count, card.card?.startHole ?? 1, rule)
   const sign = higherIsBetter(competition.format) ? -1 : 1
-  if (competition.format !== 'medal') {
+  if (!takesShares(competition.format)) {
     return fraction(sign * window.reduce((sum, at) => sum + (one.values[at] ?? 0), 0))
   }
   // Individual net stroke play: the gross of the window less the same share of the handicap as of the holes.
@@ -107,25 +145,37 @@ function better(competition: Competition, rule: TieRule, a: Counted, b: Counted,
   return 0
 }
 
-export function entrantsOf(day: Day, competition: Competition, size: number): Entrant[] {
+export function entrantsOf(day: Day, competition: Competition): Entrant[] {
+  const { size, oneBall } = formOf(competition.format)
   const wanted = (id: string) => competition.entrants === undefined || competition.entrants.includes(id)
+  const player = (id: string) => day.players.find((one) => one.id === id)!
   if (size === 1) {
-    const playing = day.players.filter((player) => wanted(player.id))
-    const everybody = playerCards(day, competition, playing)
-    return everybody.map((one) => ({ id: one.player.id, cards: [one] }))
+    const cards = playerCards(
+      day,
+      competition,
+      day.players.filter(({ id }) => wanted(id)),
+    )
+    return cards.map((one) => ({ id: one.id, cards: [one] }))
   }
-  const sides = day.sides.filter((side) => wanted(side.id))
-  const playing = day.players.filter((player) => sides.some((side) => side.players.includes(player.id)))
-  const everybody = playerCards(day, competition, playing)
-  return sides.map((side) => ({
-    id: side.id,
-    cards: side.players.map((id) => everybody.find((one) => one.player.id === id)!),
+  const sides = day.sides.filter(({ id }) => wanted(id))
+  if (oneBall) {
+    const lowestPar = Math.min(...sides.map((side) => parOf(teeOf(day, player(side.players[0]!)))))
+    return sides.map(({ id }) => ({ id, cards: [sideCard(day, competition, id, lowestPar)] }))
+  }
+  const everybody = playerCards(
+    day,
+    competition,
+    sides.flatMap((side) => side.players.map(player)),
+  )
+  return sides.map(({ id, players }) => ({
+    id,
+    cards: players.map((one) => everybody.find((card) => card.id === one)!),
   }))
 }
 
-export function referenceLines(day: Day, competition: Competition, size: number): Line[] {
+export function referenceLines(day: Day, competition: Competition): Line[] {
   const rule = competition.ties ?? { steps: PUBLISHED_STEPS, holesCount: 'by-number', fractions: 'kept' }
-  const all = entrantsOf(day, competition, size).map((entrant) => counted(day, competition, entrant))
+  const all = entrantsOf(day, competition).map((entrant) => counted(day, competition, entrant))
   const placed = all.filter((one) => one.total !== null)
   return all.map((one) => {
     const others = placed.filter((other) => other !== one)
@@ -136,7 +186,7 @@ export function referenceLines(day: Day, competition: Competition, size: number)
       tied: isPlaced && others.some((other) => better(competition, rule, other, one, placed) === 0),
       score: one.total,
       noPlace: one.noPlace,
-      handicaps: Object.fromEntries(one.entrant.cards.map((card) => [card.player.id, card.handicap])),
+      handicaps: Object.fromEntries(one.entrant.cards.map((card) => [card.id, card.handicap])),
       values: one.values,
     }
   })
