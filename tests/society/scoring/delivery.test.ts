@@ -1,0 +1,226 @@
+// Promise: what a phone was told is received is in the book exactly once, in the order of its numbers, and a repeat
+// gets its first answer; nothing is taken from a card of another group, day or society.
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { currentCard } from '@/lib/boards/current-card'
+import { cardPack } from '@/lib/society/card-pack'
+import { deliverFacts } from '@/lib/society/enter-score'
+import { takeCardIn } from '@/lib/society/take-card-in'
+import { book } from '@/lib/store/client'
+import { world } from '../setup/world'
+import { type DayInPlay, dayInPlay, got, over, Phone, published } from './day-in-play'
+
+let day: DayInPlay
+let a: string
+let b: string
+let c: string
+
+beforeAll(async () => {
+  day = await dayInPlay()
+  ;[a, b, c] = day.players(1) as [string, string, string]
+})
+afterAll(() => day.close())
+
+const now = async (entryId: string) => {
+  const record = await day.record()
+  const card = record.cards.find((one) => one.entryId === entryId)!
+  return { ...currentCard({ ...record, card, holes: 18 }), state: card.state }
+}
+const facts = async () => (await day.record()).facts
+
+describe('a delivery', () => {
+  it('is taken whole; the first score puts the frozen day in play and moves the version by one', async () => {
+    const before = await day.record()
+    expect(before.status).toBe('frozen')
+    const answers = await new Phone(day, 1, a).score(a, 1, 5).score(b, 1, 'x').score(a, 1, 6).send()
+    expect(answers.map((one) => one.answer)).toEqual(['received', 'received', 'received'])
+    const after = await day.record()
+    expect([after.status, after.scoreVersion]).toEqual(['in-play', before.scoreVersion + 1])
+    expect((await now(a)).scores[0]).toBe(6)
+    expect((await now(b)).scores[0]).toBe('x')
+  })
+
+  it('sent twice is in the book once, and is answered the same', async () => {
+    const phone = new Phone(day, 1, a).score(a, 2, 5).score(a, 3, 4)
+    const sent = [...phone.outbox]
+    const first = await phone.send()
+    const rows = (await facts()).length
+    phone.outbox = sent
+    expect(await phone.send()).toEqual(first)
+    expect((await facts()).length).toBe(rows)
+  })
+
+  it('with a gap is refused with the number that is due, and nothing of it is kept', async () => {
+    const phone = new Phone(day, 1, a).score(a, 4, 5).score(a, 5, 5).score(a, 6, 5)
+    const rows = (await facts()).length
+    const send = (seqs: number[]) =>
+      deliverFacts(day.scorer(1), {
+        deviceId: phone.deviceId,
+        facts: phone.outbox.filter((fact) => seqs.includes(fact.seq)),
+      })
+    expect(await send([2, 3])).toMatchObject({ ok: false, code: 'gap', expected: 1 })
+    expect((await facts()).length).toBe(rows)
+    // Up to the gap it is taken.
+    expect(got(await send([1, 3]))).toMatchObject({ lastSeq: 1, answers: [{ seq: 1, answer: 'received' }] })
+    expect(got(await send([1, 2, 3]))).toMatchObject({ lastSeq: 3 })
+    expect((await facts()).length).toBe(rows + 3)
+  })
+
+  it('in the wrong order is put in the order of its numbers', async () => {
+    const phone = new Phone(day, 1, a).score(a, 7, 4).score(a, 7, 5).score(a, 7, 6)
+    phone.outbox.reverse()
+    await phone.send()
+    expect((await now(a)).scores[6]).toBe(6)
+  })
+
+  it('of two phones at once keeps both, each in its own order', async () => {
+    const one = new Phone(day, 1, a)
+    const two = new Phone(day, 1, b)
+    for (let hole = 8; hole <= 18; hole++) {
+      one.score(a, hole, 5)
+      two.score(a, hole, 5)
+    }
+    await Promise.all([one.send(), two.send()])
+    for (const phone of [one, two]) {
+      const rows = (await facts()).filter((fact) => fact.deviceId.endsWith(phone.deviceId))
+      expect(rows.map((fact) => fact.seq)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11])
+    }
+    expect((await now(a)).notAgreed).toEqual([])
+  })
+
+  it('of the same phone sent twice at once is taken once', async () => {
+    const phone = new Phone(day, 1, c).score(c, 1, 4).score(c, 2, 6)
+    const facts = [...phone.outbox]
+    const send = () => deliverFacts(day.scorer(1), { deviceId: phone.deviceId, facts })
+    const [first, second] = await Promise.all([send(), send()])
+    expect(got(first).answers).toEqual(got(second).answers)
+    expect((await day.record()).facts.filter((fact) => fact.deviceId.endsWith(phone.deviceId))).toHaveLength(2)
+  })
+
+  it('for a card of another group is refused for good, moves the number on, and is answered the same again', async () => {
+    const [other] = day.players(2)
+    const phone = new Phone(day, 1, a).score(other!, 1, 5).score(a, 1, 5)
+    const sent = [...phone.outbox]
+    const answers = await phone.send()
+    expect(answers).toMatchObject([
+      { seq: 1, answer: 'refused', code: 'card-not-in-group' },
+      { seq: 2, answer: 'received' },
+    ])
+    phone.outbox = sent
+    expect(await phone.send()).toEqual(answers)
+    expect(await book().refusedFact.count()).toBe(1)
+    await expect(book().refusedFact.deleteMany()).rejects.toThrow()
+  })
+
+  it('by somebody outside the group, and on a hole that is not there, is refused', async () => {
+    const [other] = day.players(2)
+    const phone = new Phone(day, 1, other!).score(a, 1, 5)
+    expect(await phone.send()).toMatchObject([{ code: 'writer-not-in-group' }])
+  })
+
+  it('that is no delivery is refused with its places, and nobody but a scorer delivers', async () => {
+    expect(await deliverFacts(day.scorer(1), { deviceId: 'x', facts: [] })).toMatchObject({
+      ok: false,
+      code: 'not-understood',
+      faults: [{ place: 'deviceId' }, { place: 'facts' }],
+    })
+    const phone = new Phone(day, 1, a).score(a, 1, 5)
+    const delivery = { deviceId: phone.deviceId, facts: phone.outbox }
+    for (const actor of [day.w.actor, { kind: 'anybody' } as const])
+      expect(await deliverFacts(actor, delivery)).toMatchObject({ ok: false, code: 'not-allowed' })
+  })
+
+  it('with a group of another day or society is refused', async () => {
+    const other = await published(await world('hollins'), 'hollins')
+    const phone = new Phone(day, 1, a).score(a, 1, 5)
+    const delivery = { deviceId: phone.deviceId, facts: phone.outbox }
+    const crossed = { ...day.scorer(1), societyId: other.w.actor.societyId }
+    expect(await deliverFacts(crossed, delivery)).toMatchObject({ ok: false, code: 'no-such-group' })
+    expect(await deliverFacts({ ...day.scorer(1), dayId: other.dayId }, delivery)).toMatchObject({
+      ok: false,
+      code: 'no-such-group',
+    })
+    // The other society's own scorer cannot write on our card either.
+    expect(got(await deliverFacts(other.scorer(1), delivery)).answers).toMatchObject([{ code: 'card-not-in-group' }])
+    expect(await takeCardIn(other.w.actor, { dayId: day.dayId, cardId: day.cardOf(a) })).toMatchObject({
+      ok: false,
+      code: 'not-found',
+    })
+  })
+})
+
+describe('two writers on one card', () => {
+  it('differ: the latest counts, the hole is flagged, and a cleared opinion is none', async () => {
+    const mine = new Phone(day, 1, a).score(b, 11, 5)
+    const theirs = new Phone(day, 1, b).score(b, 11, 6)
+    await mine.send()
+    await theirs.send()
+    expect(await now(b)).toMatchObject({ notAgreed: [11] })
+    expect((await now(b)).scores[10]).toBe(6)
+    const pack = got(await cardPack(day.scorer(1))).cards.find((card) => card.entryId === b)!
+    expect([pack.written[a]![10], pack.written[b]![10]]).toEqual([5, 6])
+    await mine.score(b, 11, null).send()
+    expect((await now(b)).notAgreed).toEqual([])
+    await theirs.score(b, 11, null).send()
+    expect((await now(b)).missing).toContain(11)
+  })
+})
+
+describe('signing', () => {
+  it('refuses a card with holes missing or not agreed, by the wrong person, or not as it stands; then hands it in', async () => {
+    const [d] = day.players(2)
+    const [, marker] = day.players(2)
+    const scores = over(20)
+    const phone = new Phone(day, 2, d!)
+    phone.round(d!, [...scores.slice(0, 17), null]).sign(d!, 'player', scores)
+    expect((await phone.send()).at(-1)).toMatchObject({
+      code: 'holes-missing',
+      sentence: expect.stringContaining('18'),
+    })
+    const other = new Phone(day, 2, marker!).score(d!, 3, 9)
+    await other.send()
+    phone.score(d!, 18, scores[17]!).sign(d!, 'player', scores)
+    expect((await phone.send()).at(-1)).toMatchObject({ code: 'not-agreed', sentence: expect.stringContaining('3') })
+    await other.score(d!, 3, scores[2]!).send()
+    expect(await phone.sign(d!, 'player', over(21)).send()).toMatchObject([{ code: 'card-changed' }])
+    expect(await phone.sign(d!, 'player', scores, marker).send()).toMatchObject([{ code: 'not-your-card' }])
+    expect(await phone.sign(d!, 'marker', scores, d!).send()).toMatchObject([{ code: 'own-marker' }])
+    expect(await phone.sign(d!, 'player', scores).send()).toMatchObject([{ answer: 'received' }])
+    expect((await now(d!)).state).toBe('out')
+    // A score that changes takes the signature back; agreeing again does not bring it back.
+    await other.score(d!, 3, 9).score(d!, 3, scores[2]!).send()
+    expect((await now(d!)).player).toBeNull()
+    await phone.sign(d!, 'player', scores).send()
+    await other.sign(d!, 'marker', scores).send()
+    expect((await now(d!)).state).toBe('handed-in')
+  })
+
+  it('closes the card: what comes then is kept as a late fact, says so, and does not count', async () => {
+    const [d] = day.players(2)
+    const phone = new Phone(day, 2, d!).score(d!, 1, 9).sign(d!, 'player', over(20))
+    const sent = [...phone.outbox]
+    const answers = await phone.send()
+    expect(answers).toMatchObject([{ answer: 'late' }, { answer: 'refused', code: 'card-closed' }])
+    phone.outbox = sent
+    expect((await phone.send()).map((one) => one.answer)).toEqual(['late', 'refused'])
+    const card = await now(d!)
+    expect(card.scores[0]).not.toBe(9)
+    expect(card.lateFacts).toHaveLength(1)
+  })
+})
+
+describe('the pack of a group', () => {
+  it('holds the strokes of the day and nobody else’s cards, and no key, code or address', async () => {
+    const pack = got(await cardPack(day.scorer(2)))
+    expect(pack.cards.map((card) => card.entryId)).toEqual([...day.players(2)])
+    for (const card of pack.cards)
+      expect(card.holes.reduce((sum, hole) => sum + hole.strokes, 0)).toBe(card.playingHandicap)
+    const text = JSON.stringify(pack)
+    const record = await day.record()
+    for (const group of record.groups) {
+      expect(text).not.toContain(group.linkKey)
+      expect(text).not.toContain(group.code)
+    }
+    expect(text).not.toContain('@')
+    expect(pack.reading).toBe('points')
+  })
+})
