@@ -1,9 +1,9 @@
 import { create } from 'qrcode'
+import { cache } from 'react'
 
-/** A QR code in the page's own ink, as one path. Its quiet edge of four modules belongs to it: never crop it. */
-export function Qr({ text, label }: { text: string; label: string }) {
-  const { modules } = create(text, { errorCorrectionLevel: 'M' })
-  const { size, data } = modules
+// A group's square stands on each of its cards: it is worked out once a page.
+const square = cache((text: string) => {
+  const { size, data } = create(text, { errorCorrectionLevel: 'M' }).modules
   const runs: string[] = []
   for (let row = 0; row < size; row++) {
     for (let from = 0; from < size; from++) {
@@ -14,16 +14,16 @@ export function Qr({ text, label }: { text: string; label: string }) {
       from = to
     }
   }
+  return { edge: size + 8, path: runs.join('') }
+})
+
+/** A QR code as one path. Its quiet edge of four modules belongs to it: never crop it. */
+export function Qr({ text, label }: { text: string; label: string }) {
+  const { edge, path } = square(text)
   return (
-    <svg
-      className="qr"
-      viewBox={`0 0 ${size + 8} ${size + 8}`}
-      role="img"
-      aria-label={label}
-      shapeRendering="crispEdges"
-    >
-      <path d={`M0 0h${size + 8}v${size + 8}H0z`} className="qr-ground" />
-      <path d={runs.join('')} className="qr-ink" />
+    <svg className="qr" viewBox={`0 0 ${edge} ${edge}`} role="img" aria-label={label} shapeRendering="crispEdges">
+      <path d={`M0 0h${edge}v${edge}H0z`} className="qr-ground" />
+      <path d={path} className="qr-ink" />
     </svg>
   )
 }

@@ -1,7 +1,7 @@
 import { Device } from '@/app/_parts/device'
 import { Dots } from '@/app/_parts/dots'
 import { Qr } from '@/app/_parts/qr'
-import { clock, fullDate } from '@/app/desk/_frame/words'
+import { clock, fullDate, plainDate } from '@/app/desk/_frame/words'
 import { strokesFigure } from '@/lib/boards/figure'
 import type { PrintedCard, PrintedCards } from '@/lib/boards/printed-cards'
 
@@ -118,8 +118,8 @@ export function CardInside({ card, day }: { card: PrintedCard; day: CardDay }) {
         <p className="tot">gross</p>
         {day.reading === 'gross' ? null : <p className="tot">{TOTAL[day.reading]}</p>}
         <p className="tiny">
-          {[card.note, `${day.courseName}, ${card.tee} tees`, fullDate(day.date), start].filter(Boolean).join(', ')}.
-          {card.code ? ` Code ${card.code}.` : ''} Gross figures; dots are strokes.
+          {[card.note, `${day.courseName}, ${card.tee} tees`, plainDate(day.date), start].filter(Boolean).join(', ')}.
+          {card.code ? ` Code ${card.code}.` : ''} Dots are strokes.
         </p>
       </footer>
     </article>

@@ -79,14 +79,6 @@ export function StartPaper({ sheet, course, address }: StartPaperProps) {
           <dt className="sc">{sheet.startKind === 'shotgun' ? 'All start at' : 'First tee'}</dt>
           <dd className="fig">{clock(sheet.firstTee)}</dd>
         </div>
-        {sheet.competitions.map((competition) => (
-          <div key={competition.name}>
-            <dt className="sc">{competition.name}</dt>
-            <dd>
-              {competition.formatName}, {competition.allowance}
-            </dd>
-          </div>
-        ))}
         {sheet.startKind === 'tee-times' ? (
           <div>
             <dt className="sc">Every</dt>
@@ -95,6 +87,14 @@ export function StartPaper({ sheet, course, address }: StartPaperProps) {
             </dd>
           </div>
         ) : null}
+        {sheet.competitions.map((competition) => (
+          <div key={competition.name}>
+            <dt className="sc">{competition.name}</dt>
+            <dd>
+              {competition.formatName}, {competition.allowance}
+            </dd>
+          </div>
+        ))}
       </dl>
       <table className="paper-starts">
         <caption className="unseen">Groups in starting order</caption>
