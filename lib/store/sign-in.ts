@@ -47,7 +47,7 @@ function openSignIn(kept: Book) {
     // A request whose origin is the host it was sent to comes from our own pages; everything else is refused.
     trustedOrigins: (request) => {
       const host = request?.headers.get('host')
-      return host && !origin ? [`http://${host}`, `https://${host}`] : []
+      return host ? [`http://${host}`, `https://${host}`] : []
     },
     advanced: {
       // Said outright: the library would otherwise leave both checks out while tests run.
