@@ -105,6 +105,15 @@ describe('the result sheet in words', () => {
     expect(said).toBe('Allowance 95 %. House choice: wet. Ties: last nine, last six; holes by their number. ')
   })
 
+  it('tells the ties that took more than the last nine, and all among the first three', () => {
+    const ties = [
+      'Singles, 2nd: Holmgarth above Storrey, both 36: last nine 19 to 18.',
+      'Singles, 4th: Haldane above Tarrablane, both 34: last nine 17 to 16.',
+      'Singles, 12th: Hathersall above Garrowby, both 31: last nine 15 each, last six 9 to 8.',
+    ]
+    expect(tiesTold(ties)).toEqual({ told: [ties[0], ties[2]], others: 1 })
+  })
+
   it('gathers who has no place', () => {
     const rows = main!.rows.map((row, at) => (at > 1 ? { ...row, place: null, noPlace: 'no-return' as const } : row))
     expect(withoutPlace(rows)).toEqual(['No return: Una Tarrablane, Corin Haldane.'])

@@ -5,7 +5,7 @@ import { HoleBars } from '@/app/_parts/hole-bars'
 import { Fold } from '@/app/_parts/ledger'
 import type { BoardRow, CompetitionBoard, ResultSheet } from '@/lib/boards/views'
 import { editionOf } from '@/lib/rules/editions/editions'
-import { coursePlayed, halves, howItCame, money, playedAs, termsOf, withoutPlace } from './result-words'
+import { coursePlayed, halves, howItCame, money, playedAs, termsOf, tiesTold, withoutPlace } from './result-words'
 import { clock, dayOf, handicapFigure, longDate, placeFigure, scoreFigure, unitHeading, year } from './words'
 
 function FirstThree({ competition, rows }: { competition: CompetitionBoard; rows: readonly BoardRow[] }) {
@@ -201,6 +201,7 @@ function Played({ sheet }: { sheet: ResultSheet }) {
 export function ResultSheetPage({ sheet, zone }: { sheet: ResultSheet; zone: string }) {
   const { board } = sheet
   const main = board.competitions[0]
+  const { told, others } = tiesTold(sheet.ties)
   return (
     <>
       <header className="res-head">
@@ -230,13 +231,19 @@ export function ResultSheetPage({ sheet, zone }: { sheet: ResultSheet; zone: str
             Ties, by countback
           </h2>
           <ul className="tie-list">
-            {sheet.ties.map((tie) => (
+            {told.map((tie) => (
               <li key={tie}>{tie}</li>
             ))}
           </ul>
         </section>
       )}
-      <p className="small second res-dash">A dash in gross is a card with a hole not finished.</p>
+      <p className="small second res-dash">
+        {others > 0 &&
+          (told.length > 0
+            ? 'Other level scores were parted on the last nine. '
+            : 'Level scores were parted on the last nine. ')}
+        A dash in gross is a card with a hole not finished.
+      </p>
       <Fold />
       <div className="res-foot">
         {sheet.prizes.length > 0 && <Prizes sheet={sheet} />}

@@ -84,3 +84,15 @@ export function termsOf({ allowance, allowanceFrom, tieRule }: CompetitionBoard)
   const ties = plain(tieRule)
   return `Allowance ${allowance}. ${plain(allowanceFrom)}. Ties: ${ties.charAt(0).toLowerCase()}${ties.slice(1)}. `
 }
+
+const ON_LAST_NINE = /: last nine [^,]+\.$/
+const FOR_A_PRIZE = /(^|, )(1st|2nd|3rd)\b/
+
+/**
+ * Ties worth a line: whatever took more than the last nine, and everything among the first three. The others were parted
+ * by a figure that stands in the table beside the name.
+ */
+export function tiesTold(ties: readonly string[]): { told: readonly string[]; others: number } {
+  const told = ties.filter((tie) => !ON_LAST_NINE.test(tie) || FOR_A_PRIZE.test(tie))
+  return { told, others: ties.length - told.length }
+}
