@@ -125,9 +125,9 @@ async function openingDay(society: Founded): Promise<void> {
   await rule('Wrackham', { kind: 'no-return', reason: 'Walked in after the 15th with a sore back.' })
   await rule('Highmoor', {
     kind: 'playing-handicap',
-    value: 27,
+    value: 26,
     clause: 'Rules of Golf 3.3b(4)',
-    reason: 'The card was printed with 29; the figure on the list gives 27.',
+    reason: 'The card was printed with 29; the figure on the list gives 26.',
   })
   await takeIn(secretary, day, day.groups, zone)
   await closeAndPublish(society, 'day-1', '17:00', null)

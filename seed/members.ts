@@ -94,7 +94,7 @@ export const EARLIER: Readonly<
   ],
   Trevennor: [
     { before: 'day-1', tenths: 204, reason: 'Carried over from last season' },
-    { before: 'day-2', tenths: 207, reason: 'Fewer than 28 points on day 1: 0.3 back' },
+    { before: 'day-2', tenths: 207, reason: 'Spring review by the committee: 0.3 back' },
   ],
   Highmoor: [
     { before: 'day-1', tenths: 259, reason: 'Carried over from last season' },

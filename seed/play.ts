@@ -9,7 +9,7 @@ import { takeCardIn } from '@/lib/society/take-card-in'
 import { scorerOf } from '@/lib/society/who-is-asking'
 import { TRUTH } from './members'
 import { must } from './must'
-import { REMEMBERED, roundOf } from './rounds'
+import { CHANCE, REMEMBERED, roundOf } from './rounds'
 
 /** Minutes for a hole, the walk to the next tee in it. */
 const MINUTES_A_HOLE = 14
@@ -35,7 +35,7 @@ export function cardsOf(day: DayRecord, key: string): ReadonlyMap<string, readon
         const tee = tees.get(entry.roundTeeId)
         if (!tee || entry.indexTenths === null) throw new Error(`${entry.familyName} cannot play: no tee or no figure.`)
         const truth = TRUTH[entry.familyName] ?? 0
-        return [entry.id, remembered ?? roundOf(entry.familyName, key, tee, entry.indexTenths, truth)]
+        return [entry.id, remembered ?? roundOf(entry.familyName, CHANCE[key] ?? key, tee, entry.indexTenths, truth)]
       }),
   )
 }
