@@ -1,7 +1,7 @@
 // A second way to every figure of a card: handicap, strokes, and what a ball makes of a hole, from Rules of Golf 2023,
 // Rules 3, 21 and 23, with nothing shared with the engine but the shape of a day.
 import type { Card, Competition, Day, Hole, HoleScore, Player, Tee } from '@/lib/rules/day'
-import { formOf, stablefordPoints } from './forms'
+import { formOf, isGame, stablefordPoints } from './forms'
 import { courseHandicapOf, playingHandicapOf, sideHandicapOf, strokesDealt } from './handicaps'
 
 export interface Line {
@@ -102,7 +102,7 @@ export function holeValue(competition: Competition, gross: number | 'x', hole: H
 }
 
 export function higherIsBetter(format: string): boolean {
-  return ['points', 'against par'].includes(formOf(format).kind)
+  return isGame(format) || ['points', 'against par'].includes(formOf(format).kind)
 }
 
 /** What a score that must count and is not there is worth: nothing, a lost hole, or no result at all. */

@@ -53,6 +53,10 @@ const NAMED: Readonly<Record<string, Form>> = {
   'modified-points': { ...SINGLE, kind: 'points', points: modifiedPoints, noScore: -3 },
   'double-point-stableford': { ...SINGLE, kind: 'points' },
   'best-and-aggregate-stableford': { ...PAIR, kind: 'points', allowance: 95, weights: () => [2, 1] },
+  skins: { ...SINGLE, kind: 'strokes', allowance: 100 },
+  'skins-not-carried': { ...SINGLE, kind: 'strokes', allowance: 100 },
+  'split-sixes': { ...SINGLE, kind: 'strokes', allowance: 100 },
+  'split-sixes-clear-win': { ...SINGLE, kind: 'strokes', allowance: 100 },
   waltz: { ...SINGLE, kind: 'points', size: 4, allowance: 85, weights: (hole) => best(((hole - 1) % 3) + 1) },
   thirds: { ...SINGLE, kind: 'points', size: 4, allowance: 85, weights: (hole) => best(Math.ceil(hole / 6)) },
   'one-two-three-four': {
@@ -98,4 +102,11 @@ export function formOf(id: string): Form {
   const allowance = ONE_BALL[one]!
   const kind = id.endsWith('stableford') ? 'points' : 'strokes'
   return { kind, size: allowance.length, oneBall: true, allowance, weights: () => [1] }
+}
+
+const GAMES: readonly string[] = ['skins', 'skins-not-carried', 'split-sixes', 'split-sixes-clear-win']
+
+/** Shared inside a group: what one wins the others do not have. */
+export function isGame(format: string): boolean {
+  return GAMES.includes(format)
 }

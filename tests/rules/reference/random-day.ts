@@ -97,13 +97,18 @@ export interface Wanted {
   /** Players in a side; 1 when everybody stands alone. */
   readonly sideSize: number
   readonly closed?: boolean
+  /** As many players as that; some when absent. */
+  readonly players?: number
+  /** Sides may lack a player; they are then named for the competitions. */
+  readonly shortSides?: boolean
 }
 
 export function randomDay(seed: number, wanted: Wanted): Day {
   const chance = chanceFrom(seed)
   const count = chance.oneIn(3) ? 18 : 9
   const own = tees(chance, count)
-  const many = wanted.sideSize === 1 ? chance.between(2, 5) : wanted.sideSize * chance.between(2, 3)
+  const some = wanted.sideSize === 1 ? chance.between(2, 5) : wanted.sideSize * chance.between(2, 3)
+  const many = wanted.players ?? some
   const blobs = chance.pick([0, 0, 7, 20])
   const players: Player[] = []
   const cards: Card[] = []
@@ -134,7 +139,10 @@ export function randomDay(seed: number, wanted: Wanted): Day {
   }
   const sides: Side[] = []
   for (let at = 0; wanted.sideSize > 1 && at < many; at += wanted.sideSize) {
-    sides.push({ id: `s${sides.length + 1}`, players: players.slice(at, at + wanted.sideSize).map((one) => one.id) })
+    const short = wanted.shortSides === true && chance.oneIn(4) ? 1 : 0
+    const inIt = players.slice(at, at + wanted.sideSize - short).map((one) => one.id)
+    const named = wanted.shortSides === true ? { competitions: wanted.competitions.map(({ id }) => id) } : {}
+    sides.push({ id: `s${sides.length + 1}`, players: inIt, ...named })
   }
   const competitions = wanted.competitions.map((one) => {
     const ties = tieRule(chance)

@@ -14,7 +14,8 @@ import {
   worthOfNone,
 } from './count'
 import { compare, type Fraction, fraction, halfUp, minus, times } from './exact'
-import { formOf } from './forms'
+import { formOf, isGame } from './forms'
+import { gameValues, offTheLowest } from './games'
 
 const PUBLISHED_STEPS: readonly TieStep[] = [
   { kind: 'last', holes: 9 },
@@ -92,9 +93,8 @@ function sideValue(day: Day, competition: Competition, entrant: Entrant, at: num
 
 const WORST_FIRST = ['disqualified', 'no-return', 'withdrawn'] as const
 
-function counted(day: Day, competition: Competition, entrant: Entrant): Counted {
+function counted(competition: Competition, entrant: Entrant, read: readonly (number | null | 'no score')[]): Counted {
   const cards = entrant.cards.map((one) => one.card)
-  const read = entrant.cards[0]!.tee.holes.map((_, at) => sideValue(day, competition, entrant, at))
   const values = read.map((one) => (one === 'no score' ? null : one))
   const outcomes = cards.map((card) => card?.outcome)
   let noPlace: string | null = null
@@ -111,7 +111,7 @@ function counted(day: Day, competition: Competition, entrant: Entrant): Counted 
 /** Net strokes on one ball: a share of the handicap comes off each window. Otherwise strokes stay where they fell. */
 function takesShares(format: string): boolean {
   const form = formOf(format)
-  return form.kind === 'strokes' && (form.size === 1 || form.oneBall)
+  return form.kind === 'strokes' && !isGame(format) && (form.size === 1 || form.oneBall)
 }
 
 /** The figure of an entrant on one step: the smaller is the better. */
@@ -173,9 +173,26 @@ export function entrantsOf(day: Day, competition: Competition): Entrant[] {
   }))
 }
 
+function readOf(day: Day, competition: Competition): Counted[] {
+  const entrants = entrantsOf(day, competition)
+  if (!isGame(competition.format)) {
+    return entrants.map((entrant) => {
+      const holes = entrant.cards[0]!.tee.holes
+      return counted(
+        competition,
+        entrant,
+        holes.map((_, at) => sideValue(day, competition, entrant, at)),
+      )
+    })
+  }
+  const cards = offTheLowest(entrants.map((entrant) => entrant.cards[0]!))
+  const taken = gameValues(day, competition, cards)
+  return cards.map((card, at) => counted(competition, { id: card.id, cards: [card] }, taken[at]!))
+}
+
 export function referenceLines(day: Day, competition: Competition): Line[] {
   const rule = competition.ties ?? { steps: PUBLISHED_STEPS, holesCount: 'by-number', fractions: 'kept' }
-  const all = entrantsOf(day, competition).map((entrant) => counted(day, competition, entrant))
+  const all = readOf(day, competition)
   const placed = all.filter((one) => one.total !== null)
   return all.map((one) => {
     const others = placed.filter((other) => other !== one)
