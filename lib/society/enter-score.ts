@@ -62,8 +62,11 @@ export async function deliverFacts(
     const plan = planDelivery(group, inOrder, lastSeq, actor.societyId, device.id, now)
     const repeats = await earlierAnswers(tx, device.id, plan.repeats)
     if (plan.lastSeq === lastSeq && !plan.repeats.length) return gap(lastSeq + 1)
-    if (plan.lastSeq === lastSeq)
-      return ok({ answers: [...repeats.values()], lastSeq, scoreVersion: group.scoreVersion, version: null })
+    if (plan.lastSeq === lastSeq) {
+      // Only as far as this delivery goes: what was settled beyond it, the phone has not been told yet.
+      const told = Math.max(...plan.repeats)
+      return ok({ answers: [...repeats.values()], lastSeq: told, scoreVersion: group.scoreVersion, version: null })
+    }
 
     for (const { cardId, role } of plan.withdraws) await withdrawSignatures(tx, cardId, role, now)
     await addFacts(tx, plan.facts)

@@ -45,7 +45,9 @@ export async function ruleOnCard(
     if (wrong) return wrong
     const inForce = rulingsInForce(sources.rulings)
     // The same form sent twice is one ruling.
-    const twin = inForce.find((one) => isSame(one, ruling))
+    const twin = [...inForce, ...sources.rulings.filter(({ kind }) => kind === 'withdrawn-ruling')].find((one) =>
+      isSame(one, ruling),
+    )
     if (twin) return ok({ number: twin.number, scoreVersion: day.scoreVersion, version: null })
     if (day.status === 'closed')
       return refused('day-closed', 'The day is closed. Open it again, with the reason, before you rule on a card.')
