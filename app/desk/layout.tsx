@@ -1,6 +1,10 @@
 import type { Metadata } from 'next'
 import type { ReactNode } from 'react'
+import '@/app/styles/working.css'
 import './desk.css'
+import './forms.css'
+import './draw.css'
+import './returns.css'
 
 export const metadata: Metadata = { title: 'The desk', robots: { index: false } }
 

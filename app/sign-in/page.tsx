@@ -1,4 +1,6 @@
 import type { Metadata } from 'next'
+import '@/app/desk/desk.css'
+import '@/app/desk/forms.css'
 import { RunningHead } from '@/app/_parts/running-head'
 import { ActForm } from '@/app/desk/_form/act-form'
 import { Field, Send } from '@/app/desk/_form/field'
@@ -23,7 +25,7 @@ export default async function SignIn({ searchParams }: { searchParams: Promise<{
           <Field name="email" label="E-mail" type="email" autoComplete="username" required />
           <Field name="password" label="Password" type="password" autoComplete="current-password" required />
           <p className="acts">
-            <Send>Sign in</Send>
+            <Send kind="first">Sign in</Send>
           </p>
         </ActForm>
       </main>

@@ -88,7 +88,7 @@ function RefusalNotice({ state, listFaults }: { readonly state: ActState; readon
       <p className="small">
         {movedOn
           ? 'What you typed is still here. Look at what changed, then press again.'
-          : 'Nothing was changed, and what you typed is still here.'}
+          : (state.kept ?? 'Nothing was changed, and what you typed is still here.')}
       </p>
     </Notice>
   )

@@ -9,10 +9,12 @@ export interface ActState {
   /** What others changed while this form was open. */
   readonly changed: readonly string[]
   readonly said: string | null
+  /** What was done all the same, although the rest was refused. */
+  readonly kept: string | null
   readonly typed: Readonly<Record<string, readonly string[]>>
 }
 
-export const FRESH: ActState = { attempt: 0, refused: null, changed: [], said: null, typed: {} }
+export const FRESH: ActState = { attempt: 0, refused: null, changed: [], said: null, kept: null, typed: {} }
 
 export type FormAction = (before: ActState, form: FormData) => Promise<ActState>
 
@@ -30,11 +32,19 @@ export function refusedState(
   form: FormData,
   answer: Extract<Result<unknown>, { ok: false }>,
   changed: readonly string[] = [],
+  kept: string | null = null,
 ): ActState {
   const { code, sentence, faults } = answer
-  return { attempt: before.attempt + 1, refused: { code, sentence, faults }, changed, said: null, typed: typedIn(form) }
+  return {
+    attempt: before.attempt + 1,
+    refused: { code, sentence, faults },
+    changed,
+    said: null,
+    kept,
+    typed: typedIn(form),
+  }
 }
 
 export function doneState(before: ActState, said: string): ActState {
-  return { attempt: before.attempt + 1, refused: null, changed: [], said, typed: {} }
+  return { attempt: before.attempt + 1, refused: null, changed: [], said, kept: null, typed: {} }
 }

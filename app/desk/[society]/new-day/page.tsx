@@ -81,7 +81,7 @@ export default async function NewDay({ params, searchParams }: Props) {
         label="Call a day"
         day={proposed.value}
         courses={courseChoices(courses.value)}
-        expected={last?.entered ?? 0}
+        expected={last?.entered || home.value.members}
         send="Call the day"
         fixed={null}
       />

@@ -77,7 +77,7 @@ export function HandicapTable({ table: view, rows, open }: Props) {
         ...view.competitions.map((competition) =>
           helper.accessor((row) => playingIn(row, competition.id), {
             id: competition.id,
-            header: `${competition.name}, ${competition.allowance}`,
+            header: `${competition.name}, ${competition.allowance.replace(' %', '\u00a0%')}`,
             sortFn: 'basic',
             enableGlobalFilter: false,
             cell: ({ row, getValue }) => {

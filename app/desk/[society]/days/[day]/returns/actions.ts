@@ -53,7 +53,10 @@ export async function keepCard(where: Day, before: ActState, form: FormData): Pr
     return doneState(before, changed ? `Kept: the card of ${card.name}.` : 'Nothing new to keep.')
   }
   const taken = await takeCardIn(who.value, { dayId, cardId: card.cardId })
-  if (!taken.ok) return refusedState(before, form, taken)
+  if (!taken.ok) {
+    refresh()
+    return refusedState(before, form, taken, [], 'The figures are kept; only taking in is refused.')
+  }
   const next = nextToKey(cards, card.cardId)
   redirect(`${returnsOf(where)}?card=${next ?? card.cardId}&after=${card.cardId}`)
 }

@@ -5,7 +5,7 @@ import { ActForm, useFormNow } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Choice } from '@/app/desk/_form/field'
 import type { CardReturn } from '@/lib/boards/returns-view'
-import { KeyedNine } from './keyed-nine'
+import { HEADS, KeyedNine, worth } from './keyed-nine'
 import { againstPaper, beginKeying, type Keying, pressed, readKeyed, runOf } from './keying'
 import { PaperTotals } from './paper-totals'
 
@@ -45,6 +45,11 @@ export function KeyCard({ card, reading, keep, shut }: Props) {
     if (event.key === 'Enter') {
       event.preventDefault()
       if (all.open.length === 0) takeIn.current?.click()
+      return
+    }
+    if (event.key === 's' || event.key === 'S') {
+      event.preventDefault()
+      signBoth(event.currentTarget.closest('form'))
       return
     }
     const next = pressed({ ...now, at: Number(target.dataset.place) }, event.key)
@@ -101,6 +106,17 @@ export function KeyCard({ card, reading, keep, shut }: Props) {
             <dt>gross so far</dt>
             <dd className="fig trim">{all.gross}</dd>
           </div>
+          {HEADS[reading] ? (
+            <div>
+              <dt>{HEADS[reading].toLowerCase()} so far</dt>
+              <dd className="fig trim">
+                {card.holes.reduce(
+                  (sum, hole, place) => sum + (worth(hole, now.scores[place] ?? null, reading) ?? 0),
+                  0,
+                )}
+              </dd>
+            </div>
+          ) : null}
           <div>
             <dt>holes keyed</dt>
             <dd className="fig trim">{all.keyed}</dd>
@@ -110,12 +126,19 @@ export function KeyCard({ card, reading, keep, shut }: Props) {
         {shut ? null : <PaperSigned card={card} />}
         <p className="keys small">
           <kbd>1</kbd>–<kbd>9</kbd> writes and moves on · <kbd>0</kbd> is 10, <kbd>+</kbd> one more · <kbd>N</kbd> no
-          score · <kbd>←</kbd> back · <kbd>Enter</kbd> takes it in
+          score · <kbd>←</kbd> back · <kbd>S</kbd> both signed · <kbd>Enter</kbd> takes it in
         </p>
       </div>
       {shut ? null : <KeepButtons open={all.open.length} takeIn={takeIn} holes={card.holes.length} />}
     </ActForm>
   )
+}
+
+/** The usual paper bears both signatures: one key ticks what is still open, a second press takes it back. */
+function signBoth(form: HTMLFormElement | null) {
+  const boxes = [...(form?.querySelectorAll<HTMLInputElement>('input[name^="signed-"]') ?? [])]
+  const on = boxes.some((box) => !box.checked)
+  for (const box of boxes) box.checked = on
 }
 
 /** A signature on paper is as good as one on a phone; what is signed already is not asked again. */

@@ -17,10 +17,10 @@ interface Props {
   readonly label: string
 }
 
-const HEADS: Record<Reading, string> = { points: 'Points', net: 'Net', gross: '', par: 'Par' }
+export const HEADS: Record<Reading, string> = { points: 'Points', net: 'Net', gross: '', par: 'Par' }
 
 /** What a hole is worth while it is being keyed; the engine counts it again when it is taken in. */
-function worth(hole: ReturnHole, score: WrittenScore, reading: Reading): number | null {
+export function worth(hole: ReturnHole, score: WrittenScore, reading: Reading): number | null {
   if (score === null) return null
   if (score === 'x') return reading === 'points' ? 0 : null
   const net = score - hole.strokes

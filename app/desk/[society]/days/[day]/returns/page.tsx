@@ -1,4 +1,5 @@
 import Link from 'next/link'
+import { Notice } from '@/app/_parts/notice'
 import { DeskFrame, DeskRefusal, dayTabs } from '@/app/desk/_frame/desk-frame'
 import { LiveRefresh } from '@/app/desk/_frame/live-refresh'
 import { timeOf } from '@/app/desk/_frame/moments'
@@ -103,9 +104,9 @@ function OneCard({ card, view, where, rule }: CardProps) {
   const open = card.holes.filter((hole) => hole.notAgreed)
   const facts = [
     card.playingHandicap === null ? null : `Off ${handicap(card.playingHandicap)}`,
-    `${card.tee.name} tees`,
+    `${card.tee.name.toLowerCase()} tees`,
     card.note,
-    card.marker ? `Marker ${card.marker.name}` : null,
+    card.marker ? `marker ${card.marker.name}` : null,
   ].filter((one): one is string => one !== null)
   return (
     <>
@@ -133,16 +134,7 @@ function OneCard({ card, view, where, rule }: CardProps) {
         shut={shut}
       />
       <Signatures card={card} />
-      {card.faults.length > 0 && !shut ? (
-        <div className="notice waits">
-          <p className="sc">Before it can be taken in</p>
-          <ul>
-            {card.faults.map((fault) => (
-              <li key={`${fault.place} ${fault.sentence}`}>{fault.sentence}</li>
-            ))}
-          </ul>
-        </div>
-      ) : null}
+      {shut ? null : <InTheWay card={card} />}
       {open.length > 0 && view.status !== 'closed' ? (
         <section aria-labelledby="not-agreed-h">
           <h2 id="not-agreed-h">Not agreed</h2>
@@ -176,5 +168,21 @@ function Signatures({ card }: { readonly card: CardReturn }) {
         </li>
       ))}
     </ul>
+  )
+}
+
+/** What stands in the way besides the open holes, which the card itself shows. */
+function InTheWay({ card }: { readonly card: CardReturn }) {
+  const begun = card.missing.length < card.holes.length
+  const others = card.faults.filter((fault) => !card.missing.some((hole) => fault.place === `hole ${hole}`))
+  if (!begun || others.length === 0) return null
+  return (
+    <Notice kind="waits" word="Before it can be taken in">
+      <ul>
+        {others.map((fault) => (
+          <li key={`${fault.place} ${fault.sentence}`}>{fault.sentence}</li>
+        ))}
+      </ul>
+    </Notice>
   )
 }
