@@ -7,6 +7,7 @@ import {
   money,
   playedAs,
   termsOf,
+  tiesTold,
   withoutPlace,
 } from '@/app/(board)/_board/result-words'
 import {

@@ -1,6 +1,6 @@
 // The inside of the fixture card: a line a day, and one sentence about what comes next.
 
-import { capital, inWords, listed } from '@/lib/boards/in-words'
+import { capital, inWords } from '@/lib/boards/in-words'
 import type { FixtureCard } from '@/lib/boards/views'
 import { dayAt, resultAt, startAt } from './addresses'
 import { longDate, shortDate, teeTime } from './words'
@@ -20,6 +20,20 @@ export function nextSentence(card: FixtureCard, next: FixtureDay | null): string
   }
   if (next.status === 'in-play') return `${next.dayName} is being played at ${next.courseName} now.`
   return `Next: ${next.dayName}, ${longDate(next.date)} at ${next.courseName}, first tee ${teeTime(next.firstTee)}.`
+}
+
+/** Each format keeps together, so that a four-ball is never cut in two. */
+function Formats({ formats }: Pick<FixtureDay, 'formats'>) {
+  return (
+    <span className="second">
+      {formats.map((format, at) => (
+        <span key={format}>
+          {at === 0 ? ', ' : at === formats.length - 1 ? ' and ' : ', '}
+          <span className="nowrap">{format}</span>
+        </span>
+      ))}
+    </span>
+  )
 }
 
 function Acts({ card, day }: { card: FixtureCard; day: FixtureDay }) {
@@ -75,7 +89,7 @@ export function FixtureDays({ card, next }: { card: FixtureCard; next: string | 
               </a>
               <span className="fx-title">
                 {day.dayName}
-                {day.formats.length > 0 && <span className="second">, {listed(day.formats)}</span>}
+                {day.formats.length > 0 && <Formats formats={day.formats} />}
               </span>
               {day.winner && (
                 <span className="small second block">
