@@ -53,11 +53,27 @@ export function faultsOf(issues: readonly Issue[], document: unknown): Fault[] {
         sentence: 'This key is not known here; check its spelling or leave it out.',
       }))
     }
+    if (issue.code === 'invalid_union') {
+      const closest = closestBranch(issue.errors)
+      if (closest !== null)
+        return faultsOf(
+          closest.map((inner) => ({ ...inner, path: [...issue.path, ...inner.path] })),
+          document,
+        )
+    }
     if (issue.code === 'invalid_key') {
       return issue.issues.map((inner) => ({ place: placeOf(issue.path), sentence: inner.message }))
     }
     return [{ place: placeOf(issue.path), sentence: sentenceOf(issue, document) }]
   })
+}
+
+/** Of several ways to write a value the one that was meant: whose complaints lie inside the value, not with all of it. */
+function closestBranch(branches: readonly (readonly Issue[])[]): readonly Issue[] | null {
+  const inside = branches.filter((issues) => {
+    return issues.every((issue) => issue.path.length > 0 || issue.code === 'unrecognized_keys')
+  })
+  return inside.length === 1 ? inside[0]! : null
 }
 
 function sentenceOf(issue: Issue, document: unknown): string {

@@ -3,6 +3,7 @@
 
 import { z } from 'zod'
 import { EDITIONS } from '@/lib/rules/editions/editions'
+import { fiveChoices } from './format-choices'
 import { maximumScore, tieRule } from './terms'
 
 const id = z
@@ -82,6 +83,7 @@ const player = z.strictObject({
     })
     .optional(),
   guest: z.boolean('Write true or false.').optional(),
+  groups: z.array(id).max(20).optional(),
 })
 
 const side = z.strictObject({
@@ -92,6 +94,7 @@ const side = z.strictObject({
     .min(1, 'A side needs a player.')
     .max(12, 'A side has at most 12 players.'),
   competitions: z.array(id).optional(),
+  ballLostOn: whole(1, 18, 'A hole').optional(),
 })
 
 const SCORE = 'A score is a whole number from 1 to 30, "x" for no score, or null for a hole not played yet.'
@@ -108,6 +111,9 @@ const card = z.strictObject({
   penaltyStrokes: z.record(holeNumber, whole(1, 20, 'A penalty')).optional(),
   penaltyPoints: whole(0, 60, 'A penalty in points').optional(),
   startHole: whole(1, 18, 'A starting hole').optional(),
+  round: whole(1, 8, 'A round').optional(),
+  tee: id.optional(),
+  drives: z.array(id.nullable()).max(18).optional(),
 })
 
 const ALLOWANCE =
@@ -118,18 +124,91 @@ const allowance = z.union([percent(150), z.array(percent(100), ALLOWANCE).min(2,
   error: ALLOWANCE,
 })
 
-const match = z.strictObject({ id, a: id, b: id })
+const end = z.enum(['a', 'b'], 'Write "a" or "b".')
+const holed = z.union([z.int(SCORE).min(1, SCORE).max(30, SCORE), z.literal('x')], { error: SCORE })
+
+const match = z.strictObject({
+  id,
+  a: id,
+  b: id,
+  concededHoles: z
+    .array(z.strictObject({ hole: whole(1, 18, 'A hole'), to: end }))
+    .max(18)
+    .optional(),
+  concededBy: end.optional(),
+  walkover: end.optional(),
+  abandoned: z.boolean('Write true or false.').optional(),
+  extraHoles: z
+    .array(z.strictObject({ a: holed, b: holed }))
+    .max(36)
+    .optional(),
+})
+
+const missing = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('nothing') }),
+  z.strictObject({
+    kind: z.literal('ghost'),
+    overPar: whole(-2, 5, 'Strokes over par'),
+    courseHandicap: whole(-15, 77, 'A course handicap'),
+  }),
+  z.strictObject({ kind: z.literal('lowest-again') }),
+  z.strictObject({ kind: z.literal('drawn'), seed: z.int('A seed is a whole number.') }),
+])
+
+const division = z.strictObject({
+  id,
+  name,
+  handicapFrom: whole(-30, 200, 'A handicap').optional(),
+  handicapTo: whole(-30, 200, 'A handicap').optional(),
+  gender: z.enum(['men', 'women'], 'Write "men" or "women".').optional(),
+  guests: z.enum(['only', 'none'], 'Write "only" or "none".').optional(),
+  group: id.optional(),
+})
+
+/** The id of a known format, or a name with the five choices of the society's own. */
+const format = z.union(
+  [z.string().min(1).max(80), z.strictObject({ name: z.string().min(1).max(80), ...fiveChoices.shape })],
+  { error: 'Write the id of a format (`score -- --formats` lists them), or its name and five choices.' },
+)
+
+const holeList = z.array(whole(1, 18, 'A hole')).max(18)
 
 const competition = z.strictObject({
   id,
   name: name.optional(),
-  format: z.string('Write the id of a format; `score -- --formats` lists them.').min(1).max(80),
+  format,
   allowance: allowance.optional(),
   ties: tieRule.optional(),
   matches: z.array(match).max(500).optional(),
   entrants: z.array(id).max(1000).optional(),
   maximum: maximumScore.optional(),
+  handicapLimit: z
+    .strictObject({ men: whole(0, 99, 'A limit').optional(), women: whole(0, 99, 'A limit').optional() })
+    .optional(),
+  dividedBy: whole(1, 20, 'The divisor').optional(),
+  matchDifference: z.enum(['rounded', 'unrounded'], 'Write "rounded" or "unrounded".').optional(),
+  extraHoleStrokes: z.enum(['as-on-the-card', 'none'], 'Write "as-on-the-card" or "none".').optional(),
+  namedHoles: holeList.optional(),
+  countedHoles: holeList.min(1, 'Name at least one hole that counts.').optional(),
+  notPlayed: z.enum(['no-score', 'level'], 'Write "no-score" or "level".').optional(),
+  missing: missing.optional(),
+  ballLost: z
+    .enum(
+      ['counts-once', 'named-score-nothing', 'side-out'],
+      'Write "counts-once", "named-score-nothing" or "side-out".',
+    )
+    .optional(),
+  minimumDrives: whole(0, 18, 'The minimum of drives').optional(),
+  groups: z.array(z.array(id).min(2, 'A group has at least two players.')).max(200).optional(),
+  divisions: z.array(division).max(20).optional(),
+  rounds: z
+    .array(whole(1, 8, 'A round'))
+    .min(1, 'Name at least one round.')
+    .max(8)
+    .optional(),
 })
+
+const team = z.strictObject({ id, name, players: z.array(id).min(1, 'A team needs a player.').max(100) })
 
 function isCalendarDate(text: string): boolean {
   const day = new Date(`${text}T00:00:00Z`)
@@ -161,6 +240,7 @@ export const dayFileSchema = z.strictObject({
   sides: z.array(side, 'Write the sides as a list.').max(1000, 'At most 1,000 sides.').default([]),
   cards: z.array(card, 'Write the cards as a list.').max(2000, 'At most 2,000 cards.').default([]),
   competitions: z.array(competition, 'Write the competitions as a list.').max(60, 'At most 60 competitions.'),
+  teams: z.array(team, 'Write the teams as a list.').max(10, 'At most 10 teams.').optional(),
 })
 
 export type DayFileShape = z.output<typeof dayFileSchema>

@@ -2,10 +2,10 @@
 // sides. A day that passes here can be scored.
 
 import type { Fault } from '@/lib/result'
-import { formatOf } from '@/lib/rules/formats/catalogue'
+import { teamFaults } from './day-file-extras'
 import { Faults, quoted } from './day-file-faults'
 import type { DayFileShape } from './day-file-schema'
-import { competitionFaults } from './day-file-terms'
+import { competitionFaults, formatOfShape } from './day-file-terms'
 
 export function nonsenseIn(file: DayFileShape): Fault[] {
   const faults = new Faults()
@@ -21,6 +21,7 @@ export function nonsenseIn(file: DayFileShape): Fault[] {
   sideFaults(file, faults)
   cardFaults(file, faults)
   competitionFaults(file, faults)
+  teamFaults(file, faults)
   return faults.list
 }
 
@@ -66,16 +67,13 @@ function playerFaults(file: DayFileShape, faults: Faults): void {
     (i) => `players[${i}].id`,
     'a player',
   )
-  const sizes = new Set<number>()
+  let size: number | null = null
   file.players.forEach((player, i) => {
     const tee = tees.get(player.tee)
     if (tee === undefined) faults.at(`players[${i}].tee`, `There is no tee ${quoted(player.tee)} on this course.`)
-    else {
-      if (sizes.size > 0 && !sizes.has(tee.holes.length)) {
-        faults.at(`players[${i}].tee`, 'Everybody plays the same number of holes on one day.')
-      }
-      sizes.add(tee.holes.length)
-    }
+    else if (tee.holes.length !== (size ?? tee.holes.length)) {
+      faults.at(`players[${i}].tee`, 'Everybody plays the same number of holes on one day.')
+    } else size = tee.holes.length
     if (typeof player.playingHandicap !== 'object') return
     for (const id of Object.keys(player.playingHandicap)) {
       if (id !== '*' && !competitions.has(id)) {
@@ -109,7 +107,7 @@ function sideFaults(file: DayFileShape, faults: Faults): void {
         faults.at(place, `There is no competition ${quoted(id)}.`)
         return
       }
-      const format = formatOf(competition.format)
+      const format = formatOfShape(competition)
       if (format === null) return
       const size = side.players.length
       if (format.side.to === 1) faults.at(place, `${format.name} is played by single players, not by sides.`)
@@ -126,29 +124,49 @@ function cardFaults(file: DayFileShape, faults: Faults): void {
     const tee = teeOf.get(side.players[0]!)
     if (tee !== undefined && !teeOf.has(side.id)) teeOf.set(side.id, tee)
   }
-  faults.unique(
-    file.cards.map(({ player }) => player),
-    (i) => `cards[${i}].player`,
-    'a card of',
-  )
+  // One card a player and round.
+  const seen = new Set<string>()
+  const sizeOf = new Map<number, number>()
   file.cards.forEach((card, c) => {
-    const tee = teeOf.get(card.player)
-    if (tee === undefined) {
+    const round = card.round ?? 1
+    const key = `${round} ${card.player}`
+    if (seen.has(key))
+      faults.at(`cards[${c}].player`, `There is already a card of ${quoted(card.player)}${inRound(round)}.`)
+    seen.add(key)
+    const own = teeOf.get(card.player)
+    if (own === undefined) {
       faults.at(`cards[${c}].player`, `There is no player or side ${quoted(card.player)}.`)
       return
     }
-    const holes = holesOf.get(tee)
-    if (holes === undefined) return
-    if (card.scores.length > holes.length) {
-      faults.at(`cards[${c}].scores`, `${card.scores.length} scores on a card of ${holes.length} holes.`)
+    const holes = holesOf.get(card.tee ?? own)
+    if (holes === undefined) {
+      if (card.tee !== undefined) faults.at(`cards[${c}].tee`, `There is no tee ${quoted(card.tee)} on this course.`)
+      return
     }
-    const numbers = new Set(holes.map(({ hole }) => hole))
-    for (const hole of Object.keys(card.penaltyStrokes ?? {})) {
-      if (!numbers.has(Number(hole)))
-        faults.at(`cards[${c}].penaltyStrokes.${hole}`, `There is no hole ${hole} on this card.`)
-    }
-    if (card.startHole !== undefined && !numbers.has(card.startHole)) {
-      faults.at(`cards[${c}].startHole`, `There is no hole ${card.startHole} on this card.`)
-    }
+    const size = sizeOf.get(round) ?? holes.length
+    sizeOf.set(round, size)
+    if (size !== holes.length) faults.at(`cards[${c}].tee`, 'Everybody plays the same number of holes in one round.')
+    oneCard(card, `cards[${c}]`, holes, faults)
   })
+}
+
+const inRound = (round: number) => (round === 1 ? '' : ` in round ${round}`)
+
+type CardShape = DayFileShape['cards'][number]
+
+function oneCard(card: CardShape, place: string, holes: TeeShape['holes'], faults: Faults): void {
+  if (card.scores.length > holes.length) {
+    faults.at(`${place}.scores`, `${card.scores.length} scores on a card of ${holes.length} holes.`)
+  }
+  if ((card.drives?.length ?? 0) > holes.length) {
+    faults.at(`${place}.drives`, `${card.drives!.length} drives on a card of ${holes.length} holes.`)
+  }
+  const numbers = new Set(holes.map(({ hole }) => hole))
+  for (const hole of Object.keys(card.penaltyStrokes ?? {})) {
+    if (!numbers.has(Number(hole)))
+      faults.at(`${place}.penaltyStrokes.${hole}`, `There is no hole ${hole} on this card.`)
+  }
+  if (card.startHole !== undefined && !numbers.has(card.startHole)) {
+    faults.at(`${place}.startHole`, `There is no hole ${card.startHole} on this card.`)
+  }
 }

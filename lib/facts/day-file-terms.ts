@@ -1,13 +1,23 @@
 // Competitions of a day file that make no sense: an unknown format, weights where a percentage belongs, a match against
 // nobody, a player in two sides of one competition.
 
-import { FORMATS, formatOf } from '@/lib/rules/formats/catalogue'
-import { ballValueOf, type Format } from '@/lib/rules/formats/format'
+import { formatOf } from '@/lib/rules/formats/catalogue'
+import { ballValueOf, type Format, formatFrom } from '@/lib/rules/formats/format'
+import { extraTermsFaults } from './day-file-extras'
 import { type Faults, quoted } from './day-file-faults'
 import type { DayFileShape } from './day-file-schema'
+import { contradictions } from './format-choices'
 
 type CompetitionShape = DayFileShape['competitions'][number]
 type SideShape = DayFileShape['sides'][number]
+
+/** The format a competition of the file means, a custom one included; null for an unknown id. */
+export function formatOfShape({ format }: CompetitionShape): Format | null {
+  if (typeof format === 'string') return formatOf(format)
+  const { name, ...choices } = format
+  const allowance = { house: 100, why: 'A format of the society.' }
+  return formatFrom({ ...choices, id: name, name, sentence: '', family: 'singles', allowance, clause: '' })
+}
 
 export function competitionFaults(file: DayFileShape, faults: Faults): void {
   faults.unique(
@@ -17,12 +27,20 @@ export function competitionFaults(file: DayFileShape, faults: Faults): void {
   )
   file.competitions.forEach((competition, c) => {
     const place = `competitions[${c}]`
-    const format = formatOf(competition.format)
+    if (typeof competition.format === 'object') {
+      const wrong = contradictions(competition.format)
+      for (const one of wrong) faults.at(`${place}.format.${one.place}`, one.sentence)
+      if (wrong.length > 0) return
+    }
+    const format = formatOfShape(competition)
     if (format === null) {
-      const known = FORMATS.map(({ id }) => id).join(', ')
-      faults.at(`${place}.format`, `There is no format ${quoted(competition.format)}. Known are: ${known}.`)
+      faults.at(
+        `${place}.format`,
+        `There is no format ${quoted(String(competition.format))}; \`score -- --formats\` lists them.`,
+      )
       return
     }
+    extraTermsFaults(file, competition, format, place, faults)
     allowanceFaults(competition, format, place, faults)
     entrantFaults(file, competition, format, place, faults)
     matchFaults(file, competition, format, place, faults)

@@ -4,6 +4,7 @@ import { ok, type Result, refused } from '@/lib/result'
 import type { Card, Competition, Day, Player, Tee } from '@/lib/rules/day'
 import { editionFor } from '@/lib/rules/editions/editions'
 import { tenths } from '@/lib/rules/exact/fraction'
+import type { FiveChoices } from '@/lib/rules/formats/format'
 import { faultsOf } from './day-file-faults'
 import { type DayFileShape, dayFileSchema } from './day-file-schema'
 import { nonsenseIn } from './day-file-sense'
@@ -41,7 +42,12 @@ function dayOf(file: DayFileShape): Day {
       const strokes = Object.entries(penaltyStrokes).map(([hole, n]) => [Number(hole), n] as const)
       return { ...card, penaltyStrokes: Object.fromEntries(strokes) }
     }),
-    competitions: file.competitions satisfies readonly Competition[],
+    competitions: file.competitions.map(({ format, ...competition }): Competition => {
+      if (typeof format === 'string') return { ...competition, format }
+      const { name, ...custom } = format
+      return { ...competition, format: name, custom }
+    }),
+    ...(file.teams === undefined ? {} : { teams: file.teams }),
     closed: file.closed,
   }
 }
@@ -67,6 +73,15 @@ export function writeDayFile(day: Day): unknown {
     })),
     sides: day.sides,
     cards: day.cards,
-    competitions: day.competitions,
+    competitions: day.competitions.map(({ custom, format, ...competition }) => ({
+      ...competition,
+      format: custom === undefined ? format : { name: format, ...choicesOf(custom) },
+    })),
+    ...(day.teams === undefined ? {} : { teams: day.teams }),
   }
+}
+
+/** Only the five choices, whatever else a finished format carries. */
+function choicesOf({ side, ball, strokes, value, count }: FiveChoices): FiveChoices {
+  return { side, ball, strokes, value, count }
 }

@@ -15,6 +15,7 @@ export interface RegisteredRule {
 
 const ROH = 'Rules of Handicapping 2024'
 const ROG = 'Rules of Golf 2023'
+const CUSTOM = 'Society custom, not published'
 
 export const REGISTER: readonly RegisteredRule[] = [
   {
@@ -134,5 +135,97 @@ export const REGISTER: readonly RegisteredRule[] = [
     status: 'done',
     departures: ['When no ball of either side is holed, the hole is halved; who picked up last is not asked.'],
     file: 'lib/rules/matches/play-match.ts',
+  },
+  {
+    id: 'match-endings',
+    name: 'Matches conceded, given by walkover, abandoned, on extra holes',
+    clause: '3.2a, 3.2b, 1.3c',
+    edition: ROG,
+    status: 'done',
+    departures: ['Extra holes of a four-ball are written as the better net score.'],
+    file: 'lib/rules/matches/match-endings.ts',
+  },
+  {
+    id: 'team-match',
+    name: 'Match between teams, one point and a half',
+    clause: 'Society custom',
+    edition: CUSTOM,
+    status: 'done',
+    departures: [],
+    file: 'lib/rules/matches/team-match.ts',
+  },
+  {
+    id: 'handicap-limit',
+    name: 'Handicap limit, divided handicaps, figures set by hand',
+    clause: '7.2',
+    edition: ROH,
+    status: 'done',
+    departures: [
+      'The limit is put on the playing handicap; where a side plays one ball, on each player’s course handicap.',
+    ],
+    file: 'lib/rules/score/handicap-of-ball.ts',
+  },
+  {
+    id: 'short-sides',
+    name: 'Sides short of a player: ghost, lowest again, drawn by lot',
+    clause: 'Society custom',
+    edition: CUSTOM,
+    status: 'done',
+    departures: [],
+    file: 'lib/rules/score/short-sides.ts',
+  },
+  {
+    id: 'shared-holes',
+    name: 'Skins and split sixes',
+    clause: 'Society custom',
+    edition: CUSTOM,
+    status: 'done',
+    departures: ['A hole is shared out once everybody in the group has finished it.'],
+    file: 'lib/rules/score/shared-holes.ts',
+  },
+  {
+    id: 'rounds',
+    name: 'Several rounds added up',
+    clause: 'Committee Procedures 5A(6)',
+    edition: 'Committee Procedures 2023',
+    status: 'done',
+    departures: ['A handicap shown for several rounds is that of the last.'],
+    file: 'lib/rules/score/rounds.ts',
+  },
+  {
+    id: 'divisions',
+    name: 'Divisions by handicap, gender, guests, group',
+    clause: 'Society custom',
+    edition: CUSTOM,
+    status: 'done',
+    departures: [],
+    file: 'lib/rules/score/divisions.ts',
+  },
+  {
+    id: 'net-double-bogey',
+    name: 'Net double bogey',
+    clause: '3.1',
+    edition: ROH,
+    status: 'done',
+    departures: ['A hole not played is left open: the expected score of 2024 is not published.'],
+    file: 'lib/rules/handicap/net-double-bogey.ts',
+  },
+  {
+    id: 'rulings-on-cards',
+    name: 'Rulings on cards',
+    clause: '3.2c, 3.3b, 21, 23.2b',
+    edition: ROG,
+    status: 'done',
+    departures: ['The numbers of the sub-clauses of 3.3b and the penalty of Model Local Rule L-1 are from memory.'],
+    file: 'lib/rules/rulings/rulings-on-cards.ts',
+  },
+  {
+    id: 'custom-format',
+    name: 'A format of the society’s own, read back as a sentence',
+    clause: 'Society custom',
+    edition: CUSTOM,
+    status: 'done',
+    departures: [],
+    file: 'lib/rules/formats/read-back.ts',
   },
 ]

@@ -21,13 +21,13 @@ export const DAY: Day = {
 }
 
 /** A fresh document a test may spoil. */
-export function dayFile(): Record<string, unknown> {
-  return JSON.parse(JSON.stringify(writeDayFile(DAY)))
+export function dayFile(day: Day = DAY): Record<string, unknown> {
+  return JSON.parse(JSON.stringify(writeDayFile(day)))
 }
 
 /** The document with the value at a path, such as `players.0.tee`, replaced; undefined takes it out. */
-export function spoilt(path: string, value: unknown): unknown {
-  const file = dayFile()
+export function spoilt(path: string, value: unknown, day: Day = DAY): unknown {
+  const file = dayFile(day)
   const steps = path.split('.')
   const last = steps.pop()!
   let here: unknown = file

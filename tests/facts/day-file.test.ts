@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { parseDayFile, writeDayFile } from '@/lib/facts/day-file'
+import type { Day } from '@/lib/rules/day'
 import { DAY, dayFile, spoilt } from './day-file-example'
 
 function faultsOf(json: unknown): string[] {
@@ -67,7 +68,7 @@ describe('a day file', () => {
     ['sides.1.players.0', 'haldane', 'sides[1].players[0]: “haldane” is already in side “s1” of competition “pairs”.'],
     ['sides.0.players.1', 'haldane', 'sides[0].players[1]: “haldane” is in this side already.'],
     ['sides.0.id', 'haldane', 'sides[0].id: “haldane” is a player’s id'],
-    ['competitions.0.format', 'crazy-golf', 'competitions[0].format: There is no format “crazy-golf”.'],
+    ['competitions.0.format', 'crazy-golf', 'competitions[0].format: There is no format “crazy-golf”'],
     ['competitions.1.id', 'main', 'competitions[1].id: There is already a competition “main”.'],
     ['competitions.0.allowance', 151, 'competitions[0].allowance: An allowance is a whole percentage'],
     ['competitions.0.allowance', 'all', 'competitions[0].allowance: An allowance is a whole percentage'],
@@ -87,5 +88,85 @@ describe('a day file', () => {
   it.each([[null], [7], ['day'], [[]], [true]])('refuses %j as a whole', (json) => {
     expect(faultsOf(json).every((line) => line.startsWith('day file: '))).toBe(true)
     expect(faultsOf(json).length).toBe(1)
+  })
+})
+
+describe('a day file with the rarer terms', () => {
+  const full: Day = {
+    ...DAY,
+    players: DAY.players.map((one) => ({ ...one, groups: ['seniors'], playingHandicap: { main: 12 } })),
+    sides: [
+      { id: 's1', players: ['haldane', 'coldbrook'], ballLostOn: 4 },
+      { id: 's2', players: ['trevennor', 'tarrablane'] },
+    ],
+    cards: [
+      ...DAY.cards.map((card) => ({ ...card, penaltyStrokes: { 7: 2 }, startHole: 8 })),
+      { player: 's1', scores: [4, 4], round: 2, tee: 'red-women', drives: ['haldane', null] },
+    ],
+    teams: [
+      { id: 'x', name: 'Gorse', players: ['haldane'] },
+      { id: 'y', name: 'Heather', players: ['trevennor'] },
+    ],
+    competitions: [
+      {
+        id: 'main',
+        format: 'Ours',
+        custom: {
+          side: { from: 2, to: 2 },
+          ball: 'own',
+          strokes: { kind: 'each-player', off: 'own' },
+          value: { kind: 'points', table: { best: -4, points: [6, 5, 4, 3, 2, 1, 0], beyond: 1, noScore: 0 } },
+          count: { kind: 'best', take: [2, 1] },
+        },
+        rounds: [1],
+        missing: { kind: 'ghost', overPar: 1, courseHandicap: 20 },
+        handicapLimit: { men: 24 },
+        divisions: [{ id: 'low', name: 'Low', handicapTo: 30 }],
+      },
+      {
+        id: 'ko',
+        format: 'match',
+        rounds: [1],
+        matches: [
+          {
+            id: 'm',
+            a: 'haldane',
+            b: 'trevennor',
+            concededHoles: [{ hole: 3, to: 'b' }],
+            extraHoles: [{ a: 4, b: 'x' }],
+          },
+        ],
+      },
+    ],
+  }
+
+  it('comes back as it was written', () => {
+    expect(parseDayFile(JSON.parse(JSON.stringify(writeDayFile(full))))).toEqual({ ok: true, value: full })
+  })
+
+  it.each<[string, unknown, string]>([
+    ['competitions.0.format.count', { kind: 'best', take: [1, 1, 1] }, 'competitions[0].format.count: No more than 2'],
+    ['competitions.0.format.ball', 'one', 'competitions[0].format.strokes: One ball has one handicap'],
+    ['competitions.0.format.hat', 1, 'competitions[0].format.hat: This key is not known here'],
+    ['competitions.0.rounds', undefined, 'competitions[0].rounds: There are cards of several rounds'],
+    [
+      'competitions.1.missing',
+      { kind: 'nothing' },
+      'competitions[1].missing: Singles match is played by single players',
+    ],
+    ['competitions.1.matches.0.walkover', 'c', 'competitions[1].matches[0].walkover: Write "a" or "b".'],
+    ['cards.4.round', 1, ''],
+    ['cards.4.tee', 'blue', 'cards[4].tee: There is no tee “blue”'],
+    ['teams.1.players.0', 'haldane', 'teams[1].players[0]: “haldane” is in a team already.'],
+    ['players.0.playingHandicap.cup', 3, 'players[0].playingHandicap.cup: There is no competition “cup”.'],
+    ['players.0.playingHandicap.main', 'low', 'players[0].playingHandicap.main: A playing handicap is a whole number'],
+  ])('refuses %s = %j and names the place', (path, value, line) => {
+    const lines = faultsOf(spoilt(path, value, full))
+    if (line === '') expect(lines).toEqual([])
+    else
+      expect(
+        lines.find((one) => one.startsWith(line)),
+        lines.join('\n'),
+      ).toBeDefined()
   })
 })

@@ -1,6 +1,8 @@
 // House practice: the arithmetic of groups. All fours when the number divides by four, otherwise one, two or three
 // threes; never a player alone. The same for groups of three and of two.
 
+import { floorDiv } from '../exact/fraction'
+
 /** Sizes in starting order; empty when no group can be made of so few. */
 export function groupSizes(players: number, size: 2 | 3 | 4, smaller: 'first' | 'last'): readonly number[] {
   if (players < 2) return []
@@ -23,7 +25,7 @@ function placed(
   where: 'first' | 'last',
   rest: readonly number[] = [],
 ): readonly number[] {
-  const fulls = Array.from({ length: inFull / full }, () => full)
+  const fulls = Array.from({ length: floorDiv(inFull, full) }, () => full)
   const differing = [...Array.from({ length: others }, () => other), ...rest]
   return where === 'first' ? [...differing.reverse(), ...fulls] : [...fulls, ...differing]
 }

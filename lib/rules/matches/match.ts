@@ -10,7 +10,7 @@ import { matchStrokes } from '../handicap/match-strokes'
 import { type Ball, ballOf, lowestParOf, seedsOf } from '../score/balls'
 import { type DayIndex, indexOf } from '../score/day-index'
 import { type Entrant, entrantOf } from '../score/entrants'
-import { handicapInFull } from '../score/handicap-of-ball'
+import { handicapInFull, ownHandicap } from '../score/handicap-of-ball'
 import { type TermsInForce, termsInForce } from '../score/terms-in-force'
 import type { MatchPartResult, MatchResult } from '../standings'
 import { endingOf } from './match-endings'
@@ -57,7 +57,8 @@ export function matchBalls(a: Entrant, b: Entrant, terms: TermsInForce, index: D
   const usual = editionOf(edition).matchDifference
   const difference = competition.matchDifference ?? (format.side.to > 1 ? usual.sides : usual.players)
   const full = seeds.map((seed) => handicapInFull(seed, terms, lowestPar, edition))
-  const strokes = matchStrokes(full, difference)
+  const fromLowest = format.strokes.kind !== 'none' && format.strokes.off === 'lowest'
+  const strokes = fromLowest ? matchStrokes(full, difference) : full.map(ownHandicap)
   const balls = seeds.map((seed, i) => ballOf(seed, strokes[i]!, terms, false))
   return { a: balls.slice(0, seedsA.length), b: balls.slice(seedsA.length) }
 }

@@ -34,12 +34,28 @@ export function indexOf(day: Day, round = 1): DayIndex {
   const cards = new Map<string, Card>()
   for (const card of day.cards) if ((card.round ?? 1) === round) cards.set(card.player, card)
   const players = new Map<string, PlayerLine>()
+  const size = holesOfRound(day, round, sheets)
   for (const player of day.players) {
-    const sheet = sheets.get(cards.get(player.id)?.tee ?? player.tee)
-    if (sheet === undefined) continue
+    const own = sheets.get(cards.get(player.id)?.tee ?? player.tee)
+    if (own === undefined) continue
+    const sheet = size === null || own.tee.holes.length === size ? own : sheetOfSize(own, size, sheets)
     players.set(player.id, { player, sheet, course: courseHandicap(player.indexTenths, sheet.tee, day.edition) })
   }
   const sides = new Map<string, Side>()
   for (const side of day.sides) sides.set(side.id, side)
   return { day, sheets, players, sides, cards }
+}
+
+/** Holes of this round, told by the cards that were played from a tee of their own. */
+function holesOfRound(day: Day, round: number, sheets: ReadonlyMap<string, TeeSheet>): number | null {
+  for (const card of day.cards) {
+    if ((card.round ?? 1) === round && card.tee !== undefined) return sheets.get(card.tee)?.tee.holes.length ?? null
+  }
+  return null
+}
+
+/** Somebody without a card in a round over fewer or more holes than usual: any tee of that length, own gender first. */
+function sheetOfSize(own: TeeSheet, size: number, sheets: ReadonlyMap<string, TeeSheet>): TeeSheet {
+  const fitting = [...sheets.values()].filter(({ tee }) => tee.holes.length === size)
+  return fitting.find(({ tee }) => tee.gender === own.tee.gender) ?? fitting[0] ?? own
 }

@@ -11,7 +11,7 @@ import type { DayIndex } from './day-index'
 import { type Entrant, entrantsOf } from './entrants'
 import { type Entry, entryOf } from './entry-lines'
 import { readingOf } from './field'
-import { handicapInFull } from './handicap-of-ball'
+import { handicapInFull, ownHandicap } from './handicap-of-ball'
 import type { TermsInForce } from './terms-in-force'
 
 type SharedValue = Extract<ValueChoice, { kind: 'shared' }>
@@ -36,7 +36,9 @@ function groupEntries(group: readonly Entrant[], terms: TermsInForce, value: Sha
   const lowestPar = lowestParOf(seeds)
   const usual = editionOf(edition).matchDifference.players
   const full = seeds.map((seed) => handicapInFull(seed, terms, lowestPar, edition))
-  const strokes = matchStrokes(full, terms.competition.matchDifference ?? usual)
+  const { strokes: choice } = terms.format
+  const fromLowest = choice.kind !== 'none' && choice.off === 'lowest'
+  const strokes = fromLowest ? matchStrokes(full, terms.competition.matchDifference ?? usual) : full.map(ownHandicap)
   const balls = seeds.map((seed, i) => ballOf(seed, strokes[i]!, terms, closed))
   const shares = sharesOf(balls, value.shares)
   const reading = readingOf(terms, seeds, lowestPar)
@@ -78,7 +80,7 @@ const strokesOf = (score: HoleScore) => (typeof score === 'number' ? score : Num
 function aloneBest(scores: readonly HoleScore[]): number {
   const sorted = scores.map(strokesOf).sort((a, b) => a - b)
   if (sorted[0] === sorted[1] || sorted[0] === strokesOf('x')) return -1
-  return scores.findIndex((score) => score === sorted[0])
+  return scores.indexOf(sorted[0]!)
 }
 
 function pointsByPlace(

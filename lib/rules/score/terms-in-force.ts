@@ -5,6 +5,7 @@ import type { Competition, Day, MaximumScore, TieRule } from '../day'
 import { editionOf } from '../editions/editions'
 import { allowanceFor, formatOf } from '../formats/catalogue'
 import { type Format, formatFrom } from '../formats/format'
+import { knownAs, readBack } from '../formats/read-back'
 import { PUBLISHED_COUNTBACK } from '../ties/published-countback'
 
 export interface TermsInForce {
@@ -21,14 +22,15 @@ const NET_DOUBLE_BOGEY: MaximumScore = { kind: 'net-double-bogey' }
 /** The format a competition names, or the one it carries. Null for a name that is not in the list. */
 export function formatOfCompetition(competition: Competition, formats: readonly Format[]): Format | null {
   if (competition.custom === undefined) return formatOf(competition.format, formats)
+  const known = knownAs(competition.custom)
   return formatFrom({
     ...competition.custom,
     id: competition.format,
     name: competition.name ?? competition.format,
-    sentence: 'A format of the society.',
-    family: 'singles',
-    allowance: { house: 100, why: 'A format of the society: nothing is published for it.' },
-    clause: 'Terms of the competition',
+    sentence: readBack(competition.custom),
+    family: known?.family ?? 'singles',
+    allowance: known?.allowance ?? { house: 100, why: 'A format of the society: nothing is published for it.' },
+    clause: known?.clause ?? 'Terms of the competition',
   })
 }
 

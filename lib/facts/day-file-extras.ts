@@ -1,0 +1,135 @@
+// The rarer terms of a competition in a day file, where they make no sense: holes that do not exist, a group that shares
+// nothing, a round nobody played, a player in two teams.
+
+import { ballValueOf, type Format } from '@/lib/rules/formats/format'
+import { type Faults, quoted } from './day-file-faults'
+import type { DayFileShape } from './day-file-schema'
+
+type CompetitionShape = DayFileShape['competitions'][number]
+
+export function extraTermsFaults(
+  file: DayFileShape,
+  competition: CompetitionShape,
+  format: Format,
+  place: string,
+  faults: Faults,
+): void {
+  const out = (key: string, sentence: string) => faults.at(`${place}.${key}`, sentence)
+  if (competition.namedHoles !== undefined && format.namedHolesTimes === undefined) {
+    out('namedHoles', `${format.name} has no holes that count more than once.`)
+  }
+  if (competition.dividedBy !== undefined && format.strokes.kind !== 'for-the-side') {
+    out('dividedBy', `${format.name} has no combined handicap to divide.`)
+  }
+  if (competition.dividedBy !== undefined && competition.allowance !== undefined) {
+    out('dividedBy', 'Give an allowance or a divisor, not both.')
+  }
+  for (const key of ['matchDifference', 'extraHoleStrokes'] as const) {
+    const shared = key === 'matchDifference' && format.value.kind === 'shared'
+    if (competition[key] !== undefined && !format.isMatch && !shared) out(key, `${format.name} has no matches.`)
+  }
+  if (competition.missing !== undefined && format.side.to === 1) {
+    out('missing', `${format.name} is played by single players: nobody can be missing from a side.`)
+  }
+  if (competition.missing?.kind === 'drawn' && format.ball === 'one') {
+    out('missing', 'Where a side plays one ball, no card can be drawn for a missing player.')
+  }
+  if (competition.ballLost !== undefined && format.count.kind !== 'named-player') {
+    out('ballLost', `${format.name} has no named ball to lose.`)
+  }
+  if (competition.minimumDrives !== undefined && format.ball !== 'one') {
+    out('minimumDrives', `In ${format.name} every player plays an own ball.`)
+  }
+  for (const key of ['countedHoles', 'divisions'] as const) {
+    if (competition[key] !== undefined && format.isMatch) out(key, `${format.name} has no standings.`)
+  }
+  groupFaults(competition, format, file, place, faults)
+  roundFaults(file, competition, format, place, faults)
+  const divisions = competition.divisions ?? []
+  faults.unique(
+    divisions.map(({ id }) => id),
+    (i) => `${place}.divisions[${i}].id`,
+    'a division',
+  )
+  divisions.forEach(({ handicapFrom, handicapTo }, d) => {
+    if (handicapFrom !== undefined && handicapTo !== undefined && handicapFrom > handicapTo) {
+      out(`divisions[${d}].handicapTo`, 'The upper limit of a division is below its lower one.')
+    }
+  })
+  competition.matches?.forEach((match, m) => {
+    const ends = [match.walkover, match.concededBy].filter((end) => end !== undefined)
+    if (ends.length > 1) out(`matches[${m}]`, 'A match ends by a walkover or by concession, not by both.')
+    const known = ballValueOf(format.value).kind === 'strokes'
+    if (match.extraHoles !== undefined && !known) out(`matches[${m}].extraHoles`, 'Extra holes are played on strokes.')
+  })
+}
+
+function groupFaults(
+  competition: CompetitionShape,
+  format: Format,
+  file: DayFileShape,
+  place: string,
+  faults: Faults,
+): void {
+  const { value } = format
+  const { groups } = competition
+  if (value.kind !== 'shared') {
+    if (groups !== undefined) faults.at(`${place}.groups`, `In ${format.name} nothing is shared inside a group.`)
+    return
+  }
+  const seen = new Set<string>()
+  const entered = new Set(competition.entrants ?? file.players.map(({ id }) => id))
+  groups?.forEach((group, g) => {
+    group.forEach((id, i) => {
+      const where = `${place}.groups[${g}][${i}]`
+      if (!entered.has(id)) faults.at(where, `There is no player ${quoted(id)} in this competition.`)
+      else if (seen.has(id)) faults.at(where, `${quoted(id)} is in a group already.`)
+      seen.add(id)
+    })
+  })
+  if (value.shares.kind !== 'by-place') return
+  const size = value.shares.points.length
+  const sizes = groups?.map((group) => group.length) ?? [entered.size]
+  sizes.forEach((one, g) => {
+    if (one === size) return
+    const where = groups === undefined ? `${place}.groups` : `${place}.groups[${g}]`
+    faults.at(where, `${format.name} is shared by groups of ${size}, not of ${one}.`)
+  })
+}
+
+function roundFaults(
+  file: DayFileShape,
+  competition: CompetitionShape,
+  format: Format,
+  place: string,
+  faults: Faults,
+): void {
+  const played = new Set(file.cards.map((card) => card.round ?? 1))
+  const { rounds } = competition
+  if (rounds === undefined) {
+    if (played.size > 1)
+      faults.at(`${place}.rounds`, 'There are cards of several rounds: say which of them count here.')
+    return
+  }
+  if (format.isMatch && rounds.length > 1) faults.at(`${place}.rounds`, 'A match is played over one round.')
+  if (new Set(rounds).size !== rounds.length) faults.at(`${place}.rounds`, 'Every round counts once.')
+}
+
+export function teamFaults(file: DayFileShape, faults: Faults): void {
+  const teams = file.teams ?? []
+  const players = new Set(file.players.map(({ id }) => id))
+  faults.unique(
+    teams.map(({ id }) => id),
+    (i) => `teams[${i}].id`,
+    'a team',
+  )
+  const seen = new Set<string>()
+  teams.forEach((team, t) => {
+    team.players.forEach((id, p) => {
+      const place = `teams[${t}].players[${p}]`
+      if (!players.has(id)) faults.at(place, `There is no player ${quoted(id)}.`)
+      else if (seen.has(id)) faults.at(place, `${quoted(id)} is in a team already.`)
+      seen.add(id)
+    })
+  })
+}
