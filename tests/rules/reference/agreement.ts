@@ -28,21 +28,21 @@ function lineOf(standing: Standing): Line {
 
 function difference(wanted: Line, found: Line | undefined): string | null {
   if (!found) return `${wanted.entrant} is missing`
-  const keys = ['place', 'tied', 'score', 'noPlace', 'handicaps', 'values'] as const
-  const wrong = keys.filter((key) => JSON.stringify(sorted(wanted[key])) !== JSON.stringify(sorted(found[key])))
-  if (wrong.length === 0) return null
-  return wrong
+  const wrong = (['place', 'tied', 'score', 'noPlace'] as const).filter((key) => wanted[key] !== found[key])
+  const keys: (keyof Line)[] = [...wrong]
+  if (wanted.values.length !== found.values.length || wanted.values.some((value, at) => value !== found.values[at])) {
+    keys.push('values')
+  }
+  const players = Object.keys(wanted.handicaps)
+  const same = players.every((player) => wanted.handicaps[player] === found.handicaps[player])
+  if (!same || players.length !== Object.keys(found.handicaps).length) keys.push('handicaps')
+  if (keys.length === 0) return null
+  return keys
     .map(
       (key) =>
         `${wanted.entrant} ${key}: ${JSON.stringify(wanted[key])} by definition, engine ${JSON.stringify(found[key])}`,
     )
     .join('; ')
-}
-
-function sorted(value: unknown): unknown {
-  return value !== null && typeof value === 'object' && !Array.isArray(value)
-    ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
-    : value
 }
 
 function standingsDiffer(day: Day, competition: Competition, result: CompetitionResult): string | null {

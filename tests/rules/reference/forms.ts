@@ -79,9 +79,17 @@ const ONE_BALL: Readonly<Record<string, readonly number[]>> = {
   'scramble-4': [25, 20, 15, 10],
 }
 
+const known = new Map<string, Form>()
+
 export function formOf(id: string): Form {
-  const known = NAMED[id] ?? (KINDS[id] ? { ...SINGLE, kind: KINDS[id] } : undefined)
-  if (known) return known
+  const form = known.get(id) ?? made(id)
+  known.set(id, form)
+  return form
+}
+
+function made(id: string): Form {
+  const simple = NAMED[id] ?? (KINDS[id] ? { ...SINGLE, kind: KINDS[id] } : undefined)
+  if (simple) return simple
   const fourBall = id.match(/^four-ball-(.+)$/)
   if (fourBall) {
     const kind = KINDS[fourBall[1]!]!

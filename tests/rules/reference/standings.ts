@@ -42,7 +42,7 @@ interface Counted {
 }
 
 export function windowOf(step: TieStep, count: number, startHole: number, rule: TieRule): number[] {
-  const byNumber = Array.from({ length: count }, (_, at) => at)
+  const byNumber = [...Array(count).keys()]
   const from = rule.holesCount === 'as-played' ? startHole - 1 : 0
   const order = [...byNumber.slice(from), ...byNumber.slice(0, from)]
   // The whole round is level already, and a round of nine has no first nine apart.
