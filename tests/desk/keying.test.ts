@@ -1,0 +1,103 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import {
+  againstPaper,
+  beginKeying,
+  type Keying,
+  pressed,
+  readKeyed,
+  runOf,
+  shownKeyed,
+} from '@/app/desk/[society]/days/[day]/returns/keying'
+
+const empty = () => beginKeying(Array.from({ length: 18 }, () => null))
+const keyed = (keys: readonly string[], from: Keying = empty()) =>
+  keys.reduce<Keying>((now, key) => pressed(now, key) ?? now, from)
+
+describe('keying a card', () => {
+  it('writes a figure and moves on', () => {
+    const now = keyed(['5', '4'])
+    expect(now.scores.slice(0, 3)).toEqual([5, 4, null])
+    expect(now.at).toBe(2)
+  })
+
+  it('writes ten with 0, and one more with + on the hole just written', () => {
+    const now = keyed(['0', '+', '+', '3'])
+    expect(now.scores.slice(0, 2)).toEqual([12, 3])
+  })
+
+  it('takes + for the hole under the hand when nothing was just written', () => {
+    const begun = { ...empty(), scores: empty().scores.with(4, 7), at: 4 }
+    expect(pressed(begun, '+')?.scores[4]).toBe(8)
+  })
+
+  it('writes no score with N and takes it back with Backspace', () => {
+    const now = keyed(['n'])
+    expect(now.scores[0]).toBe('x')
+    const back = pressed(now, 'Backspace')
+    expect(back?.scores[0]).toBeNull()
+    expect(back?.at).toBe(0)
+  })
+
+  it('leaves keys alone that mean nothing here', () => {
+    for (const key of ['Tab', 'q', 'F5', 'Escape']) expect(pressed(empty(), key)).toBeNull()
+  })
+
+  it('begins at the first open hole', () => {
+    expect(beginKeying([4, 5, null, 3]).at).toBe(2)
+    expect(beginKeying([4, 5]).at).toBe(0)
+  })
+
+  it('never leaves the card and never writes a score nobody could have', () => {
+    const key = fc.constantFrom(
+      '1',
+      '5',
+      '9',
+      '0',
+      '+',
+      'n',
+      'ArrowLeft',
+      'ArrowRight',
+      'Backspace',
+      'Delete',
+      'Home',
+      'End',
+    )
+    fc.assert(
+      fc.property(fc.array(key, { maxLength: 80 }), (keys) => {
+        const now = keyed(keys)
+        expect(now.at).toBeGreaterThanOrEqual(0)
+        expect(now.at).toBeLessThan(18)
+        expect(now.scores).toHaveLength(18)
+        for (const score of now.scores) {
+          if (typeof score === 'number') expect(score >= 1 && score <= 30).toBe(true)
+        }
+      }),
+    )
+  })
+
+  it('reads back what it shows', () => {
+    for (const score of [1, 9, 10, 30, 'x', null] as const) expect(readKeyed(shownKeyed(score))).toBe(score)
+    for (const text of ['0', '31', 'five', '1.5', '-3']) expect(readKeyed(text)).toBe('unreadable')
+  })
+})
+
+describe('the total on the paper', () => {
+  it('says what the open holes must come to', () => {
+    const scores = [5, 4, 5, 3, 5, 4, null, null, null]
+    expect(againstPaper(runOf(scores), 40, 'Out')).toBe('Out: holes 7, 8, 9 must come to 14.')
+  })
+
+  it('agrees, or says how far out it is', () => {
+    expect(againstPaper(runOf([4, 4]), 8, 'Out')).toBe('Out agrees, 8.')
+    expect(againstPaper(runOf([4, 4]), 9, 'Out')).toBe('Out is 8 keyed and 9 on the paper: 1 too few.')
+  })
+
+  it('finds a total that the open holes cannot reach', () => {
+    expect(againstPaper(runOf([9, 9, null]), 18, 'Out')).toContain('Look again')
+  })
+
+  it('keeps quiet while the paper total is not given', () => {
+    expect(againstPaper(runOf([4, null]), null, 'Out')).toBeNull()
+  })
+})
