@@ -88,7 +88,8 @@ export function dayOfRecord(
   }
 }
 
-function isMatch({ format }: CompetitionRecord): boolean {
+function isMatch({ format, terms }: CompetitionRecord): boolean {
+  if (terms.custom !== undefined) return terms.custom.value.kind === 'against-opponent'
   return formatOf(format)?.isMatch ?? false
 }
 
@@ -102,14 +103,13 @@ function sidesOf(competition: CompetitionRecord, playing: ReadonlySet<string>): 
 }
 
 function competitionOf(record: CompetitionRecord, playing: ReadonlySet<string>): Competition {
-  const { allowance, ties, maximum } = record.terms
+  // What the engine reads; the rest of the terms is about prizes and the sheet.
+  const { allowanceFrom: _from, allowanceReason: _reason, guests: _guests, ...terms } = record.terms
   return {
     id: record.id,
     name: record.name,
     format: record.format,
-    allowance,
-    ties,
-    ...(maximum ? { maximum } : {}),
+    ...terms,
     ...(isMatch(record) ? { matches: matchesOf(record, playing) } : {}),
   }
 }

@@ -4,13 +4,8 @@
 import { z } from 'zod'
 import { EDITIONS } from '@/lib/rules/editions/editions'
 import { fiveChoices } from './format-choices'
+import { id, name, rarerTerms, whole } from './rarer-terms'
 import { maximumScore, tieRule } from './terms'
-
-const id = z
-  .string('Write an id in quotation marks.')
-  .min(1, 'An id cannot be empty.')
-  .max(80, 'An id has at most 80 signs.')
-const name = z.string('Write a name in quotation marks.').max(200, 'A name has at most 200 signs.')
 
 /** A figure with one decimal as tenths, exactly; null when it has more decimals than that. */
 function tenthsOf(value: number): number | null {
@@ -44,11 +39,6 @@ const courseRating = z.number(RATING).transform((written, context): number => {
   }
   return tenths
 })
-
-const whole = (from: number, to: number, what: string) => {
-  const sentence = `${what} is a whole number from ${from} to ${to}.`
-  return z.int(sentence).min(from, sentence).max(to, sentence)
-}
 
 const hole = z.strictObject({
   hole: whole(1, 18, 'A hole'),
@@ -144,34 +134,11 @@ const match = z.strictObject({
     .optional(),
 })
 
-const missing = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('nothing') }),
-  z.strictObject({
-    kind: z.literal('ghost'),
-    overPar: whole(-2, 5, 'Strokes over par'),
-    courseHandicap: whole(-15, 77, 'A course handicap'),
-  }),
-  z.strictObject({ kind: z.literal('lowest-again') }),
-  z.strictObject({ kind: z.literal('drawn'), seed: z.int('A seed is a whole number.') }),
-])
-
-const division = z.strictObject({
-  id,
-  name,
-  handicapFrom: whole(-30, 200, 'A handicap').optional(),
-  handicapTo: whole(-30, 200, 'A handicap').optional(),
-  gender: z.enum(['men', 'women'], 'Write "men" or "women".').optional(),
-  guests: z.enum(['only', 'none'], 'Write "only" or "none".').optional(),
-  group: id.optional(),
-})
-
 /** The id of a known format, or a name with the five choices of the society's own. */
 const format = z.union(
   [z.string().min(1).max(80), z.strictObject({ name: z.string().min(1).max(80), ...fiveChoices.shape })],
   { error: 'Write the id of a format (`score -- --formats` lists them), or its name and five choices.' },
 )
-
-const holeList = z.array(whole(1, 18, 'A hole')).max(18)
 
 const competition = z.strictObject({
   id,
@@ -182,25 +149,8 @@ const competition = z.strictObject({
   matches: z.array(match).max(500).optional(),
   entrants: z.array(id).max(1000).optional(),
   maximum: maximumScore.optional(),
-  handicapLimit: z
-    .strictObject({ men: whole(0, 99, 'A limit').optional(), women: whole(0, 99, 'A limit').optional() })
-    .optional(),
-  dividedBy: whole(1, 20, 'The divisor').optional(),
-  matchDifference: z.enum(['rounded', 'unrounded'], 'Write "rounded" or "unrounded".').optional(),
-  extraHoleStrokes: z.enum(['as-on-the-card', 'none'], 'Write "as-on-the-card" or "none".').optional(),
-  namedHoles: holeList.optional(),
-  countedHoles: holeList.min(1, 'Name at least one hole that counts.').optional(),
-  notPlayed: z.enum(['no-score', 'level'], 'Write "no-score" or "level".').optional(),
-  missing: missing.optional(),
-  ballLost: z
-    .enum(
-      ['counts-once', 'named-score-nothing', 'side-out'],
-      'Write "counts-once", "named-score-nothing" or "side-out".',
-    )
-    .optional(),
-  minimumDrives: whole(0, 18, 'The minimum of drives').optional(),
+  ...rarerTerms,
   groups: z.array(z.array(id).min(2, 'A group has at least two players.')).max(200).optional(),
-  divisions: z.array(division).max(20).optional(),
   rounds: z
     .array(whole(1, 8, 'A round'))
     .min(1, 'Name at least one round.')

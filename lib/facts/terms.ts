@@ -1,6 +1,8 @@
 // The terms of a competition as the book keeps them, and the schema the desk's form and the day file share.
 
 import { z } from 'zod'
+import { fiveChoices } from './format-choices'
+import { rarerTerms } from './rarer-terms'
 
 export const tieStep = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('last'), holes: z.int().min(1).max(36) }),
@@ -35,6 +37,9 @@ export const competitionTerms = z.strictObject({
   maximum: maximumScore.optional(),
   /** May guests win its prizes? */
   guests: z.enum(['for-every-prize', 'guest-prize-only']).default('guest-prize-only'),
+  /** The society's own format by its five choices; the competition's format is then only its name. */
+  custom: fiveChoices.optional(),
+  ...rarerTerms,
 })
 export type CompetitionTerms = z.infer<typeof competitionTerms>
 
