@@ -14,7 +14,10 @@ export interface HoleLine {
   readonly strokes: number
   readonly gross: HoleScore
   readonly net: number | null
-  /** Value in the competition: points, net or gross strokes counted, +1/0/-1 against par; null when not played yet. */
+  /**
+   * Value in the competition: points, net or gross strokes counted, +1/0/-1 against par; null when not played yet. A hole
+   * nobody played before the day was closed has no gross, and the value the rules give it.
+   */
   readonly value: number | null
   /** Player whose score counts, for a side. */
   readonly by?: readonly string[]

@@ -9,7 +9,7 @@ import type { HoleLine, NoPlace } from '../standings'
 import { levelOnHole } from '../values/value-on-hole'
 import type { Ball } from './balls'
 import type { Entrant } from './entrants'
-import { ownLine, sideLine } from './hole-lines'
+import { ownLine, sideLine, wasPlayed } from './hole-lines'
 
 /** Everything about an entrant but the place. */
 export interface Entry {
@@ -57,6 +57,7 @@ export function entryOf(entrant: Entrant, balls: readonly Ball[], reading: Readi
   let out: number | null = null
   let back: number | null = null
   let played = 0
+  let settled = 0
   let due = 0
   let noScore = false
   let gross: number | null = balls.length === 1 ? 0 : null
@@ -70,11 +71,13 @@ export function entryOf(entrant: Entrant, balls: readonly Ball[], reading: Readi
     const times = reading.holeTimes[i]!
     if (typeof worth === 'number') worth *= times
     if (!counted[i]) worth = null
-    holes[i] = single ? ownLine(first, i, worth) : sideLine(balls, chosen, i, worth)
+    const written = wasPlayed(balls, i)
+    holes[i] = single ? ownLine(first, i, worth, written) : sideLine(balls, chosen, i, worth, written)
     if (!counted[i]) continue
     due++
     if (worth === null) continue
-    played++
+    settled++
+    if (written) played++
     if (worth === 'x') {
       noScore = true
       continue
@@ -84,7 +87,7 @@ export function entryOf(entrant: Entrant, balls: readonly Ball[], reading: Readi
     if (i < 9) out = (out ?? 0) + worth
     else back = (back ?? 0) + worth
     if (gross !== null) {
-      const strokes = first.gross[i]!
+      const strokes = written ? first.gross[i]! : null
       gross = typeof strokes === 'number' ? gross + strokes : null
     }
   }
@@ -101,7 +104,7 @@ export function entryOf(entrant: Entrant, balls: readonly Ball[], reading: Readi
     in: back,
     holesPlayed: played,
     gross: played === 0 ? null : gross,
-    complete: played === due,
+    complete: settled === due,
     noPlace: noPlaceOf(balls, played, noScore || sideOut),
   }
 }

@@ -5,9 +5,18 @@ import type { HoleScore } from '../day'
 import type { HoleLine } from '../standings'
 import type { Ball } from './balls'
 
-export function ownLine(ball: Ball, i: number, worth: HoleScore): HoleLine {
+/** Was anything written for this hole, or did it only get what the closing of the day gave it? */
+export function wasPlayed(balls: readonly Ball[], i: number): boolean {
+  for (let b = 0; b < balls.length; b++) {
+    const score = balls[b]!.card?.scores[i]
+    if (score !== null && score !== undefined) return true
+  }
+  return false
+}
+
+export function ownLine(ball: Ball, i: number, worth: HoleScore, played: boolean): HoleLine {
   const hole = ball.holes[i]!
-  const gross = ball.gross[i]!
+  const gross = played ? ball.gross[i]! : null
   const strokes = ball.strokes[i]!
   return {
     hole: hole.hole,
@@ -20,7 +29,13 @@ export function ownLine(ball: Ball, i: number, worth: HoleScore): HoleLine {
   }
 }
 
-export function sideLine(balls: readonly Ball[], chosen: readonly number[], i: number, worth: HoleScore): HoleLine {
+export function sideLine(
+  balls: readonly Ball[],
+  chosen: readonly number[],
+  i: number,
+  worth: HoleScore,
+  played: boolean,
+): HoleLine {
   const shown = balls[chosen[0] ?? 0]!
   const hole = shown.holes[i]!
   let gross = 0
@@ -29,13 +44,13 @@ export function sideLine(balls: readonly Ball[], chosen: readonly number[], i: n
     gross += balls[b]!.gross[i] as number
     strokes += balls[b]!.strokes[i]!
   }
-  const counted = worth !== null && chosen.length > 0
+  const counted = played && worth !== null && chosen.length > 0
   return {
     hole: hole.hole,
     par: hole.par,
     strokeIndex: hole.strokeIndex,
     strokes: counted ? strokes : shown.strokes[i]!,
-    gross: counted ? gross : worth === null ? null : 'x',
+    gross: counted ? gross : worth === null || !played ? null : 'x',
     net: counted ? gross - strokes : null,
     value: typeof worth === 'number' ? worth : null,
     by: counted ? chosen.map((b) => balls[b]!.id) : [],

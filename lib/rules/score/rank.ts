@@ -60,7 +60,7 @@ function contenderOf(entry: Entry, { format }: TermsInForce): Contender {
   return {
     entrant: entry.entrant.id,
     values: lines.map((line) => line.value ?? 0),
-    gross: shares ? lines.map((line) => (typeof line.gross === 'number' ? line.gross : 0)) : null,
+    gross: shares ? lines.map((line) => (line.value ?? 0) + line.strokes) : null,
     handicap: last.balls.reduce((sum, ball) => sum + ball.handicap, 0),
     handicapHoles: last.holes.length,
     startHole: last.balls[0]?.card?.startHole ?? 1,
