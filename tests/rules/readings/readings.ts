@@ -3,6 +3,8 @@ import type { Reading } from '../case-file'
 import { DAY_READINGS } from './days'
 import { HANDICAP_READINGS } from './handicaps'
 import { MATCH_READINGS } from './matches'
+import { RULING_READINGS } from './rulings'
+import { SMALL_DAY_READINGS } from './small-days'
 import { TIE_READINGS } from './ties'
 
 export const READINGS: Readonly<Record<string, Reading>> = {
@@ -10,4 +12,6 @@ export const READINGS: Readonly<Record<string, Reading>> = {
   ...DAY_READINGS,
   ...MATCH_READINGS,
   ...TIE_READINGS,
+  ...SMALL_DAY_READINGS,
+  ...RULING_READINGS,
 }
