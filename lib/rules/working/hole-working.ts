@@ -9,6 +9,7 @@ import type { Ball } from '../score/balls'
 import { indexOf } from '../score/day-index'
 import { entryOf } from '../score/entry-lines'
 import { ballsOf, fieldOf } from '../score/field'
+import { sharedEntries } from '../score/shared-holes'
 import { type TermsInForce, termsInForce } from '../score/terms-in-force'
 import type { WorkingStep } from '../standings'
 import { valueOnHole } from '../values/value-on-hole'
@@ -41,24 +42,30 @@ export function holeWorking(
   entrantId: string,
   hole: number,
   formats: readonly Format[] = FORMATS,
+  round = 1,
 ): HoleWorking | null {
   const competition = day.competitions.find(({ id }) => id === competitionId)
   const terms = competition === undefined ? null : termsInForce(competition, day, formats)
   if (terms === null) return null
-  const index = indexOf(day)
+  const index = indexOf(day, round)
   const field = fieldOf(terms, index)
   const at = field.entrants.findIndex((one) => one.id === entrantId)
   if (at < 0) return null
-  const balls = ballsOf(field, at, terms, index)
-  const entry = entryOf(field.entrants[at]!, balls, field.reading)
+  const { value } = terms.format
+  const shared =
+    value.kind === 'shared' ? sharedEntries(terms, value, index).find((one) => one.entrant.id === entrantId) : null
+  const entry = shared ?? entryOf(field.entrants[at]!, ballsOf(field, at, terms, index), field.reading)
+  const { balls } = entry
   const i = entry.holes.findIndex((line) => line.hole === hole)
   if (i < 0) return null
   const line = entry.holes[i]!
   const counting = balls.find((ball) => ball.id === line.by?.[0]) ?? balls[0]!
-  const seed = field.seeds[at]!.find(({ id }) => id === counting.id)!
+  const seed = (field.seeds[at]!.find(({ id }) => id === counting.id) ?? field.seeds[at]![0])!
   const steps = [
     ...handicapSteps(seed, terms, field.lowestPar, day.edition),
+    ...(shared === null ? [] : [differenceStep(counting)]),
     ...ballSteps(counting, i, terms),
+    ...(shared === null ? [] : [shareStep(line.value)]),
     ...(balls.length > 1 ? [sideStep(balls, i, line.value, line.by ?? [], terms, nameIn(day))] : []),
   ]
   return {
@@ -73,7 +80,7 @@ export function holeWorking(
     figure: line.value === null ? '–' : figure(line.value, terms.format.unit),
     unit: terms.format.unit,
     steps,
-    ifItHadBeen: otherScores(counting, i, terms),
+    ifItHadBeen: shared === null ? otherScores(counting, i, terms) : [],
   }
 }
 
@@ -167,6 +174,29 @@ function valueStep(ball: Ball, i: number, gross: number | 'x', terms: TermsInFor
   }
 }
 
+function differenceStep(ball: Ball): WorkingStep {
+  return {
+    figure: wholeHandicap(ball.handicap),
+    label: 'Strokes in the group',
+    sentence:
+      ball.handicap === 0
+        ? 'The lowest of the group plays off nought.'
+        : 'The difference from the lowest of the group.',
+    clause: 'Rules of Handicapping, Appendix C',
+  }
+}
+
+function shareStep(value: number | null): WorkingStep {
+  const sentence =
+    value === null ? 'Not shared out yet: somebody is still to finish it.' : 'What this score takes of the hole.'
+  return {
+    figure: value === null ? '–' : String(value),
+    label: 'Share of the hole',
+    sentence,
+    clause: 'Terms of the competition',
+  }
+}
+
 function sideStep(
   balls: readonly Ball[],
   i: number,
@@ -181,7 +211,12 @@ function sideStep(
     figure: value === null ? '–' : figure(value, terms.format.unit),
     label: 'The side on this hole',
     sum: each,
-    sentence: by.length === 0 ? 'Nobody has a score that counts.' : `The score of ${names} counts.`,
+    sentence:
+      by.length === 0
+        ? 'Nobody has a score that counts.'
+        : by.length === 1
+          ? `The score of ${names} counts.`
+          : `The scores of ${names} count.`,
     clause: terms.format.clause,
   }
 }

@@ -33,16 +33,22 @@ describe('the working of a hole', () => {
     const players = everybody.slice(0, format.side.to)
     const sides = format.side.to === 1 ? [] : [{ id: 'team', players, competitions: ['c'] }]
     const cards = [...CARDS, { player: 'team', scores: CARDS[0]!.scores }]
-    const day = aldermoss({ sides, cards, competitions: [{ id: 'c', format: id, namedHoles: format.namedHolesTimes ? [3] : undefined }] })
+    const day = aldermoss({
+      sides,
+      cards,
+      competitions: [{ id: 'c', format: id, namedHoles: format.namedHolesTimes ? [3] : undefined }],
+    })
     const [result] = scoreDay(day)
     const standing = result!.standings[0]!
     for (const line of standing.holes) {
       const working = holeWorking(day, 'c', standing.entrant, line.hole)!
-      expect(working.figure.replace('−', '-').replace('+', '')).toBe(String(line.value))
-      expect(working.steps.every(({ label, sentence, clause }) => label !== '' && sentence !== '' && clause !== '')).toBe(true)
+      expect(working.figure.replace('−', '-').replace('+', '')).toBe(String(line.value ?? '–'))
+      expect(
+        working.steps.every(({ label, sentence, clause }) => label !== '' && sentence !== '' && clause !== ''),
+      ).toBe(true)
     }
     const steps = totalWorking(standing, result!.unit, id)
-    expect(steps[steps.length - 1]!.figure.replace('−', '-').replace('+', '')).toBe(String(standing.score))
+    expect(steps[steps.length - 1]!.figure.replace('−', '-').replace('+', '')).toBe(String(standing.score ?? '–'))
   })
 
   it('shows the difference in par, the limit and the penalty where there is one', () => {
