@@ -36,6 +36,11 @@ function readDay(file: string): Read {
   return parsed.ok ? { day: parsed.value } : { faults: parsed.faults }
 }
 
+/** A key or an id of the file may hold anything, line breaks included. */
+function oneLine(text: string): string {
+  return text.replace(/[\s\p{Cc}]+/gu, ' ')
+}
+
 /** A match competition has matches instead of standings. */
 function shown({ standings, matches, ...result }: CompetitionResult) {
   return matches === undefined ? { ...result, standings } : { ...result, matches }
@@ -76,7 +81,7 @@ function run(args: readonly string[]): number {
     if ('day' in read) return []
     return read.faults.map(({ place, sentence }) => {
       const prefix = args.length > 1 && place !== file ? `${file}: ` : ''
-      return `${prefix}${place}: ${sentence}`
+      return oneLine(`${prefix}${place}: ${sentence}`)
     })
   })
   if (bad.length > 0) {

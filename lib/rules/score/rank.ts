@@ -1,7 +1,7 @@
 // Places: a total order with equals, the same whatever order the cards came in. Committee Procedures 5A(6) for ties,
 // broken only once every card concerned is complete; until then those level share the place.
 
-import type { Standing } from '../standings'
+import type { HoleLine, Standing } from '../standings'
 import { type Contender, howBroken, inOrder, type TieTerms } from '../ties/break-ties'
 import type { Entry } from './entry-lines'
 import type { TermsInForce } from './terms-in-force'
@@ -63,9 +63,16 @@ function contenderOf(entry: Entry, { format }: TermsInForce): Contender {
     gross: shares ? lines.map((line) => (line.value ?? 0) + line.strokes) : null,
     handicap: last.balls.reduce((sum, ball) => sum + ball.handicap, 0),
     handicapHoles: last.holes.length,
-    startHole: last.balls[0]?.card?.startHole ?? 1,
+    startsAt: startsAt(last, lines),
     lastRound: entry.rounds === undefined ? null : last.score,
   }
+}
+
+/** Which of the counted holes came first in the order of play. */
+function startsAt({ balls }: Entry, lines: readonly HoleLine[]): number {
+  const start = balls.find((ball) => ball.card?.startHole !== undefined)?.card?.startHole
+  const at = start === undefined ? 0 : lines.findIndex((line) => line.hole >= start)
+  return Math.max(at, 0)
 }
 
 function standingOf(

@@ -16,7 +16,8 @@ export interface Contender {
   readonly handicap: number
   /** Holes that handicap is for: more than the values where not every hole counts. */
   readonly handicapHoles: number
-  readonly startHole: number
+  /** Index of the hole that was played first. */
+  readonly startsAt: number
   /** Score of the last round of several, compared before any window. */
   readonly lastRound: number | null
 }
@@ -110,7 +111,7 @@ function windowFigure(
   { rule, better, unit }: TieTerms,
 ): Figure | null {
   const holes = one.values.length
-  const window = windowOf(step, holes, one.startHole, rule.holesCount)
+  const window = windowOf(step, holes, one.startsAt, rule.holesCount)
   if (window === null) return null
   if (one.gross !== null) {
     let gross = 0

@@ -26,7 +26,7 @@ export function stepInWords(step: TieStep): string {
 }
 
 /**
- * Indexes of the holes of a window, in a round of `holes` holes that this entrant began on hole `start`. Null where the
+ * Indexes of the holes of a window, in a round of `holes` holes that this entrant began at index `start`. Null where the
  * round is too short for the step, or the window is the whole round and so level already.
  */
 export function windowOf(
@@ -38,7 +38,7 @@ export function windowOf(
   const end = step.kind === 'last' ? holes : 9
   if (step.kind === 'first-nine-last' && (holes <= 9 || step.holes > 9)) return null
   if (step.kind === 'last' && step.holes >= holes) return null
-  const shift = count === 'as-played' ? start - 1 : 0
+  const shift = count === 'as-played' ? start : 0
   const window: number[] = []
   for (let at = end - step.holes; at < end; at++) window.push(modulo(at + shift, holes))
   return window
