@@ -165,7 +165,6 @@ test('a group scores 18 holes and signs, with no signal from the seventh on', as
       expect(row.holesPlayed).toBe(18)
       expect(row.gross).toBe(card.holes.reduce((sum, hole) => sum + scoreOn(card, index, hole.hole), 0))
     }
-    await again.first().isVisible()
     await again.goto(`/${society}/days/${day}`)
     await expect(again.getByText(pack.cards[0]!.familyName).first()).toBeVisible()
   })

@@ -96,7 +96,7 @@ export function aldermossPack(changes: Partial<CardPack> = {}): CardPack {
 }
 
 export const GROSS: Readonly<Record<(typeof FOUR)[number], readonly number[]>> = {
-  haldane: [4, 5, 4, 5, 4, 5, 4, 3, 4, 5, 5, 3, 4, 5, 5, 3, 5, 5],
+  haldane: [4, 5, 4, 5, 4, 5, 4, 3, 4, 4, 5, 3, 4, 5, 5, 3, 5, 5],
   coldbrook: [5, 6, 3, 6, 5, 6, 4, 4, 6, 5, 5, 4, 6, 6, 4, 3, 5, 7],
   trevennor: [5, 5, 4, 5, 5, 7, 5, 3, 5, 5, 5, 3, 6, 6, 6, 4, 4, 6],
   tarrablane: [5, 6, 5, 7, 4, 7, 5, 5, 6, 6, 5, 4, 7, 6, 5, 4, 6, 6],

@@ -3,6 +3,7 @@
 import { useState } from 'react'
 import { holesInPlay } from '@/lib/outbox/card-now'
 import type { GroupSnapshot } from '@/lib/outbox/group-book'
+import { askToKeep } from '@/lib/outbox/on-this-phone'
 import { GroupSheet } from './group-sheet'
 import { HoleView } from './hole-view'
 import { NoPackYet } from './no-pack-yet'
@@ -40,6 +41,7 @@ export function CardApp({ link }: { link: string }) {
           holder={holder}
           onHold={(entryId) => {
             void book.hold(entryId)
+            askToKeep()
             go({ at: 'hole', hole: hole ?? firstOpen(now, order) })
           }}
         />

@@ -72,6 +72,24 @@ export function said(reading: Reading, hole: HoleFacts, score: Exclude<WrittenSc
   return `net ${score - hole.strokes}, ${worth(reading, hole, score)}`
 }
 
+const CLAUSES: Readonly<Record<Reading, string>> = {
+  points: 'Rules of Golf 21.1b',
+  net: 'Rules of Golf 3.3',
+  gross: 'Rules of Golf 3.3',
+  par: 'Rules of Golf 21.3b',
+}
+
+/** How a figure came about, in a sentence: strokes by index, net, and what that is worth. */
+export function workingOf(reading: Reading, hole: HoleFacts & Pick<PackHole, 'strokeIndex'>, score: number | 'x') {
+  const strokes = strokesIn(reading, hole)
+  const count = Math.abs(strokes)
+  const received = `${count === 0 ? 'no' : count} ${count === 1 ? 'stroke' : 'strokes'}${strokes < 0 ? ' given back' : ''}`
+  const by = reading === 'gross' ? '' : `, index ${hole.strokeIndex}, ${received}`
+  const net = score === 'x' || reading === 'gross' || reading === 'net' ? '' : `net ${score - strokes}, `
+  const sentence = `${score === 'x' ? 'No score' : score} on a par ${hole.par}${by}: ${net}${worth(reading, hole, score)}.`
+  return { sentence, clause: CLAUSES[reading] }
+}
+
 export const figureOf = (score: Exclude<WrittenScore, null>) => (score === 'x' ? 'no score' : String(score))
 
 export interface Total {

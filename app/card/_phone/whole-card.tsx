@@ -1,10 +1,21 @@
 'use client'
 
+import { useState } from 'react'
 import type { CardPack } from '@/lib/facts/card-pack'
 import type { CardNow, HoleNow } from '@/lib/outbox/card-now'
 import type { GroupBook, GroupSnapshot } from '@/lib/outbox/group-book'
 import { Dots } from './dots'
-import { figureOf, holeValue, type Reading, signed, strokesIn, TOTAL_WORD, totalFigure, totalOf } from './reading'
+import {
+  figureOf,
+  holeValue,
+  type Reading,
+  signed,
+  strokesIn,
+  TOTAL_WORD,
+  totalFigure,
+  totalOf,
+  workingOf,
+} from './reading'
 import { SignPart } from './sign-part'
 import { StateLine } from './state-line'
 import { hashOf } from './use-place'
@@ -97,36 +108,59 @@ export function WholeCard({ pack, now, book, card, holder, refuse }: Props) {
 }
 
 function HoleLine({ pack, hole }: { pack: CardPack; hole: HoleNow }) {
+  const [open, setOpen] = useState(false)
+  const working = hole.score === null ? null : workingOf(pack.reading, hole, hole.score)
   const value = hole.score === null ? null : holeValue(pack.reading, hole, hole.score)
   const last = typeof value !== 'number' ? (value === null ? '' : '–') : lastFigure(pack.reading, value, hole.par)
   const differ = hole.written.map((each) => `${shortName(pack, each.writer)} ${figureOf(each.score)}`).join(', ')
   return (
-    <tr className={hole.differs ? 'differs' : hole.score === null ? 'waits' : undefined}>
-      <th scope="row" className="lead-col fig">
-        <a href={hashOf({ at: 'hole', hole: hole.hole })} aria-label={`Hole ${hole.hole}: go to it`}>
-          {hole.hole}
-        </a>
-      </th>
-      <td className="fig">{hole.par}</td>
-      <td className="fig">{hole.strokeIndex}</td>
-      <td>
-        <Dots strokes={strokesIn(pack.reading, hole)} />
-      </td>
-      {hole.differs ? (
-        <td colSpan={2} className="small">
-          {differ}
+    <>
+      <tr className={hole.differs ? 'differs' : hole.score === null ? 'waits' : undefined}>
+        <th scope="row" className="lead-col fig">
+          <a href={hashOf({ at: 'hole', hole: hole.hole })} aria-label={`Hole ${hole.hole}: go to it`}>
+            {hole.hole}
+          </a>
+        </th>
+        <td className="fig">{hole.par}</td>
+        <td className="fig">{hole.strokeIndex}</td>
+        <td>
+          <Dots strokes={strokesIn(pack.reading, hole)} />
         </td>
-      ) : (
-        <>
-          <td className="fig gross">
-            {hole.score === null && <span className="unseen">to enter</span>}
-            {hole.score === 'x' ? <span className="small">no score</span> : hole.score}
-            {hole.ruled && <span className="small"> ruled</span>}
+        {hole.differs ? (
+          <td colSpan={2} className="small">
+            {differ}
           </td>
-          <td className="fig">{last}</td>
-        </>
+        ) : (
+          <>
+            <td className="fig gross">
+              {hole.score === null && <span className="unseen">to enter</span>}
+              {hole.score === 'x' ? <span className="small">no score</span> : hole.score}
+              {hole.ruled && <span className="small"> ruled</span>}
+            </td>
+            <td className="fig c-opens">
+              {working && (
+                <button
+                  type="button"
+                  className="opens"
+                  aria-expanded={open}
+                  aria-label={`${last === '–' ? 'no score' : last}, hole ${hole.hole}: open the working`}
+                  onClick={() => setOpen(!open)}
+                >
+                  {last}
+                </button>
+              )}
+            </td>
+          </>
+        )}
+      </tr>
+      {open && working && (
+        <tr className="working">
+          <td colSpan={6} role="status">
+            {working.sentence} <span className="clause">{working.clause}</span>
+          </td>
+        </tr>
       )}
-    </tr>
+    </>
   )
 }
 
