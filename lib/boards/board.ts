@@ -30,7 +30,7 @@ export function dayHead(record: DayRecord): DayHead {
 
 export function boardOf(record: DayRecord, countedAt: Date): DayBoard {
   const cards = cardsAsTheyStand(record)
-  const results = scoreDay(dayOfRecord(record, cards))
+  const results = scoreDay(dayOfRecord(record))
   const names = namesOf(record)
   const competitions = record.competitions.flatMap((one) => {
     const result = results.find(({ competition }) => competition === one.id)

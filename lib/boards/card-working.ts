@@ -39,7 +39,7 @@ export function cardWorkingOf(
   const entry = record.entries.find((one) => one.id === entryId && one.status === 'entered')
   if (!competition || !entry) return null
   const cards = cardsAsTheyStand(record)
-  const day = dayOfRecord(record, cards)
+  const day = dayOfRecord(record)
   const result = scoreDay(day).find((one) => one.competition === competition.id)
   const standing = result?.standings.find((one) => one.players.includes(entryId))
   if (!result || !standing) return null

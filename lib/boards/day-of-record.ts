@@ -6,8 +6,20 @@ import type { Card, Competition, Day, Match, Player, Side, Tee } from '@/lib/rul
 import { formatOf } from '@/lib/rules/formats/catalogue'
 import { type CurrentCard, currentCard } from './current-card'
 
+// A record is one state of the book and never changes, so what is worked out from it is kept as long as it is.
+const stands = new WeakMap<DayRecord, ReadonlyMap<string, CurrentCard>>()
+const days = new WeakMap<DayRecord, Day>()
+
 /** Every card of the day as it stands, by entry. */
 export function cardsAsTheyStand(record: DayRecord): ReadonlyMap<string, CurrentCard> {
+  const known = stands.get(record)
+  if (known) return known
+  const cards = standing(record)
+  stands.set(record, cards)
+  return cards
+}
+
+function standing(record: DayRecord): ReadonlyMap<string, CurrentCard> {
   const factsOf = grouped(record.facts)
   const signaturesOf = grouped(record.signatures)
   const rulingsOf = grouped(record.rulings)
@@ -35,10 +47,15 @@ function grouped<T extends { readonly cardId: string }>(rows: readonly T[]): Rea
   return by
 }
 
-export function dayOfRecord(
-  record: DayRecord,
-  cards: ReadonlyMap<string, CurrentCard> = cardsAsTheyStand(record),
-): Day {
+export function dayOfRecord(record: DayRecord): Day {
+  const known = days.get(record)
+  if (known) return known
+  const day = counted(record, cardsAsTheyStand(record))
+  days.set(record, day)
+  return day
+}
+
+function counted(record: DayRecord, cards: ReadonlyMap<string, CurrentCard>): Day {
   // Who waits or withdrew does not play; who has no figure yet cannot be counted until somebody gives one.
   const playing = record.entries.filter((entry) => entry.status === 'entered' && entry.indexTenths !== null)
   const startHole = new Map(record.groups.flatMap((group) => group.entryIds.map((id) => [id, group.startHole])))

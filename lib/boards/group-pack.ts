@@ -10,7 +10,7 @@ import { mainReading } from './own-handicaps'
 
 export function groupPack(record: DayRecord, group: GroupRecord): CardPack {
   const cards = cardsAsTheyStand(record)
-  const main = mainReading(record, dayOfRecord(record, cards))
+  const main = mainReading(record, dayOfRecord(record))
   return {
     packVersion: 1,
     society: record.society.name,

@@ -16,7 +16,7 @@ import type { MatchSheet, MatchSide } from './views'
 /** Null when one of the two does not play in the day, or both are the same. */
 export function matchSheetOf(record: DayRecord, a: string, b: string): MatchSheet | null {
   const cards = cardsAsTheyStand(record)
-  const day = dayOfRecord(record, cards)
+  const day = dayOfRecord(record)
   const match = a === b ? null : matchBetween(day, a, b)
   if (!match || !cards.has(a) || !cards.has(b)) return null
   const names = namesOf(record)

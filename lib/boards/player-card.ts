@@ -14,7 +14,7 @@ export function playerCardOf(record: DayRecord, entryId: string): PlayerCard | n
   const entry = record.entries.find((one) => one.id === entryId && one.status === 'entered')
   if (!entry) return null
   const cards = cardsAsTheyStand(record)
-  const day = dayOfRecord(record, cards)
+  const day = dayOfRecord(record)
   const results = scoreDay(day)
   const names = namesOf(record)
   const kept = record.cards.find((one) => one.entryId === entryId)

@@ -3,7 +3,7 @@
 import type { DayRecord } from '@/lib/facts/day-record'
 import { boardOf } from './board'
 import { rulingsInForce } from './current-card'
-import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
+import { dayOfRecord } from './day-of-record'
 import { type Names, namesOf } from './entrant-names'
 import { listed, ordinal, scoreShort } from './in-words'
 import { mainReading } from './own-handicaps'
@@ -60,7 +60,7 @@ function tiesOf(board: CompetitionBoard, several: boolean, names: Names): string
 
 /** How each hole played: the average value of the cards that have a figure on it, to two places. */
 function courseOf(record: DayRecord): ResultSheet['course'] {
-  const lines = [...mainReading(record, dayOfRecord(record, cardsAsTheyStand(record))).lines.values()]
+  const lines = [...mainReading(record, dayOfRecord(record)).lines.values()]
   return Array.from({ length: record.round.holes }, (_, at) => {
     const values = lines
       .filter((line) => line.holes.some((hole) => hole.gross !== null && hole.gross !== 'x'))

@@ -21,7 +21,7 @@ interface Desk {
 
 export function returnsOf(record: DayRecord, zone: string): ReturnsView {
   const cards = cardsAsTheyStand(record)
-  const main = mainReading(record, dayOfRecord(record, cards))
+  const main = mainReading(record, dayOfRecord(record))
   const desk: Desk = { record, names: namesOf(record), zone }
   const rulings = rulingLines(desk)
   const onCourse = new Map(groupsOnCourse(record, cards).map((group) => [group.number, group]))

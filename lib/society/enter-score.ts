@@ -54,9 +54,10 @@ export async function deliverFacts(
     groupId: actor.groupId,
   }
   const inOrder = [...read.value.facts].sort((a, b) => a.seq - b.seq)
+  const touched = new Set(inOrder.map((fact) => fact.cardId))
   const done = await write(async (tx) => {
     const lastSeq = await takeDevice(tx, device, now)
-    const group = lastSeq === null ? null : await groupSources(tx, actor)
+    const group = lastSeq === null ? null : await groupSources(tx, actor, touched)
     if (lastSeq === null || !group)
       return refused('no-such-group', 'That group is not in this day any more. Ask the desk for the new start sheet.')
     const plan = planDelivery(group, inOrder, lastSeq, actor.societyId, device.id, now)
@@ -77,11 +78,7 @@ export async function deliverFacts(
       throw new Error(`The number of ${device.id} moved inside the transaction.`)
     const moved = plan.facts.length || plan.signatures.length
     const day = moved
-      ? await moveScores(
-          tx,
-          actor.dayId,
-          plan.facts.some((fact) => !fact.late),
-        )
+      ? await moveScores(tx, actor.dayId, group.status === 'frozen' && plan.facts.some((fact) => !fact.late))
       : null
     return ok({
       answers: [...repeats.values(), ...plan.answers],
@@ -175,7 +172,7 @@ export async function keyCard(
     if (!steps) return ok({ scoreVersion: sources.scoreVersion, ready, version: null })
     if (!(await moveDevice(tx, device.id, lastSeq, lastSeq + steps)))
       throw new Error(`The number of ${device.id} moved inside the transaction.`)
-    const day = await moveScores(tx, dayId, added.length > 0)
+    const day = await moveScores(tx, dayId, sources.status === 'frozen' && added.length > 0)
     return ok({ scoreVersion: day.scoreVersion, ready, version: versionText(day) })
   })
   if (!done.ok) return done

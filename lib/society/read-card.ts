@@ -7,9 +7,9 @@ import { playerCardOf } from '@/lib/boards/player-card'
 import type { CardWorking, MatchSheet, PlayerCard } from '@/lib/boards/views'
 import type { DayRecord } from '@/lib/facts/day-record'
 import { ok, type Refused, type Result, refused } from '@/lib/result'
-import { readDayRecord } from '@/lib/store/day-record'
 import { zoneOfInstallation } from '@/lib/store/settings'
 import { noSuchDay } from './read-board'
+import { recordAtVersion } from './record-at-version'
 
 type NoCard = 'no-such-day' | 'no-such-card'
 
@@ -42,7 +42,7 @@ async function ofDay<T>(
   daySlug: string,
   find: (record: DayRecord) => T | null,
 ): Promise<Result<T, NoCard>> {
-  const record = await readDayRecord({ societySlug: slug, daySlug })
+  const record = await recordAtVersion(slug, daySlug)
   if (!record) return noSuchDay()
   const found = find(record)
   return found === null ? noSuchCard() : ok(found)

@@ -275,9 +275,10 @@ function scoresOf(json: string): readonly WrittenScore[] {
   return z.array(writtenScore).parse(JSON.parse(json))
 }
 
-export async function rulingsOf(tx: Tx, dayId: string): Promise<RulingRecord[]> {
+/** Of the whole day, or of some of its cards. */
+export async function rulingsOf(tx: Tx, dayId: string, cardIds?: readonly string[]): Promise<RulingRecord[]> {
   const rows = await tx.ruling.findMany({
-    where: { dayId },
+    where: { dayId, ...(cardIds ? { cardId: { in: [...cardIds] } } : {}) },
     select: {
       id: true,
       number: true,

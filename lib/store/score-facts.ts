@@ -72,47 +72,57 @@ export interface GroupSources {
   readonly signatures: readonly SignatureRecord[]
 }
 
-/** Everything that decides about a score of this group, from inside the transaction. */
+interface GroupRow {
+  readonly status: string
+  readonly started: number | bigint
+  readonly scoreVersion: number | bigint
+  readonly holes: number | bigint
+  readonly entryId: string
+  readonly firstName: string
+  readonly familyName: string
+  readonly cardId: string | null
+  readonly markerId: string | null
+  readonly state: string | null
+}
+
+/**
+ * Everything that decides about scores on these cards of the group, from inside the transaction. One statement for the
+ * group, in SQL that both databases speak: this is what every delivery waits for.
+ */
 export async function groupSources(
   tx: Tx,
   which: { readonly societyId: string; readonly dayId: string; readonly groupId: string },
+  touched: ReadonlySet<string>,
 ): Promise<GroupSources | null> {
-  const group = await tx.group.findFirst({
-    where: { id: which.groupId, societyId: which.societyId, round: { dayId: which.dayId } },
-    select: {
-      places: {
-        select: { entryId: true, entry: { select: { person: { select: { firstName: true, familyName: true } } } } },
-        orderBy: { position: 'asc' },
-      },
-      round: {
-        select: {
-          id: true,
-          holes: true,
-          day: { select: { status: true, startPublishedAt: true, scoreVersion: true } },
-        },
-      },
-    },
-  })
-  if (!group) return null
-  const entryIds = group.places.map((place) => place.entryId)
-  const rows = await tx.card.findMany({
-    where: { roundId: group.round.id, entryId: { in: entryIds } },
-    select: { id: true, entryId: true, markerId: true, state: true, takenInAt: true },
-  })
-  const cardIds = rows.map((row) => row.id)
+  const rows = await tx.$queryRaw<GroupRow[]>`
+    SELECT d."status", CASE WHEN d."startPublishedAt" IS NULL THEN 0 ELSE 1 END AS "started", d."scoreVersion",
+      r."holes", e."id" AS "entryId", p."firstName", p."familyName", c."id" AS "cardId", c."markerId", c."state"
+    FROM "Group" g
+    JOIN "Round" r ON r."id" = g."roundId"
+    JOIN "Day" d ON d."id" = r."dayId"
+    JOIN "GroupPlace" s ON s."groupId" = g."id"
+    JOIN "Entry" e ON e."id" = s."entryId"
+    JOIN "Person" p ON p."id" = e."personId"
+    LEFT JOIN "Card" c ON c."entryId" = e."id" AND c."roundId" = r."id"
+    WHERE g."id" = ${which.groupId} AND g."societyId" = ${which.societyId} AND d."id" = ${which.dayId}
+    ORDER BY s."position"`
+  const [first] = rows
+  if (!first) return null
+  const cards = rows.flatMap(({ cardId, entryId, markerId, state }): CardRecord[] =>
+    cardId === null ? [] : [{ id: cardId, entryId, markerId, state: state as CardRecord['state'], takenInAt: null }],
+  )
+  const cardIds = cards.map((card) => card.id).filter((id) => touched.has(id))
   return {
     dayId: which.dayId,
-    status: group.round.day.status as DayStatus,
-    startPublished: group.round.day.startPublishedAt !== null,
-    scoreVersion: group.round.day.scoreVersion,
-    holes: group.round.holes,
-    entryIds,
-    nameOf: Object.fromEntries(
-      group.places.map(({ entryId, entry: { person } }) => [entryId, `${person.firstName} ${person.familyName}`]),
-    ),
-    cards: rows.map((row) => ({ ...row, state: row.state as CardRecord['state'] })),
+    status: first.status as DayStatus,
+    startPublished: Number(first.started) === 1,
+    scoreVersion: Number(first.scoreVersion),
+    holes: Number(first.holes),
+    entryIds: rows.map((row) => row.entryId),
+    nameOf: Object.fromEntries(rows.map((row) => [row.entryId, `${row.firstName} ${row.familyName}`])),
+    cards,
     facts: await factsOf(tx, cardIds),
-    rulings: (await rulingsOf(tx, which.dayId)).filter((ruling) => cardIds.includes(ruling.cardId)),
+    rulings: await rulingsOf(tx, which.dayId, cardIds),
     signatures: await signaturesOf(tx, cardIds),
   }
 }
@@ -151,7 +161,7 @@ export async function cardSources(
     holes: round.holes,
     card: { ...card, state: card.state as CardRecord['state'] },
     facts: await factsOf(tx, [card.id]),
-    rulings: (await rulingsOf(tx, which.dayId)).filter((ruling) => ruling.cardId === card.id),
+    rulings: await rulingsOf(tx, which.dayId, [card.id]),
     signatures: await signaturesOf(tx, [card.id]),
   }
 }

@@ -18,14 +18,17 @@ export async function boardNow(societySlug: string, daySlug: string): Promise<Da
     select: {
       id: true,
       societyId: true,
+      status: true,
       version: true,
       scoreVersion: true,
       snapshot: { select: { scoreVersion: true, dayVersion: true, board: true } },
     },
   })
   if (!day) return null
-  const { snapshot, id, ...rest } = day
-  const fresh = snapshot?.scoreVersion === day.scoreVersion && snapshot.dayVersion === day.version
+  const { snapshot, id, status, ...rest } = day
+  // Before the freeze a member's changed figure shows at once, although the day itself has not moved.
+  const fresh =
+    status !== 'called' && snapshot?.scoreVersion === day.scoreVersion && snapshot.dayVersion === day.version
   return { ...rest, dayId: id, board: fresh ? snapshot.board : null }
 }
 
