@@ -70,7 +70,7 @@ function contenderOf(entry: Entry, { format }: TermsInForce): Contender {
 
 /** Which of the counted holes came first in the order of play. */
 function startsAt({ balls }: Entry, lines: readonly HoleLine[]): number {
-  const start = balls.find((ball) => ball.card?.startHole !== undefined)?.card?.startHole
+  const start = balls[0]?.card?.startHole
   const at = start === undefined ? 0 : lines.findIndex((line) => line.hole >= start)
   return Math.max(at, 0)
 }
