@@ -1,0 +1,279 @@
+// Promise: a list saved from any spreadsheet is understood or refused with the row that is wrong; the preview says what
+// will happen and the import does exactly that, or nothing.
+import ExcelJS from 'exceljs'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { importCourse, previewCourse } from '@/lib/society/import-course'
+import { importMembers, previewMembers } from '@/lib/society/import-members'
+import { courseById, courseList } from '@/lib/society/keep-course'
+import { memberList } from '@/lib/society/keep-person'
+import { figureIn } from '@/lib/society/member-sheet'
+import { readTable } from '@/lib/society/table-file'
+import { ownBook } from '../../setup/copy'
+import { got, type World, world } from './world'
+
+let close: () => Promise<void>
+let w: World
+beforeAll(async () => {
+  close = (await ownBook()).close
+  w = await world()
+})
+afterAll(() => close())
+
+const bytes = (text: string) => new TextEncoder().encode(text)
+const csv = (text: string, fileName = 'members.csv') => ({ fileName, bytes: bytes(text) })
+
+async function xlsx(rows: readonly (readonly ExcelJS.CellValue[])[]): Promise<Uint8Array> {
+  const workbook = new ExcelJS.Workbook()
+  const sheet = workbook.addWorksheet('Members')
+  for (const row of rows) sheet.addRow([...row])
+  return new Uint8Array((await workbook.xlsx.writeBuffer()) as ArrayBuffer)
+}
+
+const figures = async () =>
+  Object.fromEntries(got(await memberList(w.actor)).map((one) => [one.familyName, one.figure] as const))
+
+describe('a figure as people write it', () => {
+  it.each([
+    ['18.4', 184],
+    ['18.4*', 184],
+    [' 18,4 ', 184],
+    ['18.40', 184],
+    ['18', 180],
+    ['18.4 R', 184],
+    ['+2.1', -21],
+    ['-2.1', -21],
+    ['−2.1', -21],
+    ['0', 0],
+    ['+0', 0],
+    ['54', 540],
+    ['', null],
+    ['n/a', null],
+    ['-', null],
+    ['54.1', 'fault'],
+    ['+15.1', 'fault'],
+    ['18.45', 'fault'],
+    ['eighteen', 'fault'],
+    ['1e2', 'fault'],
+  ] as const)('%j', (written, tenths) => {
+    expect(figureIn(written)).toBe(tenths)
+  })
+})
+
+describe('a messy member list', () => {
+  const messy = [
+    '\uFEFFFernbrake list;;;;',
+    ';;;;',
+    " Surname ;First name;H'CAP;m/f;E-Mail",
+    'Zephyrine;Ondine;18.4*;F;ondine@example.org',
+    ';;;;',
+    '"O’Varrow; of Reed";Tam;+2.1;M;',
+    'Haldane;Corin;3.1;;',
+    'COLDBROOK;emrys;17.9;;emrys@example.org',
+    'Zephyrine;Ondine;18.4*;F;ondine@example.org',
+    'Nofigure;Nan;;W;',
+  ].join('\r\n')
+
+  it('is shown row by row with the numbers of the file', async () => {
+    const preview = got(await previewMembers(w.actor, csv(messy)))
+    expect(preview.columns.map((column) => column.readAs)).toEqual([
+      'Family name',
+      'First name',
+      'Society handicap',
+      'Men or women',
+      'E-mail',
+    ])
+    expect(preview.rows.map((row) => [row.row, row.what, row.figure])).toEqual([
+      [4, 'new', '18.4'],
+      [6, 'new', '+2.1'],
+      [7, 'changed', '3.1'],
+      [8, 'changed', '17.9'],
+      [9, 'left-aside', '18.4'],
+      [10, 'new', 'none yet'],
+    ])
+    expect(preview.rows[3]!.sentence).toContain('Figure 18.4 becomes 17.9')
+    expect(preview.ready).toBe(true)
+    expect(await figures()).not.toHaveProperty('Zephyrine')
+  })
+
+  it('is read in as it was shown, once; the same file again changes nothing', async () => {
+    const { digest } = got(await previewMembers(w.actor, csv(messy)))
+    expect(await importMembers(w.actor, { ...csv(`${messy}\r\nLate;Larry;9;M;`), digest })).toMatchObject({
+      code: 'file-changed',
+    })
+    expect(got(await importMembers(w.actor, { ...csv(messy), digest }))).toEqual({ added: 3, changed: 2, unchanged: 0 })
+    expect(await figures()).toMatchObject({
+      Zephyrine: '18.4',
+      'O’Varrow; of Reed': '+2.1',
+      Coldbrook: '17.9',
+      Nofigure: 'none yet',
+    })
+    expect(got(await importMembers(w.actor, { ...csv(messy), digest }))).toEqual({ added: 0, changed: 0, unchanged: 5 })
+  })
+
+  it('is not read in at all when one row is wrong, and every wrong row is named', async () => {
+    const bad = [
+      'Name,Index,Sex',
+      'Good Soul,12.0,M',
+      'Bad Figure,120,M',
+      'Nobody,5,M',
+      'Odd One,9,X',
+      'Good Soul,13.0,M',
+      'Who Knows,3,',
+    ].join('\n')
+    const file = csv(bad)
+    const preview = got(await previewMembers(w.actor, file))
+    expect(preview.ready).toBe(false)
+    expect(preview.faults.map((fault) => fault.place)).toEqual([
+      'row 3, Handicap index',
+      'row 4, Name',
+      'row 5, Men or women',
+      'row 6',
+      'row 7',
+    ])
+    expect(await importMembers(w.actor, { ...file, digest: preview.digest })).toMatchObject({ code: 'file-has-faults' })
+    expect(await figures()).not.toHaveProperty('Soul')
+  })
+
+  it('reads older letters, tabs, UTF-16 and names in one column', async () => {
+    const latin = new Uint8Array([...'Name\tHcp\tM/F\nLefèvre, Zoë\t20.0\tL\n'].map((letter) => letter.charCodeAt(0)))
+    expect(got(await previewMembers(w.actor, { fileName: 'old.txt', bytes: latin })).rows[0]).toMatchObject({
+      name: 'Zoë Lefèvre',
+      gender: 'women',
+      figure: '20.0',
+    })
+    const wide = new Uint8Array(Buffer.from('\uFEFFPlayer,Handicap,Gender\nMr Sam Sedgeway,7.5,Male\n', 'utf16le'))
+    expect(got(await previewMembers(w.actor, { fileName: 'wide.csv', bytes: wide })).rows[0]).toMatchObject({
+      name: 'Sam Sedgeway',
+      figure: '7.5',
+    })
+  })
+
+  it('leaves a figure of somebody in the book to the handicap secretary', async () => {
+    const captain = { ...w.actor, duties: ['captain' as const] }
+    const preview = got(await previewMembers(captain, csv('Name,Index\nMagnus Storrey,20.0\nPetra Ashgill,9.9')))
+    expect(preview.rows.map((row) => row.what)).toEqual(['fault', 'unchanged'])
+  })
+})
+
+describe('an XLSX', () => {
+  it('gives the values of its formulas and hides no row', async () => {
+    const file = {
+      fileName: 'list.xlsx',
+      bytes: await xlsx([
+        ['Forename', 'Surname', 'WHS Index', 'Gender'],
+        ['Ada', 'Quillfern', { formula: '10+8.4', result: 18.400000000000002 }, 'W'],
+        [],
+        ['Bo', { richText: [{ text: 'Sedge' }, { text: 'moor' }] }, '+1.3', 'M'],
+      ]),
+    }
+    const preview = got(await previewMembers(w.actor, file))
+    expect(preview.rows.map((row) => [row.row, row.name, row.figure, row.what])).toEqual([
+      [2, 'Ada Quillfern', '18.4', 'new'],
+      [4, 'Bo Sedgemoor', '+1.3', 'new'],
+    ])
+    expect(got(await importMembers(w.actor, { ...file, digest: preview.digest })).added).toBe(2)
+  })
+})
+
+describe('what is no list', () => {
+  it.each([
+    ['empty-file', new Uint8Array()],
+    ['empty-file', bytes('\n\n , ,\n')],
+    ['not-a-table', new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0, 0, 0, 13])],
+    ['not-a-table', bytes('%PDF-1.7 whatever')],
+    ['not-a-table', new Uint8Array([0x50, 0x4b, 3, 4, 1, 2, 3, 4])],
+    ['old-spreadsheet', new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1])],
+    ['no-headings', bytes('just,some,words\nand,more,words')],
+    ['file-too-large', new Uint8Array(2 * 1024 * 1024 + 1).fill(65)],
+    ['file-too-large', bytes(`Name,Index\n${'A B,1\n'.repeat(1001)}`)],
+  ] as const)('is refused as %s', async (code, content) => {
+    const answer = await previewMembers(w.actor, { fileName: 'file.csv', bytes: content })
+    expect(answer).toMatchObject({ ok: false, code })
+  })
+
+  it('names the row whose quotation mark is left open', async () => {
+    const table = got(await readTable(bytes('Name,Index\n"Open,1\nNext,2\n')))
+    expect(table.faults).toHaveLength(1)
+  })
+})
+
+const PARS = '4 5 3 4 4 5 4 3 4 4 4 3 4 5 4 3 4 5'.split(' ')
+const INDEXES = '5 11 17 1 13 7 9 15 3 10 4 18 2 14 8 12 16 6'.split(' ')
+
+describe('a course card', () => {
+  const upright = [
+    'Course,Gorse Hill',
+    'Hole,Par,S.I.,White,Yellow yds,Red,Par W',
+    ...PARS.map((par, at) => [at + 1, par, INDEXES[at], 350 + at, 330 + at, 300 + at, at === 12 ? 5 : par].join(',')),
+    'Total,72,,6453,6093,5553,73',
+    'Course rating men,,,70.6,69.2,,',
+    'Slope men,,,128,125,,',
+    'Course rating women,,,,,70.9,',
+    'Slope women,,,,,125,',
+  ].join('\n')
+
+  it('is read with its holes below one another, its totals left aside', async () => {
+    const file = csv(upright, 'card.csv')
+    const preview = got(await previewCourse(w.actor, file))
+    expect(preview.faults).toEqual([])
+    expect(
+      preview.rows.map((row) => [row.tee, row.gender, row.par, row.courseRating, row.slopeRating, row.what]),
+    ).toEqual([
+      ['White', 'men', 72, '70.6', 128, 'new'],
+      ['Yellow', 'men', 72, '69.2', 125, 'new'],
+      ['Red', 'women', 73, '70.9', 125, 'new'],
+    ])
+    const { courseId } = got(await importCourse(w.actor, { ...file, digest: preview.digest }))
+    const kept = got(await courseById(w.actor, courseId))
+    expect(kept.name).toBe('Gorse Hill')
+    expect(kept.tees.find((tee) => tee.name === 'Red')?.holes[12]).toEqual({
+      hole: 13,
+      par: 5,
+      strokeIndex: 2,
+      yards: 312,
+    })
+    expect(got(await previewCourse(w.actor, file)).rows.map((row) => row.what)).toEqual([
+      'unchanged',
+      'unchanged',
+      'unchanged',
+    ])
+  })
+
+  it('is read lying on its side, from the name of the file, and as one line for each tee and hole', async () => {
+    const lying = [
+      ['Hole', ...PARS.map((_, at) => at + 1), 'Course rating', 'Slope rating'].join(';'),
+      ['Par', ...PARS, '', ''].join(';'),
+      ['Stroke Index', ...INDEXES, '', ''].join(';'),
+      ['Yellow', ...PARS.map((_, at) => 330 + at), '69,2', '125'].join(';'),
+    ].join('\n')
+    const aside = got(await previewCourse(w.actor, csv(lying, 'moss-end.csv')))
+    expect(aside.faults).toEqual([])
+    expect(aside.sentence).toBe('moss end: 1 tee, a new course.')
+    expect(aside.rows[0]).toMatchObject({ tee: 'Yellow', par: 72, courseRating: '69.2', slopeRating: 125 })
+    const long = [
+      'Course,Tee,M/F,Rating,Slope,Hole,Par,SI,Yards',
+      ...PARS.map((par, at) => ['Long Moor', 'Red', 'W', 70.9, 125, at + 1, par, INDEXES[at], ''].join(',')),
+    ].join('\n')
+    const lines = got(await previewCourse(w.actor, csv(long, 'x.csv')))
+    expect(lines.faults).toEqual([])
+    expect(lines.rows[0]).toMatchObject({ tee: 'Red', gender: 'women', par: 72, yards: null })
+  })
+
+  it('is refused whole when a stroke index is there twice, a hole is missing or a rating stands alone', async () => {
+    const before = got(await courseList(w.actor)).length
+    for (const [from, to, place] of [
+      ['\n2,5,11,', '\n2,5,5,', 'White, men, hole 2, strokeIndex'],
+      ['\n18,5,6,367,347,317,5', '', 'White, men, holes'],
+      ['Slope men,,,128,125', 'Slope men,,,,125', 'White, men'],
+      ['\n2,5,11,', '\n2,,11,', 'White, men, hole 2'],
+    ] as const) {
+      const file = csv(upright.replace('Gorse Hill', 'Thistle Hill').replace(from, to), 'card.csv')
+      const preview = got(await previewCourse(w.actor, file))
+      expect(preview.faults[0]?.place).toBe(place)
+      expect(await importCourse(w.actor, { ...file, digest: preview.digest })).toMatchObject({
+        code: 'file-has-faults',
+      })
+    }
+    expect(got(await courseList(w.actor))).toHaveLength(before)
+  })
+})
