@@ -9,8 +9,11 @@ export interface Figure {
   readonly held: boolean | null
 }
 
+/** What was measured, or why nothing was. */
+export type Figures = readonly Figure[] | { readonly leftOut: string }
+
 export interface Bench {
-  readonly measure: () => Promise<readonly Figure[] | { readonly leftOut: string }>
+  readonly measure: () => Promise<Figures>
 }
 
 export function median(figures: readonly number[]): number {
