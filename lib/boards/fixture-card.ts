@@ -23,7 +23,8 @@ export interface FixtureSource {
     readonly startKind: 'tee-times' | 'shotgun'
     readonly formats: readonly string[]
     readonly players: number
-    readonly sheet: { readonly number: number; readonly sheet: string } | null
+    readonly published: number | null
+    readonly winner: Winner | null
   }[]
 }
 
@@ -36,14 +37,12 @@ export function fixtureCard(source: FixtureSource): FixtureCard {
     isDemo: source.isDemo,
     seasonName: season?.name ?? null,
     seasons: earlier.map(({ name, days }) => ({ name, days })),
-    days: source.days.map(({ slug, name, number, sheet, formats, ...day }) => ({
+    days: source.days.map(({ slug, name, number, formats, ...day }) => ({
       ...day,
       daySlug: slug,
       dayName: name,
       dayNumber: number,
       formats: formats.map((id) => lowered(formatOf(id)?.name ?? id)),
-      published: sheet?.number ?? null,
-      winner: sheet ? winnerOf(JSON.parse(sheet.sheet) as ResultSheet) : null,
     })),
   }
 }
@@ -55,7 +54,9 @@ function lowered(name: string): string {
     : name
 }
 
-function winnerOf(sheet: ResultSheet): { readonly name: string; readonly score: string } | null {
+export type Winner = NonNullable<FixtureCard['days'][number]['winner']>
+
+export function winnerOf(sheet: ResultSheet): Winner | null {
   const main = sheet.board.competitions[0]
   const first = main?.rows.filter((row) => row.place === 1) ?? []
   if (!main || !first.length) return null

@@ -2,13 +2,13 @@
 
 import 'server-only'
 import { boardOf } from '@/lib/boards/board'
-import { fixtureCard } from '@/lib/boards/fixture-card'
+import { fixtureCard, type Winner, winnerOf } from '@/lib/boards/fixture-card'
 import type { DayBoard, FixtureCard, ResultSheet } from '@/lib/boards/views'
 import { ok, type Result, refused } from '@/lib/result'
 import { readDayRecord } from '@/lib/store/day-record'
 import { versionText } from '@/lib/store/day-versions'
 import { fixturesOf } from '@/lib/store/fixtures'
-import { type SheetKept, sheetsOf } from '@/lib/store/publications'
+import { type SheetKept, sheetById, sheetsOf } from '@/lib/store/publications'
 import { boardNow, keepSnapshot } from '@/lib/store/snapshots'
 
 export type NoSuchDay = 'no-such-society' | 'no-such-day'
@@ -78,7 +78,28 @@ export function noSuchDay() {
 export async function fixtures(slug: string): Promise<Result<FixtureCard, 'no-such-society'>> {
   const rows = await fixturesOf(slug)
   if (!rows) return refused('no-such-society', 'No society keeps its days here under that name.')
-  return ok(fixtureCard(rows))
+  const days = await Promise.all(
+    rows.days.map(async ({ sheet, ...day }) => ({
+      ...day,
+      published: sheet?.number ?? null,
+      winner: sheet && (await winnerOnSheet(sheet.id)),
+    })),
+  )
+  return ok(fixtureCard({ ...rows, days }))
+}
+
+// A sheet never changes: its winner is read from it once.
+const winners = globalThis as { daybookWinners?: Map<string, Winner | null> }
+const WINNERS_KEPT = 1000
+
+async function winnerOnSheet(id: string): Promise<Winner | null> {
+  winners.daybookWinners ??= new Map()
+  const known = winners.daybookWinners.get(id)
+  if (known !== undefined) return known
+  const winner = winnerOf(sheetOf(await sheetById(id)))
+  if (winners.daybookWinners.size >= WINNERS_KEPT) winners.daybookWinners.clear()
+  winners.daybookWinners.set(id, winner)
+  return winner
 }
 
 export interface PublishedSheet {

@@ -23,7 +23,7 @@ export interface FixtureRows {
     readonly startKind: 'tee-times' | 'shotgun'
     readonly formats: readonly string[]
     readonly players: number
-    readonly sheet: { readonly number: number; readonly sheet: string } | null
+    readonly sheet: { readonly id: string; readonly number: number } | null
   }[]
 }
 
@@ -58,7 +58,7 @@ export async function fixturesOf(societySlug: string): Promise<FixtureRows | nul
             startPublishedAt: true,
             rounds: { where: { number: 1 }, select: { courseName: true, firstTee: true, startKind: true } },
             competitions: { select: { format: true }, orderBy: { number: 'asc' } },
-            publications: { select: { number: true, sheet: true }, orderBy: { number: 'desc' }, take: 1 },
+            publications: { select: { id: true, number: true }, orderBy: { number: 'desc' }, take: 1 },
             _count: { select: { entries: { where: { status: 'entered' } } } },
           },
           orderBy: { number: 'asc' },

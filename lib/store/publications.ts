@@ -38,6 +38,10 @@ export async function sheetsOf(
   return { one, all: day.publications }
 }
 
+export async function sheetById(id: string): Promise<SheetKept> {
+  return reading().publication.findUniqueOrThrow({ where: { id }, select: { number: true, sheet: true } })
+}
+
 /** The newest sheet from inside the transaction that may publish the next. */
 export async function newestSheet(
   tx: Tx,
