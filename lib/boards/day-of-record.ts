@@ -47,7 +47,9 @@ function grouped<T extends { readonly cardId: string }>(rows: readonly T[]): Rea
   return by
 }
 
-export function dayOfRecord(record: DayRecord): Day {
+/** `cards` other than those of the record itself: an empty map leaves out what was written and ruled. */
+export function dayOfRecord(record: DayRecord, cards?: ReadonlyMap<string, CurrentCard>): Day {
+  if (cards) return counted(record, cards)
   const known = days.get(record)
   if (known) return known
   const day = counted(record, cardsAsTheyStand(record))
