@@ -25,8 +25,6 @@ export const figure = (tenths: number | null) =>
 /** Playing handicaps: -2 is "+2". */
 export const handicap = (whole: number | null) => (whole === null ? '–' : whole < 0 ? `+${-whole}` : String(whole))
 
-export const rating = (tenths: number) => (tenths / 10).toFixed(1)
-
 export const money = (pence: number) => (pence % 100 === 0 ? `£${pence / 100}` : `£${(pence / 100).toFixed(2)}`)
 
 export const count = (n: number, one: string, many = `${one}s`) => `${n} ${n === 1 ? one : many}`

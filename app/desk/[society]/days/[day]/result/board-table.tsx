@@ -18,15 +18,19 @@ const scoreOf = (row: BoardRow, board: CompetitionBoard): string => {
 export function BoardTable({
   board,
   card,
+  name,
 }: {
   readonly board: CompetitionBoard
   readonly card: (row: BoardRow) => string
+  readonly name: (entryId: string) => string
 }) {
   if (board.matches.length > 0) {
     return (
       <ul className="plain">
         {board.matches.map((match) => (
-          <li key={match.id}>{match.result}</li>
+          <li key={match.id}>
+            {name(match.a)} v {name(match.b)}: <b>{match.result}</b>
+          </li>
         ))}
       </ul>
     )

@@ -29,6 +29,7 @@ export default async function Result({ params }: { params: Promise<{ society: st
     last && board.ok && sheet?.ok && standingOf(board.value) !== standingOf(sheet.value.sheet.board),
   )
   const where = { society, day }
+  const names = new Map(record.entries.map((entry) => [entry.id, `${entry.firstName} ${entry.familyName}`]))
   return (
     <DeskFrame
       societySlug={society}
@@ -80,6 +81,7 @@ export default async function Result({ params }: { params: Promise<{ society: st
               </p>
               <BoardTable
                 board={competition}
+                name={(entryId) => names.get(entryId) ?? 'unknown'}
                 card={(row) => `/${society}/days/${day}/cards/${row.entryIds[0] ?? row.entrant}`}
               />
             </section>

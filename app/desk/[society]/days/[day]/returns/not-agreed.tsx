@@ -26,10 +26,10 @@ export function NotAgreed({
   readonly first: boolean
 }) {
   const figures = distinct(hole.written)
-  const [chosen, setChosen] = useState<string>(String(figures[0]?.score ?? ''))
+  const [chosen, setChosen] = useState<string | null>(null)
   const [other, setOther] = useState('')
   const group = useId()
-  const value = chosen === 'other' ? other : chosen
+  const value = chosen === 'other' ? other.trim() : (chosen ?? '')
   return (
     <div className="notice differs">
       <p className="sc">Hole {hole.hole}</p>
@@ -77,7 +77,7 @@ export function NotAgreed({
             />
           ) : null}
           <Field name="reason" label="Reason, kept with the card" required minLength={3} maxLength={400} />
-          <Send kind={first ? 'first' : undefined}>
+          <Send kind={first ? 'first' : undefined} why={value === '' && 'choose the figure'}>
             {value === '' ? 'Rule it' : `Rule it ${value === 'x' ? 'no score' : value}`}
           </Send>
         </div>
