@@ -42,28 +42,30 @@ export function BeforeTheDay({ board }: { board: DayBoard }) {
       </div>
       <section className="before oxford" aria-labelledby="what-h">
         <h2 id="what-h">What is played</h2>
-        <table className="plain-table">
-          <caption className="unseen">Competitions of the day</caption>
-          <thead>
-            <tr>
-              <th scope="col">Competition</th>
-              <th scope="col">Format</th>
-              <th scope="col">Allowance</th>
-            </tr>
-          </thead>
-          <tbody>
-            {board.competitions.map((competition) => (
-              <tr key={competition.id}>
-                <th scope="row">{competition.name}</th>
-                <td>{competition.formatName}</td>
-                <td>
-                  <span className="fig">{competition.allowance}</span>{' '}
-                  <span className="small second block">{competition.allowanceFrom}</span>
-                </td>
+        <div className="scroll" tabIndex={0} role="region" aria-label="Competitions of the day">
+          <table className="plain-table ruled">
+            <caption className="unseen">Competitions of the day</caption>
+            <thead>
+              <tr>
+                <th scope="col">Competition</th>
+                <th scope="col">Format</th>
+                <th scope="col">Allowance</th>
               </tr>
-            ))}
-          </tbody>
-        </table>
+            </thead>
+            <tbody>
+              {board.competitions.map((competition) => (
+                <tr key={competition.id}>
+                  <th scope="row">{competition.name}</th>
+                  <td>{competition.formatName}</td>
+                  <td>
+                    <span className="fig">{competition.allowance}</span>{' '}
+                    <span className="small second block">{competition.allowanceFrom}</span>
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
       </section>
       <section className="before" aria-labelledby="who-h">
         <h2 id="who-h">Who plays</h2>

@@ -36,7 +36,7 @@ function Rules() {
       <p className="second">
         {done} of {REGISTER.length} done. Every one of them is checked by cases, published ones where there are any.
       </p>
-      <div className="scroll" tabIndex={0} role="region" aria-labelledby="rules-h">
+      <div className="scroll" tabIndex={0} role="region" aria-label="The register">
         <table className="count-table ruled">
           <caption className="unseen">Register of rules</caption>
           <thead>
@@ -67,7 +67,7 @@ function Formats() {
       <p className="second">
         Proposed when a day is called. An officer may set another figure; then the sheet says so, with the reason.
       </p>
-      <div className="scroll" tabIndex={0} role="region" aria-labelledby="formats-h">
+      <div className="scroll" tabIndex={0} role="region" aria-label="The allowances">
         <table className="count-table ruled">
           <caption className="unseen">Formats with their allowances, {newest.title}</caption>
           <thead>

@@ -17,7 +17,14 @@ export function stateAfter(up: number | null, a: string, b: string): string {
   return `${shortName(up > 0 ? a : b)} ${Math.abs(up)} up`
 }
 
-function Played({ line, side, sheet }: { line: HoleLine | undefined; side: MatchSide; sheet: MatchSheet }) {
+interface PlayedProps {
+  readonly line: HoleLine | undefined
+  readonly side: MatchSide
+  readonly sheet: MatchSheet
+  readonly won: boolean
+}
+
+function Played({ line, side, sheet, won }: PlayedProps) {
   if (!line || line.gross === null) return <span className="unseen">not played</span>
   return (
     <>
@@ -29,8 +36,9 @@ function Played({ line, side, sheet }: { line: HoleLine | undefined; side: Match
         {line.gross === 'x' ? '–' : line.gross}
       </a>{' '}
       <Dots strokes={line.strokes} spoken={line.strokes !== 0} />
+      {won && <span className="small match-won">won</span>}
       <span className="small second block">
-        par {line.par}, index {line.strokeIndex}
+        <span className="match-par">par {line.par}, </span>index {line.strokeIndex}
       </span>
     </>
   )
@@ -62,12 +70,10 @@ function Holes({ sheet }: { sheet: MatchSheet }) {
                 {state.hole}
               </th>
               <td className={won > 0 ? 'won' : undefined}>
-                <Played line={of(a)} side={a} sheet={sheet} />
-                {won > 0 && <span className="small match-won">won</span>}
+                <Played line={of(a)} side={a} sheet={sheet} won={won > 0} />
               </td>
               <td className={won < 0 ? 'won' : undefined}>
-                <Played line={of(b)} side={b} sheet={sheet} />
-                {won < 0 && <span className="small match-won">won</span>}
+                <Played line={of(b)} side={b} sheet={sheet} won={won < 0} />
               </td>
               <td>{stateAfter(state.up, a.name, b.name)}</td>
             </tr>
@@ -119,8 +125,8 @@ export function MatchPage({ sheet }: { sheet: MatchSheet }) {
           <h2 id="strokes-h">How many strokes, and to whom</h2>
           <WorkingSteps steps={sheet.working} heading="h3" />
           <p className="small second">
-            Allowance {sheet.allowance}. {sheet.allowanceFrom}. Played from{' '}
-            {a.tee === b.tee ? a.tee : `${a.tee} and ${b.tee}`}; each hole by its own tee’s index.
+            Allowance {sheet.allowance}. {sheet.allowanceFrom.replace(/\.+$/, '')}. Played from{' '}
+            {a.tee === b.tee ? a.tee : `${a.tee}; and from ${b.tee}`}. Each hole is read by its own tee’s index.
           </p>
         </section>
       </div>

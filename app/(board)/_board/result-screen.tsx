@@ -48,14 +48,14 @@ export function ResultScreen({ published, zone }: { published: PublishedSheet; z
           </ul>
         </nav>
       )}
-      <div className="acts no-print res-acts">
+      <nav className="acts no-print res-acts" aria-label="This sheet">
         <PrintButton>{`Print sheet ${sheet.number}`}</PrintButton>
         <ActLink href={boardAt(societySlug, daySlug)}>Every card</ActLink>
         <ActLink href={matchAt(societySlug, daySlug)}>Two cards as a match</ActLink>
         <ActLink kind="plain" href={societyAt(societySlug)}>
           Fixture card
         </ActLink>
-      </div>
+      </nav>
       <div className="no-print">
         <Folio name={societyName} place={`Day ${dayNumber}`} />
       </div>

@@ -24,7 +24,7 @@ function IfItHadBeen({ working }: { working: CardWorking }) {
   return (
     <section aria-labelledby="if-h">
       <h2 id="if-h">If it had been…</h2>
-      <div className="scroll" tabIndex={0} role="region" aria-labelledby="if-h">
+      <div className="scroll" tabIndex={0} role="region" aria-label="Other scores on this hole">
         <table className="if">
           <caption className="unseen">The figure on this hole for other scores</caption>
           <tbody>
