@@ -80,6 +80,7 @@ export interface MatchResult {
   readonly id: string
   readonly a: string
   readonly b: string
+  /** Strokes received; of a side with several balls all of them together, ball by ball in `strokes`. */
   readonly strokesA: number
   readonly strokesB: number
   readonly winner: string | null
