@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { parseDayFile, writeDayFile } from '@/lib/facts/day-file'
+import { PUBLISHED_COUNTBACK as formCountback } from '@/lib/facts/terms'
 import type { Day } from '@/lib/rules/day'
+import { PUBLISHED_COUNTBACK } from '@/lib/rules/ties/published-countback'
 import { DAY, dayFile, spoilt } from './day-file-example'
 
 function faultsOf(json: unknown): string[] {
@@ -168,5 +170,11 @@ describe('a day file with the rarer terms', () => {
         lines.find((one) => one.startsWith(line)),
         lines.join('\n'),
       ).toBeDefined()
+  })
+})
+
+describe('the published countback', () => {
+  it('is the same for the form and for the engine', () => {
+    expect(formCountback).toEqual(PUBLISHED_COUNTBACK)
   })
 })
