@@ -121,3 +121,26 @@ export function faultsOf(card: CurrentCard): readonly CardFault[] {
     ...(card.marker || card.stands ? [] : [{ place: 'marker', sentence: 'The marker has not signed.' }]),
   ]
 }
+
+/** The same in a few words for a list of cards: "Holes 8 to 18 have no score. The player has not signed." */
+export function wantsInWords(card: CurrentCard): string {
+  const rest = faultsOf({ ...card, missing: [] }).map((fault) => fault.sentence)
+  if (card.outcome || !card.missing.length) return rest.join(' ')
+  if (card.missing.length === card.holes.length) return 'No hole has a score yet.'
+  const runs = runsOf(card.missing)
+  const last = runs.at(-1)
+  const holes = runs.length > 1 ? `${runs.slice(0, -1).join(', ')} and ${last}` : last
+  const [one, have] = card.missing.length === 1 ? ['Hole', 'has'] : ['Holes', 'have']
+  return [`${one} ${holes} ${have} no score.`, ...rest].join(' ')
+}
+
+/** 3, 8, 9, 10 as "3", "8 to 10". */
+function runsOf(holes: readonly number[]): string[] {
+  const runs: { from: number; to: number }[] = []
+  for (const hole of holes) {
+    const run = runs.at(-1)
+    if (run && run.to === hole - 1) run.to = hole
+    else runs.push({ from: hole, to: hole })
+  }
+  return runs.map(({ from, to }) => (from === to ? `${from}` : `${from} to ${to}`))
+}

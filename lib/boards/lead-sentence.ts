@@ -14,6 +14,7 @@ export function leadSentence(
 ): string {
   const { status, round, entries } = record
   const entered = entries.filter((entry) => entry.status === 'entered').length
+  if (entered === 0) return 'Nobody is entered yet.'
   if (status === 'called') return `${capital(counted(entered, 'player'))} entered so far.`
   if (!main) return `${capital(counted(entered, 'player'))} on the start sheet.`
   if (main.matches.length && !main.rows.length) return matchesSentence(main)

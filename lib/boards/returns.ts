@@ -3,7 +3,7 @@
 import type { CardRecord, DayRecord, EntryRecord, FactRecord, RulingRecord } from '@/lib/facts/day-record'
 import type { HoleLine } from '@/lib/rules/standings'
 import { dayHead } from './board'
-import { type CardFault, type CurrentCard, faultsOf, rulingsInForce } from './current-card'
+import { type CardFault, type CurrentCard, faultsOf, rulingsInForce, wantsInWords } from './current-card'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { type Names, namesOf } from './entrant-names'
 import { groupsOnCourse } from './groups-on-course'
@@ -56,12 +56,13 @@ export function returnsOf(record: DayRecord, zone: string): ReturnsView {
 /** Cards that are neither taken in nor ruled out, each with what it wants. */
 export function cardsInTheWay(record: DayRecord, cards: ReadonlyMap<string, CurrentCard>): readonly CardFault[] {
   const names = namesOf(record)
-  return record.cards.flatMap((kept) => {
+  const order = record.groups.flatMap((group) => group.entryIds)
+  const cardsInOrder = [...record.cards].sort((a, b) => order.indexOf(a.entryId) - order.indexOf(b.entryId))
+  return cardsInOrder.flatMap((kept) => {
     const card = cards.get(kept.entryId)
     const entry = record.entries.find((one) => one.id === kept.entryId)
     if (!card || entry?.status !== 'entered' || kept.state === 'taken-in' || card.outcome) return []
-    const faults = faultsOf(card)
-    const wants = faults.length ? faults.map((one) => one.sentence).join(' ') : 'The card is ready: take it in.'
+    const wants = wantsInWords(card) || 'The card is ready: take it in.'
     return [{ place: names.full(kept.entryId), sentence: `${names.full(kept.entryId)}: ${wants}` }]
   })
 }

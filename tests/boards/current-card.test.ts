@@ -2,7 +2,7 @@
 // that writer's; a ruling settles a hole whatever comes after it.
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { currentCard, faultsOf, rulingsInForce } from '@/lib/boards/current-card'
+import { currentCard, faultsOf, rulingsInForce, wantsInWords } from '@/lib/boards/current-card'
 import type { FactRecord, RulingRecord } from '@/lib/facts/day-record'
 
 const fact = (id: number, writer: string, hole: number, score: FactRecord['score'], late = false): FactRecord => ({
@@ -90,5 +90,17 @@ describe('the card as it stands', () => {
       -2,
     ])
     expect(faultsOf(now)).toEqual([])
+  })
+
+  it('says what it wants in a few words', () => {
+    const all = Array.from({ length: 18 }, (_, at) => fact(at + 1, 'a', at + 1, 4))
+    const some = all.filter(({ hole }) => hole !== 3 && hole < 16)
+    expect(wantsInWords(card([]))).toBe('No hole has a score yet.')
+    expect(wantsInWords(card(some))).toBe(
+      'Holes 3 and 16 to 18 have no score. The player has not signed. The marker has not signed.',
+    )
+    expect(wantsInWords(card(all.slice(1), [ruling(1, 'card-stands')]))).toBe('Hole 1 has no score.')
+    expect(wantsInWords(card(all, [ruling(1, 'card-stands')]))).toBe('')
+    expect(wantsInWords(card([], [ruling(1, 'no-return')]))).toBe('')
   })
 })
