@@ -1,11 +1,13 @@
 // From the figure each player came with to the strokes each plays with: the table of the freeze, and what it stores.
 
-import type { CompetitionRecord, DayRecord, EntryRecord } from '@/lib/facts/day-record'
-import { formatOf, inWords } from '@/lib/rules/formats/catalogue'
-import { comparesStrokes } from '@/lib/rules/formats/format'
-import { type CourseHandicap, courseHandicap, parOf } from '@/lib/rules/handicap/course-handicap'
-import { parDifference } from '@/lib/rules/handicap/par-difference'
-import { playingHandicap } from '@/lib/rules/handicap/playing-handicap'
+import type { DayRecord, EntryRecord } from '@/lib/facts/day-record'
+import { FORMATS, inWords } from '@/lib/rules/formats/catalogue'
+import type { CourseHandicap } from '@/lib/rules/handicap/course-handicap'
+import { type BallSeed, lowestParOf } from '@/lib/rules/score/balls'
+import { indexOf } from '@/lib/rules/score/day-index'
+import { handicapInFull, ownHandicap } from '@/lib/rules/score/handicap-of-ball'
+import { termsInForce } from '@/lib/rules/score/terms-in-force'
+import { dayOfRecord } from './day-of-record'
 import { figureOf, unroundedOf } from './figure'
 import type { HandicapTable } from './views'
 
@@ -15,36 +17,30 @@ export interface Figures {
   readonly playing: ReadonlyMap<string, number>
 }
 
-/** Figures of everybody who plays and has one, by entry id. */
+/** Figures of everybody who plays and has one, by entry id. The engine's own: what is frozen is what is counted. */
 export function figuresOf(record: DayRecord): ReadonlyMap<string, Figures> {
-  const tees = new Map(record.tees.map((tee) => [tee.id, tee]))
-  const playing = record.entries.filter((entry) => entry.status === 'entered')
-  const lowestPar = Math.min(...playing.flatMap((entry) => parOf(tees.get(entry.roundTeeId) ?? { holes: [] })))
-  const figures = new Map<string, Figures>()
-  for (const entry of playing) {
-    const tee = tees.get(entry.roundTeeId)
-    if (!tee || entry.indexTenths === null) continue
-    const course = courseHandicap(entry.indexTenths, tee, record.edition)
-    const par = parDifference(parOf(tee), lowestPar)
-    figures.set(entry.id, {
-      course,
-      playing: new Map(
-        record.competitions.flatMap((one) => {
-          const figure = playingIn(one, course, par, record.edition)
-          return figure === null ? [] : [[one.id, figure] as const]
-        }),
-      ),
-    })
-  }
-  return figures
-}
-
-function playingIn(one: CompetitionRecord, course: CourseHandicap, parGap: number, edition: string): number | null {
-  const format = formatOf(one.format)
-  if (!format || typeof one.terms.allowance !== 'number') return null
-  if (format.strokes.kind === 'none') return 0
-  if (format.strokes.kind === 'for-the-side') return null
-  return playingHandicap(course, one.terms.allowance, edition) + (comparesStrokes(format) ? parGap : 0)
+  // Without the cards: a ruling on one of them is no part of what the freeze fixed.
+  const day = dayOfRecord(record, new Map())
+  const index = indexOf(day)
+  const seeds = [...index.players.values()].map(
+    (line): BallSeed => ({ id: line.player.id, lines: [line], sheet: line.sheet, card: null }),
+  )
+  const lowestPar = lowestParOf(seeds)
+  const terms = day.competitions.flatMap((one) => {
+    const inForce = termsInForce(one, day, FORMATS)
+    return inForce && inForce.format.strokes.kind !== 'for-the-side' ? [inForce] : []
+  })
+  return new Map(
+    seeds.map((seed) => [
+      seed.id,
+      {
+        course: seed.lines[0]!.course,
+        playing: new Map(
+          terms.map((one) => [one.competition.id, ownHandicap(handicapInFull(seed, one, lowestPar, record.edition))]),
+        ),
+      },
+    ]),
+  )
 }
 
 export function handicapTableOf(record: DayRecord): HandicapTable {

@@ -2,8 +2,9 @@
 
 import type { DayRecord, EntryRecord } from '@/lib/facts/day-record'
 import { markersOf } from '@/lib/rules/draw/markers'
-import { formatOf, inWords } from '@/lib/rules/formats/catalogue'
+import { inWords } from '@/lib/rules/formats/catalogue'
 import { figureOf } from './figure'
+import { formatIn } from './format-of-competition'
 import { type Figures, figuresOf, nameOf, noteOf } from './handicap-table'
 import type { StartSheet } from './views'
 
@@ -22,7 +23,7 @@ export function startSheetOf(record: DayRecord, { withCodes }: { withCodes: bool
     startKind: record.round.startKind,
     competitions: record.competitions.map(({ name, format, terms }) => ({
       name,
-      formatName: formatOf(format)?.name ?? format,
+      formatName: formatIn({ name, format, terms })?.name ?? format,
       allowance: inWords(terms.allowance),
       allowanceFrom:
         terms.allowanceFrom === 'published'
@@ -81,7 +82,7 @@ function playerOf(
 /** "with Coldbrook" for the first competition of sides; null for one who plays alone. */
 function partnersOf(entry: EntryRecord, record: DayRecord): string | null {
   for (const one of record.competitions) {
-    if (formatOf(one.format)?.isMatch) continue
+    if (formatIn(one)?.isMatch) continue
     const side = one.sides.find((each) => each.entryIds.includes(entry.id))
     const partners = side?.entryIds
       .filter((id) => id !== entry.id)

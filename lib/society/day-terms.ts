@@ -2,12 +2,13 @@
 // changing a day.
 
 import type { z } from 'zod'
+import { formatIn } from '@/lib/boards/format-of-competition'
 import { isDate } from '@/lib/facts/calendar'
 import type { callDay } from '@/lib/facts/commands'
 import type { CompetitionTerms } from '@/lib/facts/terms'
 import { type Fault, ok, type Result } from '@/lib/result'
 import { editionFor } from '@/lib/rules/editions/editions'
-import { formatOf, proposedAllowance } from '@/lib/rules/formats/catalogue'
+import { proposedAllowance } from '@/lib/rules/formats/catalogue'
 import type { CourseKept } from '@/lib/store/courses'
 import type { CompetitionToKeep, DayToKeep, RoundTeeToKeep } from '@/lib/store/day-setup'
 import type { SeasonKept } from '@/lib/store/seasons'
@@ -85,7 +86,7 @@ function competitionFaults(form: DayForm): readonly Fault[] {
   const names = new Set<string>()
   form.competitions.forEach((one, at) => {
     const place = `competitions[${at}]`
-    const format = formatOf(one.format)
+    const format = formatIn(one)
     if (names.has(one.name.toLowerCase()))
       faults.push({ place: `${place}.name`, sentence: `Two competitions are called ${one.name}.` })
     names.add(one.name.toLowerCase())
@@ -95,13 +96,8 @@ function competitionFaults(form: DayForm): readonly Fault[] {
     }
     const { allowance, maximum, ties } = one.terms
     const forSide = format.strokes.kind === 'for-the-side'
-    if (forSide !== Array.isArray(allowance))
-      faults.push({
-        place: `${place}.terms.allowance`,
-        sentence: forSide
-          ? 'A side with one ball takes a share of each handicap, lowest first.'
-          : 'Give one percentage of the course handicap.',
-      })
+    if (Array.isArray(allowance) && !forSide)
+      faults.push({ place: `${place}.terms.allowance`, sentence: 'Give one percentage of the course handicap.' })
     else if (Array.isArray(allowance) && allowance.length !== format.sideSize)
       faults.push({
         place: `${place}.terms.allowance`,
@@ -113,6 +109,11 @@ function competitionFaults(form: DayForm): readonly Fault[] {
       faults.push({
         place: `${place}.format`,
         sentence: 'A match between sides is read between any two cards of the day. Choose singles here.',
+      })
+    if (format.value.kind === 'shared')
+      faults.push({
+        place: `${place}.format`,
+        sentence: 'A game shared inside the group cannot be read from the day yet. Choose points or stroke play.',
       })
     ties.steps.forEach((step, number) => {
       if ((step.kind === 'last' && step.holes > form.holes) || (step.kind === 'first-nine-last' && form.holes === 9))

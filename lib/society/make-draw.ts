@@ -1,5 +1,6 @@
 // The draw: groups by lot, by handicap, in order of entry or by hand, and the sides inside them.
 
+import { togetherIn } from '@/lib/boards/format-of-competition'
 import { figuresOf } from '@/lib/boards/handicap-table'
 import type { Actor } from '@/lib/facts/actor'
 import {
@@ -15,7 +16,6 @@ import { type Fault, type Result, refused } from '@/lib/result'
 import { drawGroups } from '@/lib/rules/draw/groups'
 import { pairsOf } from '@/lib/rules/draw/pairs'
 import { starts } from '@/lib/rules/draw/starts'
-import { formatOf } from '@/lib/rules/formats/catalogue'
 import type { Tx } from '@/lib/store/client'
 import { type GroupToKeep, type HowDrawn, replaceGroups, replaceSides } from '@/lib/store/groups'
 import { changeOfDay, type DayRefusals } from './day-change'
@@ -107,8 +107,7 @@ function placed(day: DayRecord, groups: readonly Asked[], drawn: HowDrawn, now: 
 
 /** Sides that are still together stay; the others are made anew inside their groups. */
 async function pairUp(tx: Tx, day: DayRecord, one: DayRecord['competitions'][number], groups: readonly GroupToKeep[]) {
-  const format = formatOf(one.format)
-  const size = format?.isMatch ? 2 : (format?.sideSize ?? 1)
+  const size = togetherIn(one)
   if (size < 2) return
   const hostOf = new Map(
     day.entries.map((entry) => [entry.id, day.entries.find((host) => host.personId === entry.hostId)?.id ?? null]),
@@ -136,8 +135,7 @@ export async function arrangeSides(
     if (day.status === 'closed') return refused('day-closed', 'The day is closed: the sides stay as they were.')
     const competition = day.competitions.find((one) => one.id === competitionId)
     if (!competition) return refused('not-found', "There is no such competition in this society's book.")
-    const format = formatOf(competition.format)
-    const size = format?.isMatch ? 2 : (format?.sideSize ?? 1)
+    const size = togetherIn(competition)
     if (size < 2) return refused('no-sides', `${competition.name} is played alone: it has no sides.`)
     const faults = [
       ...placeFaults(day, sides, 'sides'),
