@@ -189,6 +189,27 @@ describe('places', () => {
   })
 })
 
+describe('cards still out on strokes', () => {
+  test('are ranked by strokes against par over the holes played, on one tee', () => {
+    fc.assert(
+      fc.property(singlesDay, (mixed) => {
+        const players = mixed.players.map((player) => ({ ...player, tee: mixed.tees[0]!.id }))
+        const day = { ...mixed, players, closed: false }
+        const medal = scoreDay(day).find((one) => one.competition === 'medal')!
+        for (const standing of medal.standings.filter((one) => one.place !== null)) {
+          const played = standing.holes.filter((hole) => hole.net !== null)
+          expect(standing.holesPlayed).toBe(played.length)
+          expect(standing.score).toBe(total(played.map((hole) => hole.net!)))
+          expect(standing.againstLevel).toBe(total(played.map((hole) => hole.net! - hole.par)))
+        }
+        const level = medal.standings.flatMap(({ place, againstLevel }) => (place === null ? [] : [againstLevel!]))
+        expect(level).toEqual([...level].sort((a, b) => a - b))
+      }),
+      RUNS,
+    )
+  })
+})
+
 /** The day with one stroke fewer, if there is one to lose, on one hole of one card. */
 function oneStrokeBetter(day: Day, cardAt: number, holeAt: number): { better: Day; player: string } | null {
   const card = day.cards[cardAt % day.cards.length]!

@@ -68,8 +68,9 @@ function ballsOf(day: Day, competition: Competition, sides: readonly (readonly P
       oneBall ? sideInFull(day, competition, sides[s]!, lowestPar) : handicapInFull(day, competition, one, lowestPar),
     ),
   )
-  // Singles: the difference of rounded handicaps. Sides: of handicaps in full, rounded last (from 1 April 2024).
-  const figures = exact.map((side) => side.map((one) => (size === 1 ? fraction(halfUp(one)) : one)))
+  // Singles: the difference of rounded handicaps. Sides: of handicaps in full, rounded last, from the 2024 edition on.
+  const rounded = size === 1 || day.edition !== '2024'
+  const figures = exact.map((side) => side.map((one) => (rounded ? fraction(halfUp(one)) : one)))
   const lowest = figures.flat().reduce((low, one) => (compare(one, low) < 0 ? one : low))
   return owners.map((side, s) =>
     side.map((one, at): Ball => {
