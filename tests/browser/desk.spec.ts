@@ -18,7 +18,7 @@ async function signIn(page: Page) {
   await page.getByLabel('E-mail').fill(OFFICERS[0].email)
   await page.getByLabel('Password').fill(PASSWORD)
   await page.getByRole('button', { name: 'Sign in' }).click()
-  await expect(page).toHaveURL(new RegExp(`${DESK}$`))
+  await page.waitForURL((url) => url.pathname === DESK)
 }
 
 async function deskPage(browser: Browser) {
@@ -66,7 +66,7 @@ test('a day is called from the last one; the allowance is proposed and an own fi
   await expect(page.getByRole('heading', { name: 'Call a day' })).toBeVisible()
   await page.getByLabel('Name of the day').fill('Lantern Plate')
   await page.getByLabel('Minutes between groups').fill('8')
-  await expect(page.getByText(/Enough for two-balls/)).toBeVisible()
+  await expect(page.getByText(/8 minutes between four-balls is short/)).toBeVisible()
 
   const competitions = page.getByRole('group', { name: /^Competition \d/ })
   while ((await competitions.count()) > 1)

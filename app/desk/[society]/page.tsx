@@ -88,32 +88,32 @@ function Fixtures({ season, society }: { readonly season: Season; readonly socie
   if (season.fixtures.length === 0) return null
   return (
     <div className="scroll" role="group" aria-label={`Days of ${season.name}`}>
-      <table className="fixtures">
+      <table role="table" className="fixtures">
         <caption className="unseen">Days of the season {season.name}</caption>
-        <thead>
-          <tr>
-            <th scope="col" className="lead-col">
+        <thead role="rowgroup">
+          <tr role="row">
+            <th role="columnheader" scope="col" className="lead-col">
               Day
             </th>
-            <th scope="col">Date and name</th>
-            <th scope="col">Course</th>
-            <th scope="col" className="num">
+            <th role="columnheader" scope="col">Date and name</th>
+            <th role="columnheader" scope="col">Course</th>
+            <th role="columnheader" scope="col" className="num">
               Entered
             </th>
-            <th scope="col">Stands at</th>
+            <th role="columnheader" scope="col">Stands at</th>
           </tr>
         </thead>
-        <tbody>
+        <tbody role="rowgroup">
           {season.fixtures.map((day) => (
-            <tr key={day.dayId}>
-              <td className="lead-col fig">{day.number}</td>
-              <th scope="row">
+            <tr key={day.dayId} role="row">
+              <td role="cell" className="lead-col fig">{day.number}</td>
+              <th role="rowheader" scope="row">
                 <Link href={`/desk/${society}/days/${day.slug}`}>{day.name}</Link>
                 <span className="under second small">{longDate(day.date)}</span>
               </th>
-              <td>{day.courseName}</td>
-              <td className="num fig">{day.entered}</td>
-              <td className={day.next?.late ? 'late' : undefined}>
+              <td role="cell" className="course">{day.courseName}</td>
+              <td role="cell" className="num fig">{day.entered}</td>
+              <td role="cell" className={day.next?.late ? 'stands late' : 'stands'}>
                 {day.published !== null ? `sheet ${day.published} published` : STATUS[day.status]}
                 {day.next ? (
                   <span className="under second small">

@@ -101,7 +101,7 @@ export function DayForm({ action, label, day, courses, expected: before, send, f
             max={30}
             value={start.minutes}
             onChange={(event) => setStart({ ...start, minutes: Number(event.target.value) })}
-            hint={advice ?? 'Published advice: 8 for two-balls, 10 to 11 for threes, 12 for fours.'}
+            hint={advice ?? 'Published advice: at least 8 for two-balls, 10 for threes, 11 for fours.'}
             required
           />
           <SelectField

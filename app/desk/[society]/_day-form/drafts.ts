@@ -2,6 +2,7 @@
 
 import type { CallDay } from '@/lib/facts/commands'
 import { type CompetitionTerms, PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
+import { intervalCaution } from '@/lib/rules/draw/interval'
 import { formatOf, proposedAllowance } from '@/lib/rules/formats/catalogue'
 import { writtenAllowance } from './read-day-form'
 
@@ -106,11 +107,7 @@ export function proposedAgain(
   )
 }
 
-/** Published advice for the interval between groups; it warns and never refuses. */
+/** Published advice for the interval between four-balls, the usual group; it warns and never refuses. */
 export function intervalAdvice(minutes: number, startKind: 'tee-times' | 'shotgun'): string | null {
-  if (startKind === 'shotgun' || !Number.isFinite(minutes) || minutes <= 0) return null
-  if (minutes < 8) return 'Tighter than any published advice: two-balls need 8 minutes.'
-  if (minutes < 10) return 'Enough for two-balls (8 minutes); threes need 10 or 11 and fours 12.'
-  if (minutes < 12) return 'Enough for threes (10 or 11 minutes); fours need 12. Many courses give 10 all the same.'
-  return null
+  return startKind === 'shotgun' ? null : intervalCaution(4, minutes)
 }
