@@ -1,6 +1,6 @@
 // What must hold on every day, whatever the cards say.
 import fc from 'fast-check'
-import { describe, expect, test } from 'vitest'
+import { describe, expect, test, vi } from 'vitest'
 import { parseDayFile, writeDayFile } from '@/lib/facts/day-file'
 import type { Day, HoleScore, Tee } from '@/lib/rules/day'
 import { courseHandicap } from '@/lib/rules/handicap/course-handicap'
@@ -9,6 +9,9 @@ import { scoreDay } from '@/lib/rules/score-day'
 import type { CompetitionResult } from '@/lib/rules/standings'
 import { strokesOnHoles } from '@/lib/rules/strokes/strokes-on-holes'
 import { anyDay, pairsDay, singlesDay } from './days'
+
+// Many days, and perhaps a busy machine: the time taken says nothing here.
+vi.setConfig({ testTimeout: 600_000 })
 
 const permutation = (count: number) =>
   fc.shuffledSubarray(

@@ -3,8 +3,11 @@ import { spawnSync } from 'node:child_process'
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { afterAll, describe, expect, test } from 'vitest'
+import { afterAll, describe, expect, test, vi } from 'vitest'
 import { fourCards } from './four-cards'
+
+// Every run starts a process of its own, perhaps on a busy machine.
+vi.setConfig({ testTimeout: 600_000 })
 
 const folder = mkdtempSync(join(tmpdir(), 'daybook-score-'))
 afterAll(() => rmSync(folder, { recursive: true }))
@@ -16,7 +19,7 @@ function file(name: string, content: unknown): string {
 }
 
 function score(...given: string[]) {
-  const run = spawnSync('npm', ['run', '--silent', 'score', '--', ...given], { encoding: 'utf8', timeout: 60_000 })
+  const run = spawnSync('npm', ['run', '--silent', 'score', '--', ...given], { encoding: 'utf8', timeout: 300_000 })
   return { exit: run.status, out: run.stdout, faults: run.stderr.split('\n').filter((line) => line !== '') }
 }
 

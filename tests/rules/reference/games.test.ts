@@ -1,6 +1,9 @@
 // Games inside a group, matches of sides, and the remaining singles: the engine and the second way agree.
-import { describe, expect, test } from 'vitest'
+import { describe, expect, test, vi } from 'vitest'
 import { DAYS, disagreements } from './agreement'
+
+// Many days, and perhaps a busy machine: the time taken says nothing here.
+vi.setConfig({ testTimeout: 600_000 })
 
 /** A quarter of the days each. */
 const SOME = Math.ceil(DAYS / 4)

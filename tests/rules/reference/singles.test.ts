@@ -1,7 +1,10 @@
 // Formats in which everybody plays alone: the engine and the second way agree on every random day.
-import { describe, expect, test } from 'vitest'
+import { describe, expect, test, vi } from 'vitest'
 import type { MaximumScore } from '@/lib/rules/day'
 import { DAYS, disagreements } from './agreement'
+
+// Many days, and perhaps a busy machine: the time taken says nothing here.
+vi.setConfig({ testTimeout: 600_000 })
 
 describe(`${DAYS} random days`, () => {
   test('Stableford, medal, gross and par', () => {

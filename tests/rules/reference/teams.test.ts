@@ -1,7 +1,10 @@
 // Sides in every form: pairs that add up, one ball for a side, teams of which some scores count, and sides that lack a
 // player. The engine and the second way agree on every random day.
-import { describe, expect, test } from 'vitest'
+import { describe, expect, test, vi } from 'vitest'
 import { DAYS, disagreements } from './agreement'
+
+// Many days, and perhaps a busy machine: the time taken says nothing here.
+vi.setConfig({ testTimeout: 600_000 })
 
 /** The engine plays these by the same few choices as the first formats: a quarter of the days each. */
 const SOME = Math.ceil(DAYS / 4)
