@@ -57,10 +57,13 @@ export function useLiveBoard(initial: ScreenBoard, c: number, watch: boolean): L
       if (document.visibilityState === 'visible') opened.askNow()
     }
     document.addEventListener('visibilitychange', back)
+    // A phone that loses its signal hears it from the system long before the stream notices.
     window.addEventListener('online', opened.askNow)
+    window.addEventListener('offline', opened.askNow)
     return () => {
       document.removeEventListener('visibilitychange', back)
       window.removeEventListener('online', opened.askNow)
+      window.removeEventListener('offline', opened.askNow)
       opened.close()
     }
   }, [c, watch])
