@@ -44,7 +44,7 @@ export async function callDay(actor: Actor, input: CallDay, now: Date = new Date
 function slugOf(name: string, date: string): string {
   const plain = name
     .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
+    .replace(/[\p{M}'’]/gu, '')
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-+|-+$/g, '')
