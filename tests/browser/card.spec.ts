@@ -68,11 +68,11 @@ test('a group scores 18 holes and signs, with no signal from the seventh on', as
 
   await test.step('a wrong code is said, and what was typed stays', async () => {
     await first.goto('/card')
-    await first.getByLabel('Code').fill('nothing 0000')
+    await first.getByRole('textbox', { name: 'Code' }).fill('nothing 0000')
     await first.getByRole('button', { name: 'Open the card' }).click()
     await expect(first.getByRole('alert').filter({ hasText: 'No group has that code' })).toBeVisible()
-    await expect(first.getByLabel('Code')).toHaveValue('nothing 0000')
-    await first.getByLabel('Code').fill(code.toUpperCase())
+    await expect(first.getByRole('textbox', { name: 'Code' })).toHaveValue('nothing 0000')
+    await first.getByRole('textbox', { name: 'Code' }).fill(code.toUpperCase())
     await first.getByRole('button', { name: 'Open the card' }).click()
     await expect(first.getByRole('heading', { name: 'Who holds this phone?' })).toBeVisible()
     await looksRight(first)
@@ -186,7 +186,7 @@ test('two phones that differ on a hole are both told, and either answer settles 
   await pick(theirs.page, card, level + 1)
   await expect(theirs.page.getByText('not agreed', { exact: true })).toBeVisible({ timeout: 30_000 })
   await mine.page.evaluate(() => window.dispatchEvent(new Event('online')))
-  await expect(mine.page.getByRole('alert')).toContainText(`you wrote ${level}`)
+  await expect(mine.page.locator('.c-differs')).toContainText(`you wrote ${level}`)
   await looksRight(mine.page)
   await expect(wayOn(mine.page)).toContainText('1 not agreed')
 
@@ -195,7 +195,7 @@ test('two phones that differ on a hole are both told, and either answer settles 
   await expect(theirs.page.getByText('not agreed', { exact: true })).toHaveCount(0)
   await expect(theirs.page.getByRole('status')).toContainText('All received')
   await mine.page.evaluate(() => window.dispatchEvent(new Event('online')))
-  await expect(mine.page.getByRole('alert')).toHaveCount(0)
+  await expect(mine.page.locator('.c-differs')).toHaveCount(0)
   await one.close()
   await two.close()
 })
