@@ -7,7 +7,7 @@ import { demonstration } from '../seed/demo'
 import { OFFICERS, PASSWORD } from '../seed/members'
 import { must } from '../seed/must'
 
-const { empty, today, zone } = startSettings()
+const { empty, today, zone } = settingsOrStop()
 if (!(await isBookEmpty())) {
   console.log('The book has a society already: left as it is.')
 } else if (empty) {
@@ -26,3 +26,13 @@ if (!(await isBookEmpty())) {
   console.log(`Password of all of them: ${PASSWORD}`)
 }
 process.exit(0)
+
+function settingsOrStop() {
+  try {
+    return startSettings()
+  } catch (fault) {
+    // A wrong setting is for whoever runs the installation: its sentence, not our stack.
+    console.error(fault instanceof Error ? fault.message : fault)
+    process.exit(1)
+  }
+}

@@ -37,6 +37,21 @@ export async function signInWithPassword(
   return ok({ cookies: cookiesIn(answer) })
 }
 
+/** A new password for whoever is signed in; every other session of theirs ends. */
+export async function changePassword(
+  headers: Headers,
+  input: { currentPassword: string; newPassword: string },
+): Promise<Result<{ cookies: readonly CookieToSet[] }, 'wrong-password' | 'weak-password' | 'too-many-tries'>> {
+  if (input.newPassword.length < 12 || input.newPassword.length > 128)
+    return refused('weak-password', 'A password needs at least 12 characters.')
+  const answer = await signIn().handler(
+    ownRequest(headers, '/api/auth/change-password', { ...input, revokeOtherSessions: true }),
+  )
+  if (answer.status === 429) return refused('too-many-tries', 'Too many tries. Wait a minute, then try again.')
+  if (!answer.ok) return refused('wrong-password', 'The present password is not right. Nothing was changed.')
+  return ok({ cookies: cookiesIn(answer) })
+}
+
 /** Ends the session in the book; the cookies to clear come back. */
 export async function signOut(headers: Headers): Promise<readonly CookieToSet[]> {
   return cookiesIn(await signIn().handler(ownRequest(headers, '/api/auth/sign-out', {})))

@@ -3,7 +3,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { foundSociety, isBookEmpty, societyList } from '@/lib/society/found-society'
 import { giveDuty } from '@/lib/society/give-duty'
-import { signedInUser, signInHandlers, signInWithPassword, signOut } from '@/lib/society/sign-in'
+import { changePassword, signedInUser, signInHandlers, signInWithPassword, signOut } from '@/lib/society/sign-in'
 import { desksOf, officerAt } from '@/lib/society/who-is-asking'
 import { ownBook } from '../../setup/copy'
 
@@ -68,6 +68,27 @@ describe('the first officer', () => {
     const treasurer = await officerAt(withCookies(kester.value.cookies), 'fernbrake')
     expect(treasurer?.duties).toEqual(['treasurer'])
     expect(await giveDuty(treasurer!, { ...duty, password })).toMatchObject({ ok: false, code: 'not-allowed' })
+  })
+})
+
+describe('a password', () => {
+  it('is changed with the present one, and ends the other sessions', async () => {
+    const enter = async (secret: string) => {
+      const signed = await signInWithPassword(new Headers(host), { email: 'kester@example.org', password: secret })
+      if (!signed.ok) throw new Error(signed.sentence)
+      return withCookies(signed.value.cookies)
+    }
+    const [here, elsewhere] = [await enter(password), await enter(password)]
+    const wrong = { currentPassword: 'not the present one', newPassword: 'another long password' }
+    expect(await changePassword(here, wrong)).toMatchObject({ ok: false, code: 'wrong-password' })
+    expect(await changePassword(here, { currentPassword: password, newPassword: 'short' })).toMatchObject({
+      code: 'weak-password',
+    })
+    expect((await changePassword(here, { currentPassword: password, newPassword: 'another long password' })).ok).toBe(
+      true,
+    )
+    expect(await signedInUser(elsewhere)).toBeNull()
+    expect(await signedInUser(await enter('another long password'))).toMatchObject({ name: 'Kester Dunmallet' })
   })
 })
 
