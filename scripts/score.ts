@@ -41,9 +41,29 @@ function oneLine(text: string): string {
   return text.replace(/[\s\p{Cc}]+/gu, ' ')
 }
 
-/** A match competition has matches instead of standings. */
+/**
+ * A match competition has matches instead of standings. Of a broken tie the one below is named with the figures; the list
+ * of all who were level would be written out once for each of them.
+ */
 function shown({ standings, matches, ...result }: CompetitionResult) {
-  return matches === undefined ? { ...result, standings } : { ...result, matches }
+  if (matches !== undefined) return { ...result, matches }
+  return {
+    ...result,
+    standings: standings.map(({ tieBroken, ...standing }) => {
+      if (tieBroken === undefined) return standing
+      const { level: _level, ...broken } = tieBroken
+      return { ...standing, tieBroken: broken }
+    }),
+  }
+}
+
+/** Written a competition at a time: a large day is longer than one string may be. */
+function write(day: Day, apart: string): void {
+  process.stdout.write('{"dayFile":1,"results":[')
+  scoreDay(day).forEach((result, at) => {
+    process.stdout.write(`${at === 0 ? '' : ','}${apart}${JSON.stringify(shown(result))}`)
+  })
+  process.stdout.write(`${apart}]}\n`)
 }
 
 function formats(): unknown {
@@ -90,8 +110,7 @@ function run(args: readonly string[]): number {
   }
   for (const { read } of reads) {
     if (!('day' in read)) continue
-    const answer = { dayFile: 1, results: scoreDay(read.day).map(shown) }
-    console.log(args.length === 1 ? JSON.stringify(answer, null, 2) : JSON.stringify(answer))
+    write(read.day, args.length === 1 ? '\n' : '')
   }
   return 0
 }
