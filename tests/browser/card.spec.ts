@@ -61,7 +61,7 @@ async function looksRight(page: Page) {
 }
 
 test('a group scores 18 holes and signs, with no signal from the seventh on', async ({ browser }) => {
-  test.setTimeout(240_000)
+  test.setTimeout(480_000)
   const { link, code, society, day } = quietGroups().at(-1)!
   const context = await browser.newContext(PHONE)
   const first = await context.newPage()
