@@ -4,13 +4,14 @@
 
 import { mkdirSync, statSync } from 'node:fs'
 import { type Browser, chromium, type Page } from 'playwright'
+import type { CardPack } from '../lib/facts/card-pack'
 import { OFFICERS, PASSWORD } from '../seed/members'
 
 const origin = process.argv[2] ?? 'http://127.0.0.1:3000'
 const only = process.argv[3]
 const FOLDER = 'docs/pictures'
 const MOST_BYTES = 150_000
-const PATIENCE = 180_000
+const PATIENCE = 60_000
 
 interface Addresses {
   board: string
@@ -32,33 +33,47 @@ interface Picture {
 }
 
 const PICTURES: readonly Picture[] = [
-  ...([360, 768, 1280] as const).map((wide) => ({ name: 'board', wide, tall: wide === 360 ? 1000 : 1150 }) as const),
+  ...([360, 768, 1280] as const).map((wide) => ({ name: 'board', wide, tall: wide === 360 ? 1000 : 1050 }) as const),
   { name: 'board', wide: 1280, tall: 900, light: 'dark' },
-  { name: 'card', wide: 360, tall: 780, first: holdTheCard },
-  { name: 'card', wide: 360, tall: 780, light: 'dark', first: holdTheCard },
+  { name: 'card', wide: 360, tall: 780, first: scoreWithoutSignal },
+  { name: 'card', wide: 360, tall: 780, light: 'dark', first: scoreWithoutSignal },
   { name: 'desk', wide: 768, tall: 1200 },
-  { name: 'desk', wide: 1280, tall: 1300 },
-  { name: 'returns', wide: 1280, tall: 1250 },
-  { name: 'result', wide: 768, tall: 1200 },
-  { name: 'result', wide: 1280, tall: 1250 },
+  { name: 'desk', wide: 1280, tall: 900 },
+  { name: 'returns', wide: 1280, tall: 900 },
+  { name: 'result', wide: 768, tall: 1080 },
+  { name: 'result', wide: 1280, tall: 860 },
   { name: 'member', wide: 360, tall: 1000 },
   { name: 'member', wide: 1280, tall: 1150 },
   { name: 'working', wide: 360, tall: 1000 },
-  { name: 'working', wide: 1280, tall: 1100 },
+  { name: 'working', wide: 1280, tall: 960 },
 ]
 
-/** A phone asks once who holds it; the first name will do. */
-async function holdTheCard(page: Page) {
-  await page.getByRole('button', { name: /\w/ }).first().click()
-  await page.getByRole('radio').first().waitFor()
+/** A phone asks once who holds it. Then the signal goes, and three of the four answer. */
+async function scoreWithoutSignal(page: Page) {
+  await page.getByRole('button').first().click()
+  const players = page.getByRole('radiogroup')
+  await players.first().waitFor()
+  await page.context().setOffline(true)
+  for (const [row, column] of [3, 2, 2].entries()) await players.nth(row).getByRole('radio').nth(column).click()
+  await page.waitForTimeout(400)
 }
 
-async function linkOn(page: Page, address: string, matching: RegExp): Promise<string> {
+async function linksOn(page: Page, address: string, matching: RegExp): Promise<[string, ...string[]]> {
   await page.goto(address, { waitUntil: 'domcontentloaded' })
   const links = await page.$$eval('a[href]', (all) => all.map((link) => link.getAttribute('href') ?? ''))
-  const found = links.find((link) => matching.test(link))
+  const [found, ...more] = links.filter((link) => matching.test(link))
   if (!found) throw new Error(`No link like ${matching} on ${address}. Is the demonstration seeded?`)
-  return found
+  return [found, ...more]
+}
+
+/** The card of the last group that is still out: it has the least to show on the board and the most on the card. */
+async function cardInPlay(page: Page, desk: string): Promise<string> {
+  for (const link of (await linksOn(page, `${desk}/draw`, /^\/card\/[^/]+$/)).reverse()) {
+    const answer = await page.request.get(link.replace('/card/', '/api/group/'))
+    const pack: CardPack = await answer.json()
+    if (pack.cards.every((card) => card.state === 'out')) return link
+  }
+  throw new Error('Every group is in. Seed a new book.')
 }
 
 async function signIn(page: Page) {
@@ -89,13 +104,13 @@ async function lookUp(page: Page): Promise<Addresses> {
 
   await signIn(page)
   const desk = `/desk/${society}/days/${inPlay}`
-  const card = await linkOn(page, `${desk}/draw`, /^\/card\/[^/]+$/)
-  const person = await linkOn(page, `/desk/${society}/members`, /\/members\/[^/]+$/)
-  const member = await linkOn(page, person, /^\/member\//)
-  const whole = await linkOn(page, `/${society}/days/${published}/result`, /\/cards\/[^/?]+/).catch(() =>
-    linkOn(page, `/${society}/days/${published}`, /\/cards\/[^/?]+/),
+  const card = await cardInPlay(page, desk)
+  const [person] = await linksOn(page, `/desk/${society}/members`, /\/members\/(?!new$|import$)[^/]+$/)
+  const [member] = await linksOn(page, person, /^\/member\//)
+  const [whole] = await linksOn(page, `/${society}/days/${published}/result`, /\/cards\/[^/?]+/).catch(() =>
+    linksOn(page, `/${society}/days/${published}`, /\/cards\/[^/?]+/),
   )
-  const working = await linkOn(page, whole, /\?.*hole=\d+/)
+  const [working] = await linksOn(page, whole, /\?.*hole=\d+/)
   return {
     board: `/${society}/days/${inPlay}`,
     desk,
