@@ -198,7 +198,7 @@ async function springCup(society: Founded): Promise<void> {
   await closeAndPublish(society, 'day-2', '16:45', null)
 }
 
-/** The day in play: two groups in, four on the course, one that has just gone off. */
+/** The day in play: two groups in, two on the course, three still to go off. */
 async function dayInPlay(society: Founded): Promise<void> {
   const { secretary, people, zone } = society
   await figuresBefore(society, 'day-3')
@@ -224,7 +224,7 @@ async function dayInPlay(society: Founded): Promise<void> {
   )
   const day = await freezeAndPublish(society, 'day-3')
   const rounds = cardsOf(day, 'day-3')
-  const [first, second, third, ...rest] = day.groups as [GroupRecord, GroupRecord, GroupRecord, ...GroupRecord[]]
+  const [first, second, third, fourth] = day.groups as [GroupRecord, GroupRecord, GroupRecord, GroupRecord]
   await playGroup(day, first, rounds, zone, { signed: true })
   await playGroup(day, second, rounds, zone, { signed: true })
   const disputed = day.entries.find((entry) => entry.id === third.entryIds[1])!
@@ -233,8 +233,7 @@ async function dayInPlay(society: Founded): Promise<void> {
     holes: 16,
     differs: { card: disputed.familyName, hole: 11, score: typeof score === 'number' ? score + 1 : 6 },
   })
-  for (const [at, group] of rest.entries())
-    await playGroup(day, group, rounds, zone, { holes: [14, 11, 7, 1][at] ?? 0 })
+  await playGroup(day, fourth, rounds, zone, { holes: 11 })
   await takeIn(secretary, day, [first], zone)
 }
 

@@ -37,7 +37,8 @@ describe.each(COURSE_DATA.map((data) => [data.name, data] as const))('%s', (name
     (which) => {
       const index = data[which]
       expect([...index].sort((a, b) => a - b)).toEqual(Array.from({ length: 18 }, (_, at) => at + 1))
-      const [front, back] = nines(index) as [readonly number[], readonly number[]]
+      const [front = [], back = []] = nines(index)
+      expect([front.length, back.length]).toEqual([9, 9])
       expect(new Set(front.map((one) => one % 2)).size).toBe(1)
       expect(new Set(back.map((one) => one % 2)).size).toBe(1)
       for (let from = 0; from < 18; from += 3)

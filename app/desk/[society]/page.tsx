@@ -95,24 +95,36 @@ function Fixtures({ season, society }: { readonly season: Season; readonly socie
             <th role="columnheader" scope="col" className="lead-col">
               Day
             </th>
-            <th role="columnheader" scope="col">Date and name</th>
-            <th role="columnheader" scope="col">Course</th>
+            <th role="columnheader" scope="col">
+              Date and name
+            </th>
+            <th role="columnheader" scope="col">
+              Course
+            </th>
             <th role="columnheader" scope="col" className="num">
               Entered
             </th>
-            <th role="columnheader" scope="col">Stands at</th>
+            <th role="columnheader" scope="col">
+              Stands at
+            </th>
           </tr>
         </thead>
         <tbody role="rowgroup">
           {season.fixtures.map((day) => (
             <tr key={day.dayId} role="row">
-              <td role="cell" className="lead-col fig">{day.number}</td>
+              <td role="cell" className="lead-col fig">
+                {day.number}
+              </td>
               <th role="rowheader" scope="row">
                 <Link href={`/desk/${society}/days/${day.slug}`}>{day.name}</Link>
                 <span className="under second small">{longDate(day.date)}</span>
               </th>
-              <td role="cell" className="course">{day.courseName}</td>
-              <td role="cell" className="num fig">{day.entered}</td>
+              <td role="cell" className="course">
+                {day.courseName}
+              </td>
+              <td role="cell" className="num fig">
+                {day.entered}
+              </td>
               <td role="cell" className={day.next?.late ? 'stands late' : 'stands'}>
                 {day.published !== null ? `sheet ${day.published} published` : STATUS[day.status]}
                 {day.next ? (

@@ -12,7 +12,8 @@ const written = (at: Date | string, options: Intl.DateTimeFormatOptions) =>
   )
 
 /** "2.31 pm" */
-export const timeOf = (at: Date | string) => dotted(written(at, { hour: 'numeric', minute: '2-digit', hourCycle: 'h12' }))
+export const timeOf = (at: Date | string) =>
+  dotted(written(at, { hour: 'numeric', minute: '2-digit', hourCycle: 'h12' }))
 
 /** "Thu 23 Apr, 5.40 pm" */
 export const momentOf = (at: Date | string) =>

@@ -5,16 +5,10 @@ import { type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from 
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Send } from '@/app/desk/_form/field'
+import type { DrawnPlayer } from './drawn-player'
 import { GroupRow } from './group-row'
 import { type Groups, lonely, movedTo, placeOf, shifted, without } from './groups'
 import { Seat } from './seat'
-
-export interface DrawnPlayer {
-  readonly entryId: string
-  readonly name: string
-  readonly playing: string
-  readonly note: string | null
-}
 
 export interface DrawnGroup {
   readonly startTime: string

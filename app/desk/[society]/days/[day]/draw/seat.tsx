@@ -2,7 +2,7 @@
 
 import { useDraggable, useDroppable } from '@dnd-kit/core'
 import type { KeyboardEvent } from 'react'
-import type { DrawnPlayer } from './arrange'
+import type { DrawnPlayer } from './drawn-player'
 
 interface Props {
   readonly player: DrawnPlayer

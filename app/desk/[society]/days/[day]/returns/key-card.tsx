@@ -8,8 +8,7 @@ import type { CardReturn } from '@/lib/boards/returns-view'
 import { HEADS, KeyedNine, worth } from './keyed-nine'
 import { againstPaper, beginKeying, type Keying, pressed, readKeyed, runOf } from './keying'
 import { PaperTotals } from './paper-totals'
-
-export type Reading = 'points' | 'net' | 'gross' | 'par'
+import type { Reading } from './reading'
 
 interface Props {
   readonly card: CardReturn

@@ -3,8 +3,8 @@
 import { Dots } from '@/app/_parts/dots'
 import type { CardReturn, ReturnHole } from '@/lib/boards/returns-view'
 import type { WrittenScore } from '@/lib/facts/score-fact'
-import type { Reading } from './key-card'
 import { type Keying, runOf, shownKeyed } from './keying'
+import type { Reading } from './reading'
 
 interface Props {
   readonly card: CardReturn
