@@ -20,9 +20,22 @@ function holesOf(row: ScreenBoard['rows'][number], holes: number): string {
   return row.holesPlayed === 0 ? '–' : String(row.holesPlayed)
 }
 
+/** The time in the bar. Null until the page runs: the server's minute need not be the screen's. */
+function useWallClock(): string | null {
+  const [now, setNow] = useState<string | null>(null)
+  useEffect(() => {
+    const look = () => setNow(new Date().toISOString())
+    look()
+    const timer = setInterval(look, 5_000)
+    return () => clearInterval(timer)
+  }, [])
+  return now
+}
+
 export function BarScreen({ initial, c, still }: Props) {
   const { board, line, changes } = useLiveBoard(initial, c, true)
   const [turn, setTurn] = useState(0)
+  const now = useWallClock()
   const pages = barPages(board)
   const at = still === null ? turn % pages.length : Math.min(still, pages.length) - 1
   const page = pages[at]
@@ -47,7 +60,9 @@ export function BarScreen({ initial, c, still }: Props) {
         <p className="bar-in">
           {line === 'down' ? 'the line is down; as of' : `${board.cardsIn} of ${board.players} cards in`}
         </p>
-        <p className="bar-clock fig">{clock(board.countedAt, board.zone).replace(/ [ap]m$/, '')}</p>
+        <p className="bar-clock fig">
+          {clock(line === 'down' ? board.countedAt : (now ?? board.countedAt), board.zone).replace(/ [ap]m$/, '')}
+        </p>
       </header>
       <table className="bar-table">
         <caption className="unseen">

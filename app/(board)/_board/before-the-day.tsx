@@ -60,6 +60,11 @@ export function BeforeTheDay({ board }: { board: DayBoard }) {
                   <td>
                     <span className="fig">{competition.allowance}</span>{' '}
                     <span className="small second block">{competition.allowanceFrom}</span>
+                    {competition.moreTerms?.map((sentence) => (
+                      <span key={sentence} className="small second block">
+                        {sentence}
+                      </span>
+                    ))}
                   </td>
                 </tr>
               ))}

@@ -30,12 +30,16 @@ export function BoardTop({ board }: { board: TopBoard }) {
       <div className="board-top">
         <div>
           <p className="sc second">
-            <span className="item">{head.courseName} ·</span> <span className="item">{longDate(head.date)}</span>
+            <span className="item">{head.courseName} ·</span>{' '}
+            <span className="item">
+              {longDate(head.date)}
+              {live && ' ·'}
+            </span>
             {live && (
               <>
                 {' '}
                 <span className="item">
-                  · <time dateTime={board.countedAt}>{clock(board.countedAt, board.zone)}</time>
+                  <time dateTime={board.countedAt}>{clock(board.countedAt, board.zone)}</time>
                 </span>
               </>
             )}

@@ -79,6 +79,9 @@ export function LiveBoard({ initial, c, view, opened, mine }: LiveBoardProps) {
         <span>
           Allowance {board.competition.allowance}. {board.competition.allowanceFrom}
         </span>
+        {board.competition.moreTerms?.map((sentence) => (
+          <span key={sentence}>{sentence}</span>
+        ))}
         <span>{board.competition.tieRule}</span>
       </div>
       {watch && (

@@ -136,7 +136,8 @@ function Competition({ competition, first }: { competition: CompetitionBoard; fi
       {outside.length > 0 && <p className="small res-outside">{outside.join(' ')}</p>}
       {!first && (
         <p className="small second">
-          {competition.formatName}. Allowance {competition.allowance}. {competition.allowanceFrom}.
+          {competition.formatName}. Allowance {competition.allowance}. {competition.allowanceFrom}.{' '}
+          {competition.moreTerms?.join(' ')}
         </p>
       )}
     </section>

@@ -79,10 +79,10 @@ export function halves<T>(list: readonly T[]): [readonly T[], readonly T[]] {
 }
 
 /** "Allowance 95 %. Allowance from … Ties: last nine, last six." Parts may come with their own full stops. */
-export function termsOf({ allowance, allowanceFrom, tieRule }: CompetitionBoard): string {
+export function termsOf({ allowance, allowanceFrom, moreTerms, tieRule }: CompetitionBoard): string {
   const plain = (text: string) => text.replace(/\.+$/, '')
   const ties = plain(tieRule)
-  return `Allowance ${allowance}. ${plain(allowanceFrom)}. Ties: ${ties.charAt(0).toLowerCase()}${ties.slice(1)}. `
+  return `Allowance ${allowance}. ${plain(allowanceFrom)}. Ties: ${ties.charAt(0).toLowerCase()}${ties.slice(1)}. ${(moreTerms ?? []).map((sentence) => `${sentence} `).join('')}`
 }
 
 const ON_LAST_NINE = /: last nine [^,]+\.$/

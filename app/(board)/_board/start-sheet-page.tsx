@@ -112,7 +112,10 @@ export function StartSheetPage({
       <div className="start-foot">
         <div>
           <p className="sc">Mark somebody else’s card</p>
-          <p>First marks second, second marks third, and the last marks the first. Gross figures only. Both sign.</p>
+          <p>
+            The second in the group marks the first, the third the second, and the first marks the last. Gross figures
+            only. Both sign.
+          </p>
         </div>
         <div>
           <p className="sc">On your own phone</p>
