@@ -9,6 +9,7 @@ import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { type Names, namesOf } from './entrant-names'
 import { groupsOnCourse } from './groups-on-course'
 import { leadSentence } from './lead-sentence'
+import { rarerTermsInWords } from './terms-in-words'
 import { tieRuleInWords, tieSentence } from './tie-sentences'
 import type { BoardRow, CompetitionBoard, DayBoard, DayHead } from './views'
 
@@ -76,6 +77,7 @@ export function competitionBoard(
       allowanceFrom === 'published' && result.allowanceFrom.startsWith('published')
         ? `Allowance from the ${published}`
         : `House choice${allowanceReason ? `: ${allowanceReason}` : ''}`,
+    moreTerms: rarerTermsInWords(competition),
     tieRule: tieRuleInWords(ties),
     unit: result.unit,
     better: result.better,

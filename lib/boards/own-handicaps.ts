@@ -2,10 +2,10 @@
 
 import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
 import type { Competition, Day } from '@/lib/rules/day'
-import { formatOf } from '@/lib/rules/formats/catalogue'
 import { ballValueOf } from '@/lib/rules/formats/format'
 import { scoreDay } from '@/lib/rules/score-day'
 import type { HoleLine } from '@/lib/rules/standings'
+import { formatIn } from './format-of-competition'
 
 export interface MainReading {
   readonly unit: 'points' | 'strokes' | 'holes'
@@ -27,7 +27,7 @@ export interface OwnLine {
 /** Every player's own card read in the first competition. */
 export function mainReading(record: DayRecord, day: Day): MainReading {
   const main = record.competitions[0]
-  const format = main && formatOf(main.format)
+  const format = main && formatIn(main)
   const on = format ? ballValueOf(format.value).kind : 'points'
   const { unit, lines } = ownReading(main, day)
   return {
@@ -44,7 +44,7 @@ export function ownReading(
   competition: CompetitionRecord | undefined,
   day: Day,
 ): { readonly unit: MainReading['unit']; readonly lines: MainReading['lines'] } {
-  const format = competition && formatOf(competition.format)
+  const format = competition && formatIn(competition)
   const isOwn = format && format.sideSize === 1 && !format.isMatch
   const competitions = isOwn ? day.competitions.filter((one) => one.id === competition.id) : [eachAlone(competition)]
   const result = scoreDay({ ...day, competitions })[0]
@@ -59,7 +59,7 @@ export function ownReading(
 
 /** The same allowance and the same value of a hole, everybody for himself. */
 function eachAlone(main: CompetitionRecord | undefined): Competition {
-  const format = main && formatOf(main.format)
+  const format = main && formatIn(main)
   const on = format ? ballValueOf(format.value).kind : 'points'
   const single =
     on === 'points' ? 'stableford' : on === 'against-par' ? 'par' : on === 'maximum' ? 'maximum-score' : 'medal'

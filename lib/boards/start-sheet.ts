@@ -6,6 +6,7 @@ import { inWords } from '@/lib/rules/formats/catalogue'
 import { figureOf } from './figure'
 import { formatIn } from './format-of-competition'
 import { type Figures, figuresOf, nameOf, noteOf } from './handicap-table'
+import { rarerTermsInWords } from './terms-in-words'
 import type { StartSheet } from './views'
 
 /** Codes and links are for the desk's own print; the sheet for everybody goes without. */
@@ -25,6 +26,7 @@ export function startSheetOf(record: DayRecord, { withCodes }: { withCodes: bool
       name,
       formatName: formatIn({ name, format, terms })?.name ?? format,
       allowance: inWords(terms.allowance),
+      moreTerms: rarerTermsInWords({ name, format, terms }),
       allowanceFrom:
         terms.allowanceFrom === 'published'
           ? `Allowance from the Rules of Handicapping ${record.edition}, Appendix C`

@@ -41,6 +41,8 @@ export interface CompetitionBoard {
   readonly allowance: string
   /** "Allowance from the Rules of Handicapping 2024, Appendix C" or "House choice: …" */
   readonly allowanceFrom: string
+  /** One sentence each: the own format read back, the maximum, limits. Sheets of before have none. */
+  readonly moreTerms?: readonly string[]
   readonly tieRule: string
   readonly unit: 'points' | 'strokes' | 'holes'
   readonly better: 'high' | 'low'
@@ -132,6 +134,7 @@ export interface StartSheet {
     readonly formatName: string
     readonly allowance: string
     readonly allowanceFrom: string
+    readonly moreTerms?: readonly string[]
   }[]
   readonly groups: readonly {
     readonly number: number

@@ -89,7 +89,7 @@ export const prizeInput = z.strictObject({
 })
 export const competitionInput = z.strictObject({
   name,
-  format: z.string().min(1).max(60),
+  format: z.string().trim().min(1, 'A form of play needs its name.').max(60, 'At most 60 letters.'),
   terms: competitionTerms,
   prizes: z.array(prizeInput).max(20),
 })

@@ -1,6 +1,7 @@
 // The five choices of a society's own format, as the day file and the desk's form write them.
 
 import { z } from 'zod'
+import type { FiveChoices } from '@/lib/rules/formats/format'
 
 const small = (to: number) => z.int().min(0).max(to)
 
@@ -75,7 +76,7 @@ export const fiveChoices = z.strictObject({
 export type FiveChoicesShape = z.output<typeof fiveChoices>
 
 /** Choices that contradict each other: the place inside the format, and why. */
-export function contradictions(choices: FiveChoicesShape): { readonly place: string; readonly sentence: string }[] {
+export function contradictions(choices: FiveChoices): { readonly place: string; readonly sentence: string }[] {
   const wrong: { place: string; sentence: string }[] = []
   const { side, ball, strokes, value: worth, count: counts } = choices
   const asMatch = worth.kind === 'against-opponent' || worth.kind === 'shared'
@@ -117,7 +118,7 @@ function sharesAreWhole(points: readonly number[]): boolean {
   )
 }
 
-function takesOf(counts: FiveChoicesShape['count']): readonly (readonly number[])[] {
+function takesOf(counts: FiveChoices['count']): readonly (readonly number[])[] {
   switch (counts.kind) {
     case 'best':
       return [counts.take]

@@ -14,7 +14,7 @@ export const whole = (from: number, to: number, what: string) => {
   return z.int(sentence).min(from, sentence).max(to, sentence)
 }
 
-const holeList = z.array(whole(1, 18, 'A hole')).max(18)
+const holeList = z.array(whole(1, 18, 'A hole'), 'Write the numbers of the holes: 3, 7, 18.').max(18)
 
 const missing = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('nothing') }),

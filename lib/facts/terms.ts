@@ -19,10 +19,12 @@ export const tieRule = z.strictObject({
   fractions: z.enum(['kept', 'rounded']).default('kept'),
 })
 
+const MOST_STROKES = 'The most strokes on a hole are a whole number from 3 to 20.'
+
 export const maximumScore = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('net-double-bogey') }),
   z.strictObject({ kind: z.literal('double-par') }),
-  z.strictObject({ kind: z.literal('fixed'), strokes: z.int().min(3).max(20) }),
+  z.strictObject({ kind: z.literal('fixed'), strokes: z.int(MOST_STROKES).min(3, MOST_STROKES).max(20, MOST_STROKES) }),
 ])
 
 /** Percent of the course handicap, or weights for one ball of a side, lowest handicap first. */

@@ -1,5 +1,6 @@
 // Calls a day: a date, a course with its tees, a start, and the competitions played on the same cards.
 
+import { proposedFor } from '@/lib/boards/format-of-competition'
 import type { Actor } from '@/lib/facts/actor'
 import { addDays, daysBetween, isDate } from '@/lib/facts/calendar'
 import { type CallDay, type CompetitionInput, callDay as schema } from '@/lib/facts/commands'
@@ -7,7 +8,7 @@ import type { DayRecord } from '@/lib/facts/day-record'
 import { PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
 import { ok, type Result, refused } from '@/lib/result'
 import { editionFor } from '@/lib/rules/editions/editions'
-import { formatOf, proposedAllowance } from '@/lib/rules/formats/catalogue'
+import { formatOf, type ProposedAllowance, proposedAllowance } from '@/lib/rules/formats/catalogue'
 import { type CourseKept, courseIn, coursesOf } from '@/lib/store/courses'
 import { dayRecordIn } from '@/lib/store/day-record'
 import { dayExtras, freeDaySlug, insertDay, lastDayOf } from '@/lib/store/day-setup'
@@ -135,27 +136,29 @@ function teeLikeLast(course: CourseKept, last: DayRecord | null, gender: 'men' |
 
 /** A competition of the last day with its prizes; a published allowance is looked up again, a house choice stays one. */
 function again(one: DayRecord['competitions'][number], players: number, date: string): CompetitionInput {
-  const fresh = proposeCompetition(one.format, date, players)
+  const fresh = proposedFor({ format: one.format, custom: one.terms.custom }, players, editionFor(date))
   return {
     name: one.name,
     format: one.format,
-    terms: one.terms.allowanceFrom === 'published' ? { ...one.terms, ...allowanceIn(fresh) } : one.terms,
+    terms: one.terms.allowanceFrom === 'published' ? { ...one.terms, ...figureOf(fresh) } : one.terms,
     prizes: one.prizes.map(({ number: _, ...prize }) => prize),
   }
 }
 
-const allowanceIn = ({ terms: { allowance, allowanceFrom } }: CompetitionInput) => ({ allowance, allowanceFrom })
+const figureOf = ({ allowance, from }: ProposedAllowance) => ({
+  allowance: typeof allowance === 'number' ? allowance : [...allowance],
+  allowanceFrom: from,
+})
 
 /** A competition of this format with the published allowance for the field, the published countback and three prizes. */
 export function proposeCompetition(format: string, date: string, players: number, holes = 18): CompetitionInput {
-  const { allowance, from, sentence } = proposedAllowance(format, players, editionFor(date))
+  const proposed = proposedAllowance(format, players, editionFor(date))
   return {
     name: formatOf(format)?.name ?? format,
     format,
     terms: {
-      allowance: typeof allowance === 'number' ? allowance : [...allowance],
-      allowanceFrom: from,
-      ...(from === 'house-choice' ? { allowanceReason: sentence } : {}),
+      ...figureOf(proposed),
+      ...(proposed.from === 'house-choice' ? { allowanceReason: proposed.sentence } : {}),
       ties: { ...PUBLISHED_COUNTBACK, steps: PUBLISHED_COUNTBACK.steps.filter((step) => fitsRound(step, holes)) },
       ...(formatOf(format)?.value.kind === 'maximum' ? { maximum: { kind: 'net-double-bogey' as const } } : {}),
       guests: 'guest-prize-only',

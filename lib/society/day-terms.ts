@@ -2,13 +2,16 @@
 // changing a day.
 
 import type { z } from 'zod'
-import { formatIn } from '@/lib/boards/format-of-competition'
+import { formatIn, isPublishedFor } from '@/lib/boards/format-of-competition'
 import { isDate } from '@/lib/facts/calendar'
 import type { callDay } from '@/lib/facts/commands'
+import { contradictions } from '@/lib/facts/format-choices'
+import { whyNotYet } from '@/lib/facts/formats-offered'
 import type { CompetitionTerms } from '@/lib/facts/terms'
 import { type Fault, ok, type Result } from '@/lib/result'
 import { editionFor } from '@/lib/rules/editions/editions'
-import { proposedAllowance } from '@/lib/rules/formats/catalogue'
+import { FORMATS } from '@/lib/rules/formats/catalogue'
+import { ballValueOf } from '@/lib/rules/formats/format'
 import type { CourseKept } from '@/lib/store/courses'
 import type { CompetitionToKeep, DayToKeep, RoundTeeToKeep } from '@/lib/store/day-setup'
 import type { SeasonKept } from '@/lib/store/seasons'
@@ -17,7 +20,7 @@ import { notUnderstood } from './parse-input'
 export type DayForm = z.output<typeof callDay>
 
 export function dayToKeep(form: DayForm, season: SeasonKept, course: CourseKept): Result<DayToKeep, 'not-understood'> {
-  const faults = [...dateFaults(form, season), ...courseFaults(form, course), ...competitionFaults(form)]
+  const faults = [...dateFaults(form, season), ...courseFaults(form, course), ...competitionFaults(form, course)]
   if (faults.length > 0) return notUnderstood(faults)
   const edition = editionFor(form.date)
   return ok({
@@ -81,8 +84,9 @@ function courseFaults(form: DayForm, course: CourseKept): readonly Fault[] {
   return faults
 }
 
-function competitionFaults(form: DayForm): readonly Fault[] {
+function competitionFaults(form: DayForm, course: CourseKept): readonly Fault[] {
   const faults: Fault[] = []
+  const onCard = (hole: number) => course.tees.some((tee) => tee.holes.some((one) => one.hole === hole))
   const names = new Set<string>()
   form.competitions.forEach((one, at) => {
     const place = `competitions[${at}]`
@@ -94,6 +98,11 @@ function competitionFaults(form: DayForm): readonly Fault[] {
       faults.push({ place: `${place}.format`, sentence: 'Choose a form of play from the list.' })
       return
     }
+    if (one.terms.custom) {
+      const wrong = ownFormatFaults(one.format, one.terms.custom)
+      faults.push(...wrong.map((fault) => ({ ...fault, place: `${place}.${fault.place}` })))
+      if (wrong.length > 0) return
+    }
     const { allowance, maximum, ties } = one.terms
     const forSide = format.strokes.kind === 'for-the-side'
     if (Array.isArray(allowance) && !forSide)
@@ -103,18 +112,14 @@ function competitionFaults(form: DayForm): readonly Fault[] {
         place: `${place}.terms.allowance`,
         sentence: `Give ${format.sideSize} shares, lowest handicap first.`,
       })
-    if (format.value.kind === 'maximum' && !maximum)
+    if (ballValueOf(format.value).kind === 'maximum' && !maximum)
       faults.push({ place: `${place}.terms.maximum`, sentence: 'Maximum score needs its maximum.' })
-    if (format.isMatch && format.sideSize > 1)
-      faults.push({
-        place: `${place}.format`,
-        sentence: 'A match between sides is read between any two cards of the day. Choose singles here.',
-      })
-    if (format.value.kind === 'shared')
-      faults.push({
-        place: `${place}.format`,
-        sentence: 'A game shared inside the group cannot be read from the day yet. Choose points or stroke play.',
-      })
+    const notYet = whyNotYet(format)
+    if (notYet !== null) faults.push({ place: `${place}.format`, sentence: notYet })
+    if (format.namedHolesTimes !== undefined && !one.terms.namedHoles?.length)
+      faults.push({ place: `${place}.terms.namedHoles`, sentence: 'Name the holes that count double.' })
+    for (const hole of one.terms.namedHoles ?? [])
+      if (!onCard(hole)) faults.push({ place: `${place}.terms.namedHoles`, sentence: `The day has no hole ${hole}.` })
     ties.steps.forEach((step, number) => {
       if ((step.kind === 'last' && step.holes > form.holes) || (step.kind === 'first-nine-last' && form.holes === 9))
         faults.push({
@@ -126,6 +131,18 @@ function competitionFaults(form: DayForm): readonly Fault[] {
   return faults
 }
 
+/** Choices that contradict each other, and a name under which everybody would expect something else. */
+function ownFormatFaults(name: string, custom: NonNullable<CompetitionTerms['custom']>): readonly Fault[] {
+  const wanted = name.toLowerCase()
+  const known = FORMATS.find((one) => one.id === wanted || one.name.toLowerCase() === wanted)
+  return [
+    ...(known
+      ? [{ place: 'format', sentence: `${known.name} is on the list already: give your own format another name.` }]
+      : []),
+    ...contradictions(custom).map((one) => ({ ...one, place: `terms.custom.${one.place}` })),
+  ]
+}
+
 /** The tees of the course as they stand now; the two chosen ones are what an entry gets unless told otherwise. */
 function roundTees(form: DayForm, course: CourseKept): readonly RoundTeeToKeep[] {
   return course.tees.map(({ teeId, ...tee }) => ({
@@ -135,16 +152,8 @@ function roundTees(form: DayForm, course: CourseKept): readonly RoundTeeToKeep[]
 }
 
 /** A figure says it is published only if it is; anything else is a house choice, and the sheet says so. */
-function honest(one: CompetitionToKeep, edition: string): CompetitionTerms {
-  if (one.terms.allowanceFrom === 'house-choice' || isPublished(one.format, one.terms.allowance, edition))
-    return one.terms
-  return { ...one.terms, allowanceFrom: 'house-choice' }
-}
-
-export function isPublished(format: string, allowance: CompetitionTerms['allowance'], edition: string): boolean {
-  // The table's own figure, and the one it has for a small field: either may be chosen, the size being an estimate.
-  return [0, 1].some((fieldSize) => {
-    const proposed = proposedAllowance(format, fieldSize, edition)
-    return proposed.from === 'published' && JSON.stringify(proposed.allowance) === JSON.stringify(allowance)
-  })
+function honest({ format, terms }: CompetitionToKeep, edition: string): CompetitionTerms {
+  const form = { format, custom: terms.custom }
+  if (terms.allowanceFrom === 'house-choice' || isPublishedFor(form, terms.allowance, edition)) return terms
+  return { ...terms, allowanceFrom: 'house-choice' }
 }

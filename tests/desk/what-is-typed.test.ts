@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { whatChanged } from '@/app/desk/_frame/day-glance'
-import { isPublished, readAllowance, readDayForm } from '@/app/desk/[society]/_day-form/read-day-form'
+import { readAllowance, readDayForm } from '@/app/desk/[society]/_day-form/read-day-form'
 import { readFigure } from '@/app/desk/[society]/_figures/read-figure'
 import { cellFault, copyOf, emptyTee, indexAdvice, spread, tenths } from '@/app/desk/[society]/courses/card-draft'
+import { isPublishedFor } from '@/lib/boards/format-of-competition'
 import { callDay } from '@/lib/facts/commands'
 
 describe('a figure as people write it', () => {
@@ -89,9 +90,9 @@ describe('the day form', () => {
   })
 
   it('counts both published figures of the table as published, and nothing else', () => {
-    expect(isPublished('stableford', 95, '2024')).toBe(true)
-    expect(isPublished('stableford', 100, '2024')).toBe(true)
-    expect(isPublished('stableford', 90, '2024')).toBe(false)
+    expect(isPublishedFor({ format: 'stableford' }, 95, '2024')).toBe(true)
+    expect(isPublishedFor({ format: 'stableford' }, 100, '2024')).toBe(true)
+    expect(isPublishedFor({ format: 'stableford' }, 90, '2024')).toBe(false)
   })
 })
 

@@ -26,10 +26,23 @@ interface SelectProps {
   readonly initial?: string
   readonly value?: string
   readonly onChange?: (value: string) => void
-  readonly options: readonly { readonly value: string; readonly label: string }[]
+  readonly options: readonly Option[]
+  /** After the options: a long list under headings. */
+  readonly groups?: readonly { readonly label: string; readonly options: readonly Option[] }[]
 }
 
-export function SelectField({ initial, options, value, onChange, ...select }: SelectProps) {
+interface Option {
+  readonly value: string
+  readonly label: string
+}
+
+const optionOf = ({ value, label }: Option) => (
+  <option key={value} value={value}>
+    {label}
+  </option>
+)
+
+export function SelectField({ initial, options, groups, value, onChange, ...select }: SelectProps) {
   const { typed, refused } = useFormNow()
   const begin = value === undefined ? { defaultValue: typed[select.name]?.[0] ?? initial } : { value }
   return (
@@ -39,10 +52,11 @@ export function SelectField({ initial, options, value, onChange, ...select }: Se
       onChange={(event) => onChange?.(event.target.value)}
       wrong={wrongWith(refused?.faults, select.name)}
     >
-      {options.map((option) => (
-        <option key={option.value} value={option.value}>
-          {option.label}
-        </option>
+      {options.map(optionOf)}
+      {groups?.map((group) => (
+        <optgroup key={group.label} label={group.label}>
+          {group.options.map(optionOf)}
+        </optgroup>
       ))}
     </PlainSelect>
   )

@@ -1,10 +1,17 @@
 'use client'
 
 import { Choice, Field, SelectField } from '@/app/desk/_form/field'
-import { FORMATS, formatOf, proposedAllowance } from '@/lib/rules/formats/catalogue'
-import { type CompetitionDraft, newPrize, withFormat } from './drafts'
+import { isPublishedFor, proposedFor } from '@/lib/boards/format-of-competition'
+import { FORMATS } from '@/lib/rules/formats/catalogue'
+import { ballValueOf } from '@/lib/rules/formats/format'
+import { formatOfCompetition } from '@/lib/rules/score/terms-in-force'
+import { type CompetitionDraft, newPrize, playOf, withFormat, withOwn } from './drafts'
+import { FormatSelect } from './format-select'
+import { MaximumFields } from './maximum-fields'
+import { MoreTerms } from './more-terms'
+import { OwnFormatFields } from './own-format-fields'
 import { PrizeFields } from './prize-fields'
-import { isPublished, readAllowance } from './read-day-form'
+import { readAllowance } from './read-day-form'
 import { KEPT_AS_IT_IS, TIE_CHOICES, tieChoiceOf } from './tie-rules'
 
 interface Props {
@@ -17,14 +24,14 @@ interface Props {
   readonly onLeaveOut: () => void
 }
 
-const FAMILIES = ['singles', 'pairs', 'teams', 'matches', 'group games'] as const
-
 /** One competition on the day's cards: its format, its allowance with where it comes from, its ties and its prizes. */
 export function CompetitionFields({ draft, place, expected, edition, only, onChange, onLeaveOut }: Props) {
   const at = `competitions[${place}]`
-  const format = formatOf(draft.format)
-  const proposed = proposedAllowance(draft.format, expected, edition)
-  const same = isPublished(draft.format, readAllowance(draft.allowance), edition)
+  const play = playOf(draft)
+  const format = formatOfCompetition({ id: at, ...play }, FORMATS)
+  const allowance = readAllowance(draft.allowance)
+  const proposed = proposedFor(play, expected, edition)
+  const same = isPublishedFor(play, allowance, edition)
   const kept = tieChoiceOf(draft.ties)
   return (
     <fieldset className="competition">
@@ -42,7 +49,7 @@ export function CompetitionFields({ draft, place, expected, edition, only, onCha
         />
         <FormatSelect
           name={`${at}.format`}
-          draft={draft}
+          value={draft.format}
           onChange={(id) => onChange(withFormat(draft, id, expected, edition))}
         />
         <Field
@@ -62,18 +69,18 @@ export function CompetitionFields({ draft, place, expected, edition, only, onCha
             maxLength={200}
           />
         )}
-        {format?.value.kind === 'maximum' ? (
-          <SelectField
-            name={`${at}.terms.maximum`}
-            label="Most strokes on a hole"
-            initial={draft.maximum?.kind ?? 'net-double-bogey'}
-            options={[
-              { value: 'net-double-bogey', label: 'Net double bogey' },
-              { value: 'double-par', label: 'Double par' },
-              { value: 'fixed', label: 'Ten strokes' },
-            ]}
-          />
+        {format && ballValueOf(format.value).kind === 'maximum' ? (
+          <MaximumFields at={at} initial={draft.maximum} />
         ) : null}
+        {format?.namedHolesTimes === undefined ? null : (
+          <Field
+            name={`${at}.terms.namedHoles`}
+            label="Holes that count double"
+            initial={draft.namedHoles}
+            hint="Their numbers on the card: 3, 7, 18."
+            required
+          />
+        )}
         <SelectField
           name={`${at}.ties`}
           label="Ties"
@@ -97,7 +104,19 @@ export function CompetitionFields({ draft, place, expected, edition, only, onCha
           ]}
         />
       </div>
-      {format ? <p className="small second">{format.sentence}</p> : null}
+      {draft.own ? (
+        <OwnFormatFields
+          at={at}
+          own={draft.own}
+          allowance={allowance}
+          onChange={(own) => onChange(withOwn(draft, own, expected, edition))}
+        />
+      ) : (
+        <p className="small second">{format?.sentence}</p>
+      )}
+      {Object.keys(draft.kept).length > 0 ? (
+        <input type="hidden" name={`${at}.terms.kept`} value={JSON.stringify(draft.kept)} />
+      ) : null}
       <PrizeFields
         at={at}
         prizes={draft.prizes}
@@ -107,6 +126,7 @@ export function CompetitionFields({ draft, place, expected, edition, only, onCha
       <Choice type="checkbox" name={`${at}.guestPrizes`} initial={draft.guestPrizes}>
         Guests may win every prize of this competition
       </Choice>
+      <MoreTerms at={at} draft={draft} oneBall={format?.ball === 'one'} />
       {only ? null : (
         <p className="acts">
           <button type="button" className="btn plain" onClick={onLeaveOut}>
@@ -115,35 +135,5 @@ export function CompetitionFields({ draft, place, expected, edition, only, onCha
         </p>
       )}
     </fieldset>
-  )
-}
-
-function FormatSelect({
-  name,
-  draft,
-  onChange,
-}: {
-  readonly name: string
-  readonly draft: CompetitionDraft
-  readonly onChange: (id: string) => void
-}) {
-  return (
-    <div className="field">
-      <label htmlFor={name}>Format</label>
-      <select id={name} name={name} value={draft.format} onChange={(event) => onChange(event.target.value)}>
-        {FAMILIES.map((family) => {
-          const formats = FORMATS.filter((one) => one.family === family)
-          return formats.length === 0 ? null : (
-            <optgroup key={family} label={family.charAt(0).toUpperCase() + family.slice(1)}>
-              {formats.map((one) => (
-                <option key={one.id} value={one.id}>
-                  {one.name}
-                </option>
-              ))}
-            </optgroup>
-          )
-        })}
-      </select>
-    </div>
   )
 }

@@ -9,6 +9,7 @@ import type { Gender } from '@/lib/rules/day'
 import { editionFor, editionOf } from '@/lib/rules/editions/editions'
 import { CompetitionFields } from './competition-fields'
 import { draftOf, intervalAdvice, newCompetition, proposedAgain } from './drafts'
+import { NOT_OFFERED } from './format-select'
 
 export interface CourseChoice {
   readonly id: string
@@ -140,6 +141,7 @@ export function DayForm({ action, label, day, courses, expected: before, send, f
       <section aria-labelledby="comps-h">
         <h2 id="comps-h">Competitions on the same cards</h2>
         {fixed ? <p className="second">{fixed}</p> : null}
+        <p className="small second">{NOT_OFFERED}</p>
         {drafts.map((draft, place) => (
           <CompetitionFields
             key={draft.key}

@@ -1,9 +1,13 @@
 // The parts of the day form that change each other while it is being filled in.
 
+import { proposedFor } from '@/lib/boards/format-of-competition'
 import type { CallDay } from '@/lib/facts/commands'
+import { fiveChoices } from '@/lib/facts/format-choices'
 import { type CompetitionTerms, PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
 import { intervalCaution } from '@/lib/rules/draw/interval'
-import { formatOf, proposedAllowance } from '@/lib/rules/formats/catalogue'
+import { formatOf } from '@/lib/rules/formats/catalogue'
+import type { FiveChoices } from '@/lib/rules/formats/format'
+import { choicesOf, OWN_FORMAT, type OwnFormat, ownFrom } from './own-format'
 import { writtenAllowance } from './read-day-form'
 
 export interface PrizeDraft {
@@ -17,13 +21,19 @@ export interface PrizeDraft {
 export interface CompetitionDraft {
   readonly key: string
   readonly name: string
+  /** A format of the list, or OWN_FORMAT. */
   readonly format: string
+  readonly own: OwnFormat | null
   readonly allowance: string
   /** An officer wrote another figure than the proposed one: it is not proposed over. */
   readonly ownFigure: boolean
   readonly reason: string
   readonly ties: CompetitionTerms['ties']
   readonly maximum: CompetitionTerms['maximum']
+  readonly namedHoles: string
+  readonly limit: NonNullable<CompetitionTerms['handicapLimit']>
+  /** Terms the form does not ask for, kept as they were. */
+  readonly kept: Partial<CompetitionTerms>
   readonly guestPrizes: boolean
   readonly prizes: readonly PrizeDraft[]
 }
@@ -33,16 +43,32 @@ const key = () => `row ${++made}`
 
 export function draftOf(competition: CallDay['competitions'][number]): CompetitionDraft {
   const { terms } = competition
+  const {
+    allowance,
+    allowanceFrom,
+    allowanceReason,
+    ties,
+    maximum,
+    guests,
+    custom,
+    namedHoles,
+    handicapLimit,
+    ...kept
+  } = terms
   return {
     key: key(),
     name: competition.name,
-    format: competition.format,
-    allowance: writtenAllowance(terms.allowance),
-    ownFigure: terms.allowanceFrom === 'house-choice',
-    reason: terms.allowanceReason ?? '',
-    ties: { holesCount: 'by-number', fractions: 'kept', ...terms.ties },
-    maximum: terms.maximum,
-    guestPrizes: terms.guests === 'for-every-prize',
+    format: custom ? OWN_FORMAT : competition.format,
+    own: custom ? ownFrom(fiveChoices.parse(custom), competition.format) : null,
+    allowance: writtenAllowance(allowance),
+    ownFigure: allowanceFrom === 'house-choice',
+    reason: allowanceReason ?? '',
+    ties: { holesCount: 'by-number', fractions: 'kept', ...ties },
+    maximum,
+    namedHoles: namedHoles?.join(', ') ?? '',
+    limit: handicapLimit ?? {},
+    kept,
+    guestPrizes: guests === 'for-every-prize',
     prizes: competition.prizes.map((prize) => ({
       key: key(),
       name: prize.name,
@@ -58,11 +84,15 @@ export function newCompetition(format: string, expected: number, edition: string
     key: key(),
     name: formatOf(format)?.name ?? '',
     format,
-    allowance: writtenAllowance(proposedAllowance(format, expected, edition).allowance),
+    own: null,
+    allowance: writtenAllowance(proposedFor({ format }, expected, edition).allowance),
     ownFigure: false,
     reason: '',
     ties: PUBLISHED_COUNTBACK,
     maximum: undefined,
+    namedHoles: '',
+    limit: {},
+    kept: {},
     guestPrizes: false,
     prizes: [newPrize(1)],
   }
@@ -76,7 +106,16 @@ export const newPrize = (place: number): PrizeDraft => ({
   value: '',
 })
 
-/** Another format: its published figure is proposed again, unless an officer's own figure still fits it. */
+/** The form of play of the draft; no choices yet while an own format is incomplete. */
+export function playOf({ format, own }: Pick<CompetitionDraft, 'format' | 'own'>): {
+  format: string
+  custom?: FiveChoices
+} {
+  const custom = own === null ? null : choicesOf(own)
+  return custom === null ? { format } : { format: own?.name ?? '', custom }
+}
+
+/** Another format: its published figure is proposed, and what belonged to the one before goes. */
 export function withFormat(
   draft: CompetitionDraft,
   format: string,
@@ -84,14 +123,23 @@ export function withFormat(
   edition: string,
 ): CompetitionDraft {
   const named = draft.name === '' || draft.name === formatOf(draft.format)?.name
+  const begin = formatOf(draft.format) ?? formatOf('stableford')
+  const own = format === OWN_FORMAT && begin !== null ? ownFrom(begin, '') : null
+  const { divisions } = draft.kept
   return {
     ...draft,
     format,
+    own,
     name: named ? (formatOf(format)?.name ?? draft.name) : draft.name,
-    allowance: writtenAllowance(proposedAllowance(format, expected, edition).allowance),
+    allowance: writtenAllowance(proposedFor(playOf({ format, own }), expected, edition).allowance),
     ownFigure: false,
     reason: '',
+    kept: divisions ? { divisions } : {},
   }
+}
+
+export function withOwn(draft: CompetitionDraft, own: OwnFormat, expected: number, edition: string): CompetitionDraft {
+  return proposedAgain([{ ...draft, own }], expected, edition)[0] ?? draft
 }
 
 /** Proposed again where nobody chose otherwise: the field grew, or the date fell under another edition. */
@@ -103,7 +151,7 @@ export function proposedAgain(
   return drafts.map((draft) =>
     draft.ownFigure
       ? draft
-      : { ...draft, allowance: writtenAllowance(proposedAllowance(draft.format, expected, edition).allowance) },
+      : { ...draft, allowance: writtenAllowance(proposedFor(playOf(draft), expected, edition).allowance) },
   )
 }
 

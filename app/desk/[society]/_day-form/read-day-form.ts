@@ -1,23 +1,16 @@
 // From the named fields of the form to what the use case asks for. Field names are the places of the faults, so that
 // each fault is shown where it belongs.
 
-import type { CallDay } from '@/lib/facts/commands'
-import { PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
+import { isPublishedFor, proposedFor } from '@/lib/boards/format-of-competition'
+import { type CompetitionTerms, PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
 import { editionFor } from '@/lib/rules/editions/editions'
-import { proposedAllowance } from '@/lib/rules/formats/catalogue'
+import type { FiveChoices } from '@/lib/rules/formats/format'
+import { choicesOf, FIVE } from './own-format'
 import { KEPT_AS_IT_IS, TIE_CHOICES } from './tie-rules'
 
 const text = (form: FormData, name: string) => String(form.get(name) ?? '').trim()
 const orNull = (form: FormData, name: string) => text(form, name) || null
 const number = (form: FormData, name: string) => (text(form, name) === '' ? null : Number(text(form, name)))
-
-/** The table's own figure or the one it has for a small field: the size is an estimate, so either is published. */
-export function isPublished(format: string, allowance: number | readonly number[] | null, edition: string): boolean {
-  return [0, 1].some((size) => {
-    const proposed = proposedAllowance(format, size, edition)
-    return proposed.from === 'published' && JSON.stringify(proposed.allowance) === JSON.stringify(allowance)
-  })
-}
 
 function rowsOf(form: FormData, before: string): readonly number[] {
   const found = new Set<number>()
@@ -69,15 +62,24 @@ export function readDayForm(form: FormData): unknown {
 function readCompetition(form: FormData, at: string, expected: number, edition: string): unknown {
   const format = text(form, `${at}.format`)
   const written = readAllowance(text(form, `${at}.terms.allowance`))
-  const published = proposedAllowance(format, expected, edition)
-  const same = isPublished(format, written, edition)
+  const own = form.has(`${at}.terms.custom.side`) ? readOwn(form, `${at}.terms.custom`) : {}
+  const play = { format, ...(own.choices ? { custom: own.choices } : {}) }
+  const published = proposedFor(play, expected, edition)
+  const same = isPublishedFor(play, written, edition)
   const choice = TIE_CHOICES.find((one) => one.id === text(form, `${at}.ties`))
-  const kept = text(form, `${at}.ties`) === KEPT_AS_IT_IS ? readKept(text(form, `${at}.ties.kept`)) : null
+  const kept =
+    text(form, `${at}.ties`) === KEPT_AS_IT_IS
+      ? readKept<CompetitionTerms['ties']>(text(form, `${at}.ties.kept`))
+      : null
   const cap = text(form, `${at}.terms.maximum`)
+  const men = number(form, `${at}.terms.handicapLimit.men`)
+  const women = number(form, `${at}.terms.handicapLimit.women`)
+  const holes = text(form, `${at}.terms.namedHoles`)
   return {
     name: text(form, `${at}.name`),
     format,
     terms: {
+      ...readKept<Partial<CompetitionTerms>>(text(form, `${at}.terms.kept`)),
       allowance: written ?? text(form, `${at}.terms.allowance`),
       allowanceFrom: same ? 'published' : 'house-choice',
       ...(same ? {} : { allowanceReason: text(form, `${at}.terms.allowanceReason`) || published.sentence }),
@@ -86,6 +88,11 @@ function readCompetition(form: FormData, at: string, expected: number, edition: 
         holesCount: text(form, `${at}.ties.holesCount`) || 'by-number',
       },
       ...(cap ? { maximum: readCap(cap, number(form, `${at}.terms.maximum.strokes`)) } : {}),
+      ...(holes ? { namedHoles: readHoles(holes) } : {}),
+      ...(men === null && women === null
+        ? {}
+        : { handicapLimit: { ...(men === null ? {} : { men }), ...(women === null ? {} : { women }) } }),
+      ...own.terms,
       guests: form.get(`${at}.guestPrizes`) ? 'for-every-prize' : 'guest-prize-only',
     },
     prizes: rowsOf(form, `${at}.prizes`)
@@ -100,7 +107,8 @@ function readCompetition(form: FormData, at: string, expected: number, edition: 
   }
 }
 
-function readKept(json: string): CallDay['competitions'][number]['terms']['ties'] | null {
+/** What the form carries along unseen; nothing when somebody wrote over it. */
+function readKept<T>(json: string): T | null {
   try {
     return JSON.parse(json)
   } catch {
@@ -108,8 +116,28 @@ function readKept(json: string): CallDay['competitions'][number]['terms']['ties'
   }
 }
 
-const readCap = (kind: string, strokes: number | null) =>
-  kind === 'fixed' ? { kind, strokes: strokes ?? 10 } : { kind }
+const readCap = (kind: string, strokes: number | null) => (kind === 'fixed' ? { kind, strokes } : { kind })
+
+/** "3, 7, 18"; anything else is left as it is, for the schema to refuse. */
+function readHoles(written: string): readonly number[] | string {
+  const holes = written
+    .split(/[,; ]+/)
+    .filter(Boolean)
+    .map(Number)
+  return holes.every(Number.isInteger) ? [...new Set(holes)] : written
+}
+
+interface OwnRead {
+  readonly choices?: FiveChoices
+  readonly terms?: { readonly custom: unknown }
+}
+
+function readOwn(form: FormData, at: string): OwnRead {
+  const [side = '', ball = '', strokes = '', value = '', count = ''] = FIVE.map((one) => text(form, `${at}.${one}`))
+  const chosen = { side, ball, strokes, value, count }
+  const choices = choicesOf({ chosen, before: readKept<FiveChoices>(text(form, `${at}.before`)) })
+  return choices ? { choices, terms: { custom: choices } } : { terms: { custom: chosen } }
+}
 
 function readPounds(written: string): number | null {
   const clean = written.replace(/[£\s]/g, '').replace(',', '.')

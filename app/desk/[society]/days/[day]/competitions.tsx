@@ -1,6 +1,8 @@
+import { formatIn } from '@/lib/boards/format-of-competition'
+import { rarerTermsInWords } from '@/lib/boards/terms-in-words'
 import type { DayRecord } from '@/lib/facts/day-record'
 import { editionOf } from '@/lib/rules/editions/editions'
-import { formatOf, inWords } from '@/lib/rules/formats/catalogue'
+import { inWords } from '@/lib/rules/formats/catalogue'
 import { TIE_CHOICES, tieChoiceOf } from '../../_day-form/tie-rules'
 
 function tiesOf(terms: DayRecord['competitions'][number]['terms']): string {
@@ -16,7 +18,7 @@ export function Competitions({ record }: { readonly record: DayRecord }) {
     <ul className="comps">
       {record.competitions.map((competition) => {
         const { terms } = competition
-        const format = formatOf(competition.format)
+        const format = formatIn(competition)
         return (
           <li key={competition.id}>
             <p className="comp-n">
@@ -29,7 +31,7 @@ export function Competitions({ record }: { readonly record: DayRecord }) {
               {terms.allowanceFrom === 'published'
                 ? `Allowance from the ${clause}.`
                 : `House choice: ${terms.allowanceReason ?? 'no reason given'}`}{' '}
-              {tiesOf(terms)}
+              {tiesOf(terms)} {rarerTermsInWords(competition).join(' ')}
             </p>
           </li>
         )

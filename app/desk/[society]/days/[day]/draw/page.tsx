@@ -9,7 +9,7 @@ import { momentOf } from '@/app/desk/_frame/moments'
 import { officerOr } from '@/app/desk/_frame/officer'
 import { count } from '@/app/desk/_frame/words'
 import { strokesFigure } from '@/lib/boards/figure'
-import { formatOf } from '@/lib/rules/formats/catalogue'
+import { formatIn } from '@/lib/boards/format-of-competition'
 import { deskDay } from '@/lib/society/desk-day'
 import { handicapTable } from '@/lib/society/freeze-handicaps'
 import { publishTheStart } from '../actions'
@@ -52,7 +52,7 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
   const shut = record.status === 'closed'
   const drawn = record.groups.length > 0
   const teams = record.competitions.flatMap((competition) => {
-    const size = formatOf(competition.format)?.sideSize ?? 1
+    const size = formatIn(competition)?.sideSize ?? 1
     return size > 1 ? [{ ...competition, size }] : []
   })
   return (

@@ -1,8 +1,8 @@
 // The way from a figure to a playing handicap, worked out from the day's own record with the engine's own steps.
 
+import { formatIn } from '@/lib/boards/format-of-competition'
 import type { DayRecord } from '@/lib/facts/day-record'
 import type { Day } from '@/lib/rules/day'
-import { formatOf } from '@/lib/rules/formats/catalogue'
 import type { WorkingStep } from '@/lib/rules/standings'
 import { holeWorking } from '@/lib/rules/working/hole-working'
 
@@ -10,8 +10,9 @@ const STROKES_ON_A_HOLE = 'Rules of Handicapping, Appendix E'
 
 export function workingOf(record: DayRecord, entryId: string, competitionId: string): readonly WorkingStep[] {
   const competition = record.competitions.find((one) => one.id === competitionId)
-  const format = formatOf(competition?.format ?? '')
+  const format = competition && formatIn(competition)
   if (!competition || !format) return []
+  const { terms } = competition
   const players = record.entries
     .filter((entry) => entry.status === 'entered' && entry.indexTenths !== null)
     .map((entry) => ({
@@ -36,7 +37,14 @@ export function workingOf(record: DayRecord, entryId: string, competitionId: str
     sides,
     cards: [],
     competitions: [
-      { id: competitionId, name: competition.name, format: competition.format, allowance: competition.terms.allowance },
+      {
+        id: competitionId,
+        name: competition.name,
+        format: competition.format,
+        allowance: terms.allowance,
+        ...(terms.custom ? { custom: terms.custom } : {}),
+        ...(terms.handicapLimit ? { handicapLimit: terms.handicapLimit } : {}),
+      },
     ],
     closed: false,
   }

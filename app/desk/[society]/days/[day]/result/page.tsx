@@ -77,7 +77,7 @@ export default async function Result({ params }: { params: Promise<{ society: st
               <h2 id={`standing-${competition.id}`}>{competition.name}</h2>
               <p className="small second">
                 {competition.formatName}, {competition.allowance}. {competition.allowanceFrom}. Ties:{' '}
-                {competition.tieRule}
+                {competition.tieRule} {competition.moreTerms?.join(' ')}
               </p>
               <BoardTable
                 board={competition}

@@ -147,7 +147,7 @@ export function StartPaper({ sheet, course, address }: StartPaperProps) {
           ? `Handicaps frozen ${momentOf(sheet.frozenAt)}. `
           : 'Handicaps are not frozen yet: these figures may still change. '}
         Playing handicap: figure × slope ÷ 113 + rating − par, × the allowance, rounded once.{' '}
-        {sheet.competitions[0]?.allowanceFrom}.
+        {sheet.competitions[0]?.allowanceFrom}. {sheet.competitions[0]?.moreTerms?.join(' ')}
       </p>
     </article>
   )
