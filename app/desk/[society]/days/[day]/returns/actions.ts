@@ -86,8 +86,8 @@ export async function giveRuling(where: Day, before: ActState, form: FormData): 
   if (!asked.ok) return refusedState(before, form, asked)
   const ruled = await rule(who.value, asked.value)
   if (!ruled.ok) return refusedState(before, form, ruled)
-  refresh()
-  return doneState(before, `Ruling ${ruled.value.number} is in the list, with your name and the time.`)
+  // The ruling may have settled what brought this card up: the secretary stays with the card, not with the next one.
+  redirect(`${returnsOf(where)}?card=${found.value.card.cardId}&ruled=${ruled.value.number}`)
 }
 
 async function cardOf(

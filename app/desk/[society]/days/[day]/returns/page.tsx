@@ -18,7 +18,7 @@ import { Rulings } from './rulings'
 
 interface Props {
   readonly params: Promise<{ society: string; day: string }>
-  readonly searchParams: Promise<{ card?: string; rule?: string; after?: string }>
+  readonly searchParams: Promise<{ card?: string; rule?: string; after?: string; ruled?: string }>
 }
 
 const READINGS: Record<ReturnsView['unit'], Reading> = { points: 'points', strokes: 'net', holes: 'par' }
@@ -35,6 +35,7 @@ export default async function Returns({ params, searchParams }: Props) {
   const view = answer.value
   const cards = view.groups.flatMap((group) => group.cards)
   const card = cards.find((one) => one.cardId === asked.card) ?? firstToKey(cards)
+  const ruled = view.rulings.find((one) => String(one.number) === asked.ruled)
   const before = cards.find((one) => one.cardId === asked.after && one.state === 'taken-in')
 
   return (
@@ -64,6 +65,11 @@ export default async function Returns({ params, searchParams }: Props) {
             {before ? (
               <p className="said" role="status">
                 {before.name}’s card is taken in{before.gross === null ? '' : `, ${before.gross} strokes`}.
+              </p>
+            ) : null}
+            {ruled ? (
+              <p className="said" role="status">
+                Ruling {ruled.number} is in the list below, with {ruled.by}’s name and the time.
               </p>
             ) : null}
             {card ? (

@@ -1,6 +1,7 @@
 import Link from 'next/link'
 import { clock } from '@/app/desk/_frame/words'
 import type { CardReturn, ReturnsView } from '@/lib/boards/returns-view'
+import { FoldOnPhone } from './fold-on-phone'
 
 function stateClass(card: CardReturn, current: boolean): string {
   if (current) return 's-now'
@@ -20,6 +21,8 @@ export function ReturnsList({
   readonly current: string | undefined
   readonly here: string
 }) {
+  const chosen = view.groups.flatMap((group) => group.cards).find((card) => card.cardId === current)
+  const line = `${view.cards} cards, ${view.takenIn} taken in${chosen ? `; ${chosen.familyName} chosen` : ''}`
   return (
     <aside className="returns-list" aria-labelledby="cards-by-group">
       <p className="big-of">
@@ -33,27 +36,29 @@ export function ReturnsList({
       <h2 id="cards-by-group" className="unseen">
         Cards by group
       </h2>
-      {view.groups.map((group) => (
-        <section key={group.number} aria-label={`Group ${group.number}`}>
-          <h3 className="fig">
-            {clock(group.startTime)} <span className="second small">group {group.number}</span>
-          </h3>
-          <ul className="card-states">
-            {group.cards.map((card) => (
-              <li key={card.cardId} className={stateClass(card, card.cardId === current)}>
-                <Link
-                  href={`${here}?card=${card.cardId}`}
-                  aria-current={card.cardId === current ? 'true' : undefined}
-                  aria-label={`${card.name}, ${card.line}`}
-                >
-                  {card.familyName}
-                </Link>{' '}
-                <span>{card.line}</span>
-              </li>
-            ))}
-          </ul>
-        </section>
-      ))}
+      <FoldOnPhone key={current ?? 'none'} line={line}>
+        {view.groups.map((group) => (
+          <section key={group.number} aria-label={`Group ${group.number}`}>
+            <h3 className="fig">
+              {clock(group.startTime)} <span className="second small">group {group.number}</span>
+            </h3>
+            <ul className="card-states">
+              {group.cards.map((card) => (
+                <li key={card.cardId} className={stateClass(card, card.cardId === current)}>
+                  <Link
+                    href={`${here}?card=${card.cardId}`}
+                    aria-current={card.cardId === current ? 'true' : undefined}
+                    aria-label={`${card.name}, ${card.line}`}
+                  >
+                    {card.familyName}
+                  </Link>{' '}
+                  <span>{card.line}</span>
+                </li>
+              ))}
+            </ul>
+          </section>
+        ))}
+      </FoldOnPhone>
     </aside>
   )
 }
