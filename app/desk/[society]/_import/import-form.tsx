@@ -79,7 +79,7 @@ export function ImportForm({ action, what, head, rowOf, children }: Props) {
       <div ref={answer} tabIndex={-1} className="answer" aria-live="polite">
         {state.refused ? <Refusal refused={state.refused} kept="Nothing was read in." /> : null}
         {preview && !stale ? (
-          <section aria-labelledby={`${id}-preview`} className="desk-sheet">
+          <section aria-labelledby={`${id}-preview`} className="desk-sheet import-preview">
             <h2 id={`${id}-preview`}>{preview.fileName}</h2>
             <p className="lead">{preview.sentence}</p>
             {preview.faults.length > 0 ? (
@@ -151,7 +151,7 @@ function Rows({ rows, rowOf }: { readonly rows: readonly ImportRow[]; readonly r
             <tr key={`${row.row} ${'name' in row ? row.name : `${row.tee} ${row.gender}`}`} className={row.what}>
               <td className="lead-col fig">{row.row}</td>
               <th scope="row">{'name' in row ? row.name : `${row.tee}, ${row.gender}`}</th>
-              <td className="fig">
+              <td className={'name' in row && !/\d/.test(row.figure) ? 'second small' : 'fig'}>
                 {'name' in row ? row.figure : `${row.par}, ${row.courseRating}, ${row.slopeRating}`}
               </td>
               <td>{row.sentence}</td>

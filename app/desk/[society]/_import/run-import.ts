@@ -10,18 +10,18 @@ interface File {
   readonly bytes: Uint8Array
 }
 
-interface Uses {
+interface Uses<T> {
   readonly preview: (actor: Actor, file: File) => Promise<Result<ImportPreview<ImportRow>>>
-  readonly take: (actor: Actor, file: File & { readonly digest: string }) => Promise<Result<unknown>>
+  readonly take: (actor: Actor, file: File & { readonly digest: string }) => Promise<Result<T>>
 }
 
 /** Preview or take, as the button says; `taken` is called after a success and leads elsewhere. */
-export async function runImport(
+export async function runImport<T>(
   society: string,
   before: ImportState,
   form: FormData,
-  uses: Uses,
-  taken: () => never,
+  uses: Uses<T>,
+  taken: (done: T) => never,
 ): Promise<ImportState> {
   const attempt = before.attempt + 1
   const who = await askedBy(society)
@@ -37,7 +37,7 @@ export async function runImport(
   if (form.get('then') === 'import') {
     const done = await uses.take(who.value, { ...file, digest: String(form.get('digest') ?? '') })
     if (!done.ok) return { attempt, refused: done, preview: before.preview }
-    taken()
+    taken(done.value)
   }
   const preview = await uses.preview(who.value, file)
   return preview.ok ? { attempt, refused: null, preview: preview.value } : { attempt, refused: preview, preview: null }

@@ -15,6 +15,7 @@ import {
 } from '@tanstack/react-table'
 import Link from 'next/link'
 import { useMemo, useState } from 'react'
+import { plainDate } from '@/app/desk/_frame/words'
 import type { MemberRow } from '@/lib/boards/desk-views'
 
 const features = tableFeatures({
@@ -48,6 +49,7 @@ export function MemberTable({ members, at }: { readonly members: readonly Member
                 {row.original.firstName} {row.original.familyName}
               </Link>
               {noteOf(row.original) ? <span className="second small"> {noteOf(row.original)}</span> : null}
+              <span className="under second small on-phone">{lineOf(row.original)}</span>
             </>
           ),
         }),
@@ -56,7 +58,12 @@ export function MemberTable({ members, at }: { readonly members: readonly Member
           header: 'Figure',
           sortFn: 'basic',
           enableGlobalFilter: false,
-          cell: ({ row }) => <span className="fig">{row.original.figure}</span>,
+          cell: ({ row }) =>
+            row.original.indexTenths === null ? (
+              <span className="second small">{row.original.figure}</span>
+            ) : (
+              <span className="fig">{row.original.figure}</span>
+            ),
         }),
         helper.accessor((row) => SOURCES[row.handicapSource], { id: 'source', header: 'From', sortFn: 'text' }),
         helper.accessor((row) => row.figureFrom ?? '', {
@@ -64,6 +71,7 @@ export function MemberTable({ members, at }: { readonly members: readonly Member
           header: 'Since',
           sortFn: 'text',
           enableGlobalFilter: false,
+          cell: ({ row }) => (row.original.figureFrom ? plainDate(row.original.figureFrom) : ''),
         }),
         helper.accessor('gender', { header: 'Tees for', sortFn: 'text', enableGlobalFilter: false }),
         helper.accessor('days', { header: 'Days', sortFn: 'basic', enableGlobalFilter: false }),
@@ -104,7 +112,7 @@ export function MemberTable({ members, at }: { readonly members: readonly Member
                     <th
                       key={header.id}
                       scope="col"
-                      className={isNumber(header.id) ? 'num' : undefined}
+                      className={isNumber(header.id) ? 'num' : FOLDED.includes(header.id) ? 'folds' : undefined}
                       aria-sort={sorted === 'asc' ? 'ascending' : sorted === 'desc' ? 'descending' : 'none'}
                     >
                       <button type="button" className="sorts" onClick={header.column.getToggleSortingHandler()}>
@@ -126,7 +134,7 @@ export function MemberTable({ members, at }: { readonly members: readonly Member
                       <table.FlexRender cell={cell} />
                     </th>
                   ) : (
-                    <td key={cell.id} className={isNumber(cell.column.id) ? 'num fig' : undefined}>
+                    <td key={cell.id} className={classOf(cell.column.id)}>
                       <table.FlexRender cell={cell} />
                     </td>
                   ),
@@ -145,11 +153,20 @@ export function MemberTable({ members, at }: { readonly members: readonly Member
 
 const isNumber = (id: string) => id === 'figure' || id === 'days'
 
+/** On a phone these stand under the name instead. */
+const FOLDED: readonly string[] = ['source', 'since', 'gender']
+
+const classOf = (id: string) =>
+  id === 'figure' ? 'num' : isNumber(id) ? 'num fig' : FOLDED.includes(id) ? 'folds' : undefined
+
+const lineOf = (row: MemberRow) =>
+  [SOURCES[row.handicapSource], row.figureFrom ? `since ${plainDate(row.figureFrom)}` : null].filter(Boolean).join(', ')
+
 const noteOf = (row: MemberRow) =>
   [
     row.kind === 'guest' ? 'guest' : null,
-    row.leftOn ? `left ${row.leftOn}` : null,
-    row.regular ? null : 'not a regular',
+    row.leftOn ? `left ${plainDate(row.leftOn)}` : null,
+    row.regular || row.kind === 'guest' ? null : 'not a regular',
   ]
     .filter(Boolean)
     .join(', ')

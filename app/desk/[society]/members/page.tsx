@@ -8,12 +8,12 @@ import { MemberTable } from './member-table'
 
 interface Props {
   readonly params: Promise<{ society: string }>
-  readonly searchParams: Promise<{ former?: string; added?: string }>
+  readonly searchParams: Promise<{ former?: string; added?: string; read?: string }>
 }
 
 export default async function Members({ params, searchParams }: Props) {
   const { society } = await params
-  const { former, added } = await searchParams
+  const { former, added, read } = await searchParams
   const at = `/desk/${society}/members`
   const actor = await officerOr(society, at)
   const home = await deskHome(actor)
@@ -52,6 +52,11 @@ export default async function Members({ params, searchParams }: Props) {
           {added} is in the book.
         </p>
       ) : null}
+      {read && /^\d+\.\d+\.\d+$/.test(read) ? (
+        <p className="said" role="status">
+          The list is read in: {readIn(read)}.
+        </p>
+      ) : null}
       {list.value.length === 0 ? (
         <Empty first="Nobody is in the book yet.">Add members one by one, or read in the list you have.</Empty>
       ) : (
@@ -66,4 +71,9 @@ export default async function Members({ params, searchParams }: Props) {
       </p>
     </DeskFrame>
   )
+}
+
+function readIn(counts: string): string {
+  const [added, changed, same] = counts.split('.')
+  return `${added} new, ${changed} changed, ${same} as in the book`
 }

@@ -1,4 +1,3 @@
-import Link from 'next/link'
 import { DeskFrame, DeskRefusal, societyTabs } from '@/app/desk/_frame/desk-frame'
 import { officerOr } from '@/app/desk/_frame/officer'
 import { plainDate } from '@/app/desk/_frame/words'
@@ -10,6 +9,7 @@ import { memberPage } from '@/lib/society/read-member'
 import { memberOf } from '@/lib/society/who-is-asking'
 import { changeFigure, keepMember } from '../actions'
 import { FigureForm } from '../figure-form'
+import { PageAddress } from '../page-address'
 import { PersonForm } from '../person-form'
 
 export default async function Member({ params }: { params: Promise<{ society: string; person: string }> }) {
@@ -56,20 +56,20 @@ export default async function Member({ params }: { params: Promise<{ society: st
         </p>
       </div>
       <div className="desk-two">
-        <section aria-labelledby="figure-h">
-          <h2 id="figure-h">Change the figure</h2>
-          <FigureForm action={changeFigure.bind(null, society)} person={person} today={home.value.today} />
-          {page.ok ? <History page={page.value} /> : null}
-        </section>
+        <div className="desk-side">
+          <section aria-labelledby="figure-h">
+            <h2 id="figure-h">Change the figure</h2>
+            <FigureForm action={changeFigure.bind(null, society)} person={person} today={home.value.today} />
+            {page.ok ? <History page={page.value} /> : null}
+          </section>
+          <section aria-labelledby="own-page-h">
+            <h2 id="own-page-h">{person.firstName}’s own page</h2>
+            <PageAddress path={`/member/${person.pageKey}`} to={person.firstName} />
+          </section>
+        </div>
         <section aria-labelledby="person-h">
           <h2 id="person-h">What the book says</h2>
           <PersonForm action={keepMember.bind(null, society)} person={person} />
-          <p className="small">
-            <Link href={`/member/${person.pageKey}`} prefetch={false}>
-              The member’s own page
-            </Link>
-            . Whoever has its address can read it: give it to {person.firstName} only.
-          </p>
         </section>
       </div>
     </DeskFrame>
@@ -80,8 +80,8 @@ function History({ page }: { readonly page: MemberPage }) {
   if (page.records.length === 0) return null
   return (
     <>
-      <h3>Every figure so far</h3>
-      <ol className="ledger rulings">
+      <h3 className="figures-head">Every figure so far</h3>
+      <ol className="ledger rulings figures">
         {page.records.map((record) => (
           <li key={`${record.from} ${record.figure} ${record.reason}`}>
             <p className="in-margin fig">{plainDate(record.from)}</p>

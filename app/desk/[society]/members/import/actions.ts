@@ -6,7 +6,7 @@ import { runImport } from '@/app/desk/[society]/_import/run-import'
 import { importMembers, previewMembers } from '@/lib/society/import-members'
 
 export async function readMembersIn(society: string, before: ImportState, form: FormData): Promise<ImportState> {
-  return runImport(society, before, form, { preview: previewMembers, take: importMembers }, () =>
-    redirect(`/desk/${society}/members?added=The+list`),
+  return runImport(society, before, form, { preview: previewMembers, take: importMembers }, (done) =>
+    redirect(`/desk/${society}/members?read=${done.added}.${done.changed}.${done.unchanged}`),
   )
 }
