@@ -52,12 +52,11 @@ export default async function Courses({ params, searchParams }: Props) {
         </Empty>
       ) : (
         <div className="scroll" role="group" aria-label="Courses">
-          <table className="desk-table">
+          <table className="desk-table courses">
             <caption className="unseen">Courses with their tees</caption>
             <thead>
               <tr>
-                <th scope="col">Course</th>
-                <th scope="col">Tees</th>
+                <th scope="col">Course and tees</th>
                 <th scope="col" className="num">
                   Par
                 </th>
@@ -72,29 +71,29 @@ export default async function Courses({ params, searchParams }: Props) {
                 </th>
               </tr>
             </thead>
-            <tbody>
-              {list.value.flatMap((course) =>
-                course.tees.map((tee, place) => (
+            {list.value.map((course) => (
+              <tbody key={course.courseId}>
+                <tr className="course-name">
+                  <th scope="rowgroup" colSpan={5}>
+                    <Link href={`${at}/${course.courseId}`}>{course.name}</Link>{' '}
+                    <span className="second small">
+                      {[course.place, `${course.holes} holes`].filter(Boolean).join(', ')}
+                    </span>
+                  </th>
+                </tr>
+                {course.tees.map((tee) => (
                   <tr key={tee.teeId}>
-                    {place === 0 ? (
-                      <th scope="rowgroup" rowSpan={course.tees.length}>
-                        <Link href={`${at}/${course.courseId}`}>{course.name}</Link>
-                        <span className="under second small">
-                          {[course.place, `${course.holes} holes`].filter(Boolean).join(', ')}
-                        </span>
-                      </th>
-                    ) : null}
-                    <td>
+                    <th scope="row" className="tee-name">
                       {tee.name}, {tee.gender}
-                    </td>
+                    </th>
                     <td className="num fig">{tee.par}</td>
                     <td className="num fig">{tee.courseRating}</td>
                     <td className="num fig">{tee.slopeRating}</td>
                     <td className="num fig">{tee.yards ?? '–'}</td>
                   </tr>
-                )),
-              )}
-            </tbody>
+                ))}
+              </tbody>
+            ))}
           </table>
         </div>
       )}

@@ -5,6 +5,7 @@ import type { DayAddress } from '@/app/desk/_form/answer-for-day'
 import { Field, Send } from '@/app/desk/_form/field'
 import { SeenDay } from '@/app/desk/_form/seen-day'
 import { glanceOf } from '@/app/desk/_frame/day-glance'
+import { list } from '@/app/desk/_frame/words'
 import type { ReturnsView } from '@/lib/boards/returns-view'
 import type { DayRecord } from '@/lib/facts/day-record'
 import { closeTheDay, publishTheResult, reopenTheDay } from './actions'
@@ -22,7 +23,7 @@ const Seen = ({ record }: { readonly record: DayRecord }) => (
 export function CloseDay({ record, where, view, at }: Props & { readonly view: ReturnsView; readonly at: string }) {
   const { inTheWay } = view
   return (
-    <section aria-labelledby="close-h">
+    <section aria-labelledby="close-h" className="close-day">
       <h2 id="close-h">Close the day</h2>
       {inTheWay.length > 0 ? (
         <Notice
@@ -35,8 +36,8 @@ export function CloseDay({ record, where, view, at }: Props & { readonly view: R
           }
         >
           <ul>
-            {inTheWay.map((one) => (
-              <li key={`${one.place} ${one.sentence}`}>{one.sentence}</li>
+            {gathered(inTheWay).map((line) => (
+              <li key={line}>{line}</li>
             ))}
           </ul>
         </Notice>
@@ -56,6 +57,16 @@ export function CloseDay({ record, where, view, at }: Props & { readonly view: R
       </ActForm>
     </section>
   )
+}
+
+/** Twelve cards with the same thing in the way are one line with twelve names. */
+function gathered(inTheWay: ReturnsView['inTheWay']): readonly string[] {
+  const names = new Map<string, string[]>()
+  for (const { place, sentence } of inTheWay) {
+    const wants = sentence.replace(`${place}: `, '')
+    names.set(wants, [...(names.get(wants) ?? []), place])
+  }
+  return [...names].map(([wants, who]) => `${list(who)}: ${wants}`)
 }
 
 /** Publish, and publish again with a reason; opening the day again is the way to a correction. */

@@ -35,6 +35,7 @@ export function BoardTable({
       </ul>
     )
   }
+  const isOff = board.rows.some((row) => row.playingHandicap !== null)
   return (
     <div className="scroll" role="group" aria-label={`Standings, ${board.name}`}>
       <table className="standing">
@@ -45,13 +46,15 @@ export function BoardTable({
               Place
             </th>
             <th scope="col">Name</th>
-            <th scope="col" className="num">
-              Off
-            </th>
-            <th scope="col" className="num">
+            {isOff ? (
+              <th scope="col" className="num">
+                Off
+              </th>
+            ) : null}
+            <th scope="col" className="num half">
               Out
             </th>
-            <th scope="col" className="num">
+            <th scope="col" className="num half">
               In
             </th>
             <th scope="col" className="num">
@@ -68,10 +71,12 @@ export function BoardTable({
                 {row.note ? <span className="second small"> {row.note}</span> : null}
                 {row.tieSentence ? <span className="under aside">{row.tieSentence}</span> : null}
               </th>
-              <td className="num fig">{row.playingHandicap === null ? '' : strokesFigure(row.playingHandicap)}</td>
-              <td className="num fig">{row.out ?? ''}</td>
-              <td className="num fig">{row.in ?? ''}</td>
-              <td className="num fig ph">{scoreOf(row, board)}</td>
+              {isOff ? (
+                <td className="num fig">{row.playingHandicap === null ? '' : strokesFigure(row.playingHandicap)}</td>
+              ) : null}
+              <td className="num fig half">{row.out ?? ''}</td>
+              <td className="num fig half">{row.in ?? ''}</td>
+              <td className={row.score === null ? 'num second small' : 'num fig ph'}>{scoreOf(row, board)}</td>
             </tr>
           ))}
         </tbody>
