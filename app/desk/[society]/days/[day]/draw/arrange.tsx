@@ -1,6 +1,6 @@
 'use client'
 
-import { DndContext, type DragEndEvent, PointerSensor, useSensor, useSensors } from '@dnd-kit/core'
+import { DndContext, type DragEndEvent, MouseSensor, TouchSensor, useSensor, useSensors } from '@dnd-kit/core'
 import { type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from 'react'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
@@ -65,7 +65,11 @@ export function Arrange({ action, players, groups: kept, shotgun, interval, firs
   const nameOf = new Map(players.map((player) => [player.entryId, player]))
   const known = groups.map((ids) => ids.filter((id) => nameOf.has(id)))
   const pool = players.filter((player) => placeOf(known, player.entryId) === null)
-  const sensors = useSensors(useSensor(PointerSensor, { activationConstraint: { distance: 6 } }))
+  // A finger that wanders over the names scrolls the page; a name is taken by holding it.
+  const sensors = useSensors(
+    useSensor(MouseSensor, { activationConstraint: { distance: 6 } }),
+    useSensor(TouchSensor, { activationConstraint: { delay: 250, tolerance: 6 } }),
+  )
 
   function put(next: Groups, entryId: string) {
     setTouched(true)
