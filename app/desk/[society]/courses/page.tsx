@@ -56,7 +56,7 @@ export default async function Courses({ params, searchParams }: Props) {
             <caption className="unseen">Courses with their tees</caption>
             <thead>
               <tr>
-                <th scope="col">Course and tees</th>
+                <th scope="col">Tees</th>
                 <th scope="col" className="num">
                   Par
                 </th>

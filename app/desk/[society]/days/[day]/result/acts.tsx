@@ -76,7 +76,7 @@ export function Publish({ record, where, waiting }: Props & { readonly waiting: 
   return (
     <section aria-labelledby="publish-h">
       <h2 id="publish-h">{last ? `Sheet ${last.number} is published` : 'Publish the result'}</h2>
-      <ActForm action={publishTheResult.bind(null, where)} label={`Publish sheet ${next}`}>
+      <ActForm action={publishTheResult.bind(null, where)} label={`Publish sheet ${next}`} clears>
         <Seen record={record} />
         {last ? (
           <Field

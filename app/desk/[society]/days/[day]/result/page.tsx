@@ -46,7 +46,7 @@ export default async function Result({ params }: { params: Promise<{ society: st
           <h1>Result</h1>
           <p className="lead">
             {last
-              ? `Sheet ${last.number}, published ${momentOf(last.publishedAt)}.`
+              ? `Sheet ${last.number}, published ${momentOf(last.publishedAt)}.${closed ? '' : ' The day is open again.'}`
               : closed
                 ? 'Closed and counted, not published yet.'
                 : 'The day is still open.'}
