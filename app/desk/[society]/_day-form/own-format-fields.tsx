@@ -18,7 +18,7 @@ interface Props {
 /** Five choices, read back as one sentence while they are made, with what is wrong with them. */
 export function OwnFormatFields({ at, own, allowance, onChange }: Props) {
   return (
-    <div className="own-format">
+    <>
       <div className="fields">
         <Field
           name={`${at}.format`}
@@ -41,7 +41,7 @@ export function OwnFormatFields({ at, own, allowance, onChange }: Props) {
       </div>
       <input type="hidden" name={`${at}.terms.custom.before`} value={JSON.stringify(own.before)} />
       <ReadBack own={own} allowance={allowance} />
-    </div>
+    </>
   )
 }
 
