@@ -64,6 +64,8 @@ export const keepCourse = z.strictObject({
 })
 export type KeepCourse = z.input<typeof keepCourse>
 
+const YEAR_IN_FULL = 'Write the year in full, such as 1996.'
+
 export const keepPerson = z.strictObject({
   personId: id.optional(),
   firstName: name,
@@ -75,7 +77,7 @@ export const keepPerson = z.strictObject({
   phone: z.string().trim().max(40).nullable().default(null),
   handicapSource: z.enum(['home-club', 'society', 'claimed']),
   indexTenths: indexTenths.nullable(),
-  memberSince: z.int().min(1900).max(2200).nullable().default(null),
+  memberSince: z.int().min(1900, YEAR_IN_FULL).max(2200, YEAR_IN_FULL).nullable().default(null),
   /** Last day as a member; whoever has left is on no list, but stays on the sheets of the days played. */
   leftOn: isoDate.nullable().default(null),
 })
