@@ -125,7 +125,7 @@ function OneCard({ card, view, where, rule }: CardProps) {
             {card.takenInAt ? `, ${timeOf(card.takenInAt)}` : ''}.
           </p>
         </div>
-        {view.status === 'closed' ? null : (
+        {view.status === 'closed' || card.outcome ? null : (
           <div className="acts">
             <Link className="btn" href={`?card=${card.cardId}&rule=no-return`} scroll={false}>
               No return
