@@ -2,8 +2,8 @@
 
 import { capital } from '@/lib/boards/in-words'
 import { EDITIONS } from '@/lib/rules/editions/editions'
-import { allowanceFor, FORMATS, inWords } from '@/lib/rules/formats/catalogue'
 import { REGISTER, type RegisteredRule } from '@/lib/rules/register'
+import { FormatsPlayed } from './formats-played'
 import { longDate, year } from './words'
 
 const KNOWN = { read: 'read', 'read-in-a-copy': 'read in a copy', 'from-memory': 'from memory' } as const
@@ -58,55 +58,6 @@ function Rules() {
   )
 }
 
-function Formats() {
-  const [newest] = EDITIONS
-  if (!newest) return null
-  return (
-    <section aria-labelledby="formats-h">
-      <h2 id="formats-h">The formats and their allowances</h2>
-      <p className="second">
-        Proposed when a day is called. An officer may set another figure; then the sheet says so, with the reason.
-      </p>
-      <div className="scroll" tabIndex={0} role="region" aria-label="The allowances">
-        <table className="count-table ruled">
-          <caption className="unseen">Formats with their allowances, {newest.title}</caption>
-          <thead>
-            <tr>
-              <th scope="col">Format</th>
-              <th scope="col" className="num">
-                Allowance
-              </th>
-              <th scope="col">From</th>
-              <th scope="col">How it is played</th>
-            </tr>
-          </thead>
-          <tbody>
-            {FORMATS.map((format) => {
-              const proposed = allowanceFor(format, 0, newest)
-              return (
-                <tr key={format.id}>
-                  <th scope="row">{format.name}</th>
-                  <td className="num fig nowrap">
-                    {inWords(proposed.allowance).replace(' from the lowest handicap up', '')}
-                  </td>
-                  <td>{proposed.from === 'published' ? proposed.clause : `House choice: ${proposed.sentence}`}</td>
-                  <td>
-                    {format.sentence} <span className="clause">{format.clause}</span>
-                  </td>
-                </tr>
-              )
-            })}
-          </tbody>
-        </table>
-      </div>
-      <p className="small second">
-        Fewer than {newest.smallField.under} players: {newest.smallField.allowance} % for individuals,{' '}
-        {newest.smallField.clause}. Shares of a side’s one ball stand from the lowest handicap up.
-      </p>
-    </section>
-  )
-}
-
 function Editions() {
   return (
     <section aria-labelledby="editions-h">
@@ -142,7 +93,7 @@ function Editions() {
   )
 }
 
-export function HowWeCount() {
+export function HowWeCount({ season }: { season: readonly string[] }) {
   return (
     <div className="count">
       <div className="title">
@@ -162,8 +113,8 @@ export function HowWeCount() {
           </p>
         </div>
       </div>
+      <FormatsPlayed season={season} />
       <Rules />
-      <Formats />
       <Editions />
     </div>
   )

@@ -26,7 +26,7 @@ export default async function HowWeCountPage({ params }: Props) {
     <div className="page">
       <RunningHead society={card.societyName} href={societyAt(card.societySlug)} place="How we count" />
       <main id="main">
-        <HowWeCount />
+        <HowWeCount season={card.days.flatMap((day) => day.formats)} />
       </main>
       <Folio name={card.societyName} place="The rules" />
     </div>
