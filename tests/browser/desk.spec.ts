@@ -182,6 +182,10 @@ test('paper cards are keyed by keyboard alone; no return and a penalty are ruled
   await page.goto(`${day}/returns`)
   await looksRight(page)
   await fitsThePhone(page)
+  await page.setViewportSize({ width: 360, height: 780 })
+  await expect(page.getByRole('button', { name: /^9 cards, 0 taken in/ })).toBeVisible()
+  await expect(page.locator('.card-states a').first()).toBeHidden()
+  await page.setViewportSize({ width: 1280, height: 900 })
 
   // The first card: ten with 0, one more with +, no score with N, the total of the paper finds what is open.
   await page.locator('[data-place="0"]').focus()
@@ -262,6 +266,7 @@ test('members and courses: lists, forms and a card whose faults are named cell b
   await page.getByLabel('Reason').fill('Won the Lantern Plate')
   await page.getByRole('button', { name: 'Change the figure' }).click()
   await expect(page.getByText('Won the Lantern Plate').first()).toBeVisible()
+  await expect(page.getByLabel('Address of the page')).toHaveValue(/^http.*\/member\/.+/)
   await looksRight(page)
 
   await page.goto(`${DESK}/courses/new`)
