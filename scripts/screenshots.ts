@@ -12,6 +12,8 @@ const only = process.argv[3]
 const FOLDER = 'docs/pictures'
 const MOST_BYTES = 150_000
 const PATIENCE = 60_000
+/** Played every day of the season, so that the page has something to show. */
+const MEMBER = /Trevennor/
 
 interface Addresses {
   board: string
@@ -38,7 +40,7 @@ const PICTURES: readonly Picture[] = [
   { name: 'card', wide: 360, tall: 780, first: scoreWithoutSignal },
   { name: 'card', wide: 360, tall: 780, light: 'dark', first: scoreWithoutSignal },
   { name: 'desk', wide: 768, tall: 1200 },
-  { name: 'desk', wide: 1280, tall: 900 },
+  { name: 'desk', wide: 1280, tall: 850 },
   { name: 'returns', wide: 1280, tall: 900 },
   { name: 'result', wide: 768, tall: 1080 },
   { name: 'result', wide: 1280, tall: 860 },
@@ -105,7 +107,9 @@ async function lookUp(page: Page): Promise<Addresses> {
   await signIn(page)
   const desk = `/desk/${society}/days/${inPlay}`
   const card = await cardInPlay(page, desk)
-  const [person] = await linksOn(page, `/desk/${society}/members`, /\/members\/(?!new$|import$)[^/]+$/)
+  await page.goto(`/desk/${society}/members`, { waitUntil: 'domcontentloaded' })
+  const person = await page.getByRole('link', { name: MEMBER }).first().getAttribute('href')
+  if (!person) throw new Error(`${MEMBER} is not on the list of members.`)
   const [member] = await linksOn(page, person, /^\/member\//)
   const [whole] = await linksOn(page, `/${society}/days/${published}/result`, /\/cards\/[^/?]+/).catch(() =>
     linksOn(page, `/${society}/days/${published}`, /\/cards\/[^/?]+/),
@@ -139,7 +143,8 @@ async function take(browser: Browser, picture: Picture, address: string, signedI
   await page.evaluate(() => document.fonts.ready)
   const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)
   const path = `${FOLDER}/${picture.name}-${picture.wide}${picture.light === 'dark' ? '-dark' : ''}.png`
-  await page.screenshot({ path })
+  // Hiding the caret would write a style into every field, and a page still being hydrated would complain of it.
+  await page.screenshot({ path, caret: 'initial' })
   await context.close()
   const { size } = statSync(path)
   const faults = [
