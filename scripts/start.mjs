@@ -1,12 +1,15 @@
-// From a fresh copy to a served book: client, migrations, demo society, build, server. Later starts skip what is done.
+// From a fresh copy to a served book: packages, client, migrations, demo society, build, server. Later starts skip what is done.
 //   PORT (3000) · HOST (127.0.0.1) · DATABASE_URL (file:./data/daybook.db) · DAYBOOK_EMPTY=1 starts a real society
 import { spawn, spawnSync } from 'node:child_process'
+import { ensureInstalled } from './install.mjs'
 
 const [major, minor] = process.versions.node.split('.').map(Number)
 if (major < 20 || (major === 20 && minor < 19)) {
   console.error(`Daybook needs Node 20.19 or later; this is ${process.version}.`)
   process.exit(1)
 }
+
+ensureInstalled()
 
 const port = process.env.PORT ?? '3000'
 const host = process.env.HOST ?? '127.0.0.1'

@@ -2,7 +2,10 @@
 // Ends with one plain line: "N passed, N failed".
 import { spawnSync } from 'node:child_process'
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs'
-import { chromium } from 'playwright'
+import { ensureInstalled } from './install.mjs'
+
+ensureInstalled()
+const { chromium } = await import('playwright')
 
 const reports = 'data/reports'
 rmSync(reports, { recursive: true, force: true })
