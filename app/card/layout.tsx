@@ -1,6 +1,9 @@
 import type { Metadata } from 'next'
 import type { ReactNode } from 'react'
+// In this order: the sizes come last and change what stands before them.
 import './card.css'
+import './card-sheets.css'
+import './card-sizes.css'
 
 export const metadata: Metadata = {
   manifest: '/manifest.webmanifest',
