@@ -21,11 +21,24 @@ export type Actor =
       readonly userId: string
       readonly name: string
       readonly duties: readonly Duty[]
+      /** Where the request came from; kept shortened, and only in the record of acts. */
+      readonly from?: string | undefined
     }
   /** Holds a group's link or code: scorer on the day, for that group's cards only. */
-  | { readonly kind: 'scorer'; readonly societyId: string; readonly dayId: string; readonly groupId: string }
+  | {
+      readonly kind: 'scorer'
+      readonly societyId: string
+      readonly dayId: string
+      readonly groupId: string
+      readonly from?: string | undefined
+    }
   /** Holds the private link of a member's page. */
-  | { readonly kind: 'member'; readonly societyId: string; readonly personId: string }
+  | {
+      readonly kind: 'member'
+      readonly societyId: string
+      readonly personId: string
+      readonly from?: string | undefined
+    }
   | { readonly kind: 'anybody' }
 
 /** The duties an actor may act under. */
