@@ -103,6 +103,8 @@ const card = z.strictObject({
   startHole: whole(1, 18, 'A starting hole').optional(),
   round: whole(1, 8, 'A round').optional(),
   tee: id.optional(),
+  handicapIndex: handicapIndex.optional(),
+  playingHandicap: byHand.optional(),
   drives: z.array(id.nullable()).max(18).optional(),
 })
 

@@ -120,6 +120,7 @@ function sideFaults(file: DayFileShape, faults: Faults): void {
 function cardFaults(file: DayFileShape, faults: Faults): void {
   const holesOf = new Map(file.course.tees.map((tee) => [tee.id, tee.holes]))
   const teeOf = new Map(file.players.map((player) => [player.id, player.tee]))
+  const players = new Set(teeOf.keys())
   for (const side of file.sides) {
     const tee = teeOf.get(side.players[0]!)
     if (tee !== undefined && !teeOf.has(side.id)) teeOf.set(side.id, tee)
@@ -138,6 +139,8 @@ function cardFaults(file: DayFileShape, faults: Faults): void {
       faults.at(`cards[${c}].player`, `There is no player or side ${quoted(card.player)}.`)
       return
     }
+    if (card.handicapIndex !== undefined && !players.has(card.player))
+      faults.at(`cards[${c}].handicapIndex`, 'A side has no handicap index; each of its players has one.')
     const holes = holesOf.get(card.tee ?? own)
     if (holes === undefined) {
       if (card.tee !== undefined) faults.at(`cards[${c}].tee`, `There is no tee ${quoted(card.tee)} on this course.`)

@@ -37,10 +37,11 @@ function dayOf(file: DayFileShape): Day {
       return { ...player, indexTenths: handicapIndex, ...(byHand === undefined ? {} : { playingHandicap: byHand }) }
     }),
     sides: file.sides,
-    cards: file.cards.map(({ penaltyStrokes, ...card }): Card => {
-      if (penaltyStrokes === undefined) return card
+    cards: file.cards.map(({ penaltyStrokes, handicapIndex, ...card }): Card => {
+      const own = handicapIndex === undefined ? card : { ...card, indexTenths: handicapIndex }
+      if (penaltyStrokes === undefined) return own
       const strokes = Object.entries(penaltyStrokes).map(([hole, n]) => [Number(hole), n] as const)
-      return { ...card, penaltyStrokes: Object.fromEntries(strokes) }
+      return { ...own, penaltyStrokes: Object.fromEntries(strokes) }
     }),
     competitions: file.competitions.map(({ format, ...competition }): Competition => {
       if (typeof format === 'string') return { ...competition, format }
@@ -69,10 +70,13 @@ export function writeDayFile(day: Day): unknown {
     },
     players: day.players.map(({ indexTenths, ...player }) => ({
       ...player,
-      handicapIndex: indexTenths < 0 ? tenths(indexTenths) : indexTenths / 10,
+      handicapIndex: writtenIndex(indexTenths),
     })),
     sides: day.sides,
-    cards: day.cards,
+    cards: day.cards.map(({ indexTenths, ...card }) => ({
+      ...card,
+      ...(indexTenths === undefined ? {} : { handicapIndex: writtenIndex(indexTenths) }),
+    })),
     competitions: day.competitions.map(({ custom, format, ...competition }) => ({
       ...competition,
       format: custom === undefined ? format : { name: format, ...choicesOf(custom) },
@@ -80,6 +84,8 @@ export function writeDayFile(day: Day): unknown {
     ...(day.teams === undefined ? {} : { teams: day.teams }),
   }
 }
+
+const writtenIndex = (inTenths: number) => (inTenths < 0 ? tenths(inTenths) : inTenths / 10)
 
 /** Only the five choices, whatever else a finished format carries. */
 function choicesOf({ side, ball, strokes, value, count }: FiveChoices): FiveChoices {

@@ -70,6 +70,10 @@ export interface Card {
   readonly round?: number
   /** Tee of this round, where it is not the player's own. */
   readonly tee?: string
+  /** Handicap index of this round in tenths, where it is not the player's own: frozen on another day. */
+  readonly indexTenths?: number
+  /** Playing handicap of this round set by hand, in every competition; goes before the player's own. */
+  readonly playingHandicap?: number
   /** Scramble: whose drive was taken, hole by hole. */
   readonly drives?: readonly (string | null)[]
 }
@@ -122,13 +126,15 @@ export interface Team {
 
 /** One step of a tie rule, tried in order until somebody is ahead. */
 export type TieStep =
-  /** Last n holes of the round (or holes `from`-`to` by number). Shares of the handicap are kept as fractions in net stroke play. */
+  /** Last n holes of the round. Shares of the handicap are kept as fractions in net stroke play. */
   | { readonly kind: 'last'; readonly holes: number }
+  /** Holes by their numbers on the card, from and to, wherever a group began. */
+  | { readonly kind: 'holes'; readonly from: number; readonly to: number }
   | { readonly kind: 'first-nine-last'; readonly holes: number }
   | { readonly kind: 'lower-handicap' }
   | { readonly kind: 'higher-handicap' }
   | { readonly kind: 'lot'; readonly seed: number }
-  /** A play-off result, entered by hand: entrant ids, best first. */
+  /** A play-off result, entered by hand: entrant ids, best first. Empty until it is known: the step is passed over. */
   | { readonly kind: 'play-off'; readonly order: readonly string[] }
 
 export interface TieRule {

@@ -31,7 +31,14 @@ export function richDay() {
     cards: [
       { ...haldane, penaltyStrokes: { 7: 2 }, startHole: 4, round: 1 },
       ...others.map((card) => ({ ...card, startHole: 4 })),
-      { player: 'haldane', scores: [4, 5, null, 'x'], round: 2, tee: 'red-women' },
+      {
+        player: 'haldane',
+        scores: [4, 5, null, 'x'],
+        round: 2,
+        tee: 'red-women',
+        handicapIndex: '+0.4',
+        playingHandicap: 4,
+      },
     ],
     teams: [
       { id: 'home', name: 'Home', players: ['haldane', 'coldbrook'] },

@@ -15,6 +15,8 @@ export interface TeeSheet {
 export interface PlayerLine {
   readonly player: Player
   readonly sheet: TeeSheet
+  /** The figure this round is played off: the card's own, else the player's. */
+  readonly indexTenths: number
   readonly course: CourseHandicap
 }
 
@@ -36,10 +38,13 @@ export function indexOf(day: Day, round = 1): DayIndex {
   const players = new Map<string, PlayerLine>()
   const size = holesOfRound(day, round, sheets)
   for (const player of day.players) {
-    const own = sheets.get(cards.get(player.id)?.tee ?? player.tee)
+    const card = cards.get(player.id)
+    const own = sheets.get(card?.tee ?? player.tee)
     if (own === undefined) continue
     const sheet = size === null || own.tee.holes.length === size ? own : sheetOfSize(own, size, sheets)
-    players.set(player.id, { player, sheet, course: courseHandicap(player.indexTenths, sheet.tee, day.edition) })
+    const indexTenths = card?.indexTenths ?? player.indexTenths
+    const course = courseHandicap(indexTenths, sheet.tee, day.edition)
+    players.set(player.id, { player, sheet, indexTenths, course })
   }
   const sides = new Map<string, Side>()
   for (const side of day.sides) sides.set(side.id, side)

@@ -63,6 +63,8 @@ function wholeCourse(n: number): CourseHandicap {
 
 /** A playing handicap set by a ruling: final, whatever the allowance, the tee and the limit. */
 export function handicapByHand(seed: BallSeed, competition: string): number | null {
+  // A side's ball has a figure of its own only on the side's own card.
+  if (seed.card?.playingHandicap !== undefined && seed.card.player === seed.id) return seed.card.playingHandicap
   if (seed.lines.length !== 1) return null
   const set = seed.lines[0]!.player.playingHandicap
   return set === undefined ? null : (set[competition] ?? set['*'] ?? null)

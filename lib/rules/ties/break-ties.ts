@@ -4,7 +4,7 @@
 import type { TieRule, TieStep } from '../day'
 import { fraction, halfUp, modulo, shortDecimal, wholeHandicap } from '../exact/fraction'
 import type { TieBroken } from '../standings'
-import { stepInWords, windowOf } from './windows'
+import { stepInWords, type WindowStep, windowOf } from './windows'
 
 /** What the tie rule needs to know of an entrant. */
 export interface Contender {
@@ -89,6 +89,7 @@ function figureOf(one: Contender, step: Step, terms: TieTerms): Figure | null {
     }
     case 'last':
     case 'first-nine-last':
+    case 'holes':
       return windowFigure(one, step, terms)
     case 'lower-handicap':
       return { order: -one.handicap, shown: wholeHandicap(one.handicap) }
@@ -99,6 +100,7 @@ function figureOf(one: Contender, step: Step, terms: TieTerms): Figure | null {
       return { order: -lot, shown: String(lot) }
     }
     case 'play-off': {
+      if (step.order.length === 0) return null
       const at = step.order.indexOf(one.entrant)
       return at < 0 ? { order: -step.order.length, shown: 'not in it' } : { order: -at, shown: String(at + 1) }
     }
@@ -107,7 +109,7 @@ function figureOf(one: Contender, step: Step, terms: TieTerms): Figure | null {
 
 function windowFigure(
   one: Contender,
-  step: Extract<TieStep, { kind: 'last' | 'first-nine-last' }>,
+  step: WindowStep,
   { rule, better, unit }: TieTerms,
 ): Figure | null {
   const holes = one.values.length

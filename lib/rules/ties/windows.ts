@@ -4,7 +4,7 @@
 import type { TieRule, TieStep } from '../day'
 import { modulo } from '../exact/fraction'
 
-type WindowStep = Extract<TieStep, { kind: 'last' | 'first-nine-last' }>
+export type WindowStep = Extract<TieStep, { kind: 'last' | 'first-nine-last' | 'holes' }>
 
 const NUMBERS = ['', '', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine']
 
@@ -14,6 +14,8 @@ export function stepInWords(step: TieStep): string {
       return step.holes === 1 ? 'last hole' : `last ${NUMBERS[step.holes] ?? step.holes}`
     case 'first-nine-last':
       return step.holes === 1 ? 'ninth hole' : `last ${NUMBERS[step.holes] ?? step.holes} of the first nine`
+    case 'holes':
+      return step.from === step.to ? `hole ${step.from}` : `holes ${step.from} to ${step.to}`
     case 'lower-handicap':
       return 'lower handicap'
     case 'higher-handicap':
@@ -35,11 +37,21 @@ export function windowOf(
   start: number,
   count: TieRule['holesCount'],
 ): number[] | null {
+  if (step.kind === 'holes') return namedWindow(step, holes)
   const end = step.kind === 'last' ? holes : 9
   if (step.kind === 'first-nine-last' && (holes <= 9 || step.holes > 9)) return null
   if (step.kind === 'last' && step.holes >= holes) return null
   const shift = count === 'as-played' ? start : 0
   const window: number[] = []
   for (let at = end - step.holes; at < end; at++) window.push(modulo(at + shift, holes))
+  return window
+}
+
+/** By number whatever the terms say of the other windows: a hole that is named is that hole. */
+function namedWindow({ from, to }: Extract<WindowStep, { kind: 'holes' }>, holes: number): number[] | null {
+  const last = Math.min(to, holes)
+  if (from > last || (from === 1 && last === holes)) return null
+  const window: number[] = []
+  for (let at = from - 1; at < last; at++) window.push(at)
   return window
 }

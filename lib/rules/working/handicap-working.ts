@@ -26,7 +26,7 @@ const inFull = (one: Fraction) => asHandicap(one, 3)
 
 export function indexStep(line: PlayerLine): WorkingStep {
   return {
-    figure: tenths(line.player.indexTenths),
+    figure: tenths(line.indexTenths),
     label: 'Handicap figure',
     sentence: `The figure ${line.player.name} plays off on this day.`,
     clause: 'Terms of the day',
@@ -37,10 +37,10 @@ export function courseHandicapStep(line: PlayerLine, editionId: string): Working
   const { tee, par } = line.sheet
   const edition = editionOf(editionId)
   const nine = tee.holes.length === 9
-  const index = nine ? halvedTenths(line.player.indexTenths) : line.player.indexTenths
+  const index = nine ? halvedTenths(line.indexTenths) : line.indexTenths
   const slope = `${decimal(fraction(index, 10), 1)} × ${tee.slopeRating} ÷ 113`
   const rating = decimal(fraction(tee.courseRatingTenths, 10), 1)
-  const halved = nine ? `Half of ${tenths(line.player.indexTenths)} to one decimal is ${tenths(index)}. ` : ''
+  const halved = nine ? `Half of ${tenths(line.indexTenths)} to one decimal is ${tenths(index)}. ` : ''
   const ratingWords = edition.ratingMinusPar
     ? 'then course rating less par'
     : 'without course rating less par, as this edition has it'

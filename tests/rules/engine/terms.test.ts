@@ -50,6 +50,28 @@ describe('terms of a competition', () => {
     ])
   })
 
+  it('plays each round off the figure that was frozen for it', () => {
+    const second = CARDS.map((card) => ({ ...card, round: 2 }))
+    const cut = second.map((card) => (card.player === 'trevennor' ? { ...card, indexTenths: 154 } : card))
+    const alone = scores({ rounds: [2] }, { cards: [...CARDS, ...cut] })
+    const asIfHis = scores(
+      {},
+      { players: PLAYERS.map((one) => (one.id === 'trevennor' ? { ...one, indexTenths: 154 } : one)) },
+    )
+    expect(alone).toEqual(asIfHis)
+    expect(alone.trevennor).toBeLessThan(scores({}).trevennor!)
+    const both = read({ rounds: [1, 2] }, { cards: [...CARDS, ...cut] }).standings
+    for (const { entrant, rounds } of both) {
+      expect(rounds).toEqual([
+        { round: 1, score: scores({})[entrant] },
+        { round: 2, score: alone[entrant] },
+      ])
+    }
+    const byHand = second.map((card) => (card.player === 'haldane' ? { ...card, playingHandicap: 10 } : card))
+    const standing = read({ rounds: [2] }, { cards: byHand }).standings.find(({ entrant }) => entrant === 'haldane')!
+    expect(standing.playingHandicap).toBe(10)
+  })
+
   it('adds rounds up and breaks a tie on the last round first', () => {
     const second = CARDS.map((card) => ({ ...card, round: 2 }))
     const swapped = second.map((card) => {
