@@ -86,6 +86,7 @@ function counted(record: DayRecord, cards: ReadonlyMap<string, CurrentCard>): Da
         tee: entry.roundTeeId,
         ...(ruled === null ? {} : { playingHandicap: { '*': ruled } }),
         ...(entry.kind === 'guest' ? { guest: true } : {}),
+        ...(entry.labels?.length ? { groups: entry.labels } : {}),
       }
     }),
     sides: record.competitions.filter((one) => !isMatch(one)).flatMap((one) => sidesOf(one, ids)),
@@ -123,7 +124,10 @@ function sidesOf(competition: CompetitionRecord, playing: ReadonlySet<string>): 
 
 function competitionOf(record: CompetitionRecord, playing: ReadonlySet<string>): Competition {
   // What the engine reads; the rest of the terms is about prizes and the sheet.
-  const { allowanceFrom: _from, allowanceReason: _reason, guests: _guests, ...terms } = record.terms
+  const { allowanceFrom: _from, allowanceReason: _reason, guests: _guests, onePrize: _prizes, ...rest } = record.terms
+  // A divisor stands in place of the allowance: nobody reads a day in which both are given.
+  const { allowance: _allowance, ...divided } = rest
+  const terms = rest.dividedBy === undefined ? rest : divided
   return {
     id: record.id,
     name: record.name,

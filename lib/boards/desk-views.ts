@@ -23,6 +23,8 @@ export interface MemberRow {
   readonly figureReason: string | null
   readonly memberSince: number | null
   readonly leftOn: string | null
+  /** The words the society sorts people by: "senior", "first-timer". */
+  readonly labels: readonly string[]
   /** Days entered and not withdrawn from. */
   readonly days: number
   /** Last part of the address of the member's own page: for the member alone. */

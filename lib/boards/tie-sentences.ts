@@ -36,7 +36,7 @@ export function tieRuleInWords(rule: TieRule): string {
     if (words) steps.push(words)
   }
   const counted = rule.holesCount === 'as-played' ? 'holes in the order they were played' : 'holes by their number'
-  const last = rule.steps.some((step) => step.kind === 'lot' || step.kind === 'play-off') ? '' : ', then shared'
+  const last = rule.steps.some((step) => step.kind === 'lot') ? '' : ', then shared'
   const fractions = rule.fractions === 'rounded' ? ', shares of the handicap rounded' : ''
   return `${capital(steps.join(', '))}${last}; ${counted}${fractions}.`
 }
@@ -45,6 +45,8 @@ function stepWords(step: TieStep, before: string | undefined): string | null {
   switch (step.kind) {
     case 'last':
       return step.holes === 1 ? 'last hole' : `last ${inWords(step.holes)}`
+    case 'holes':
+      return step.from === step.to ? `hole ${step.from}` : `holes ${step.from} to ${step.to}`
     case 'first-nine-last':
       // Its windows are read out together: one mention is enough.
       return before === FIRST_NINE ? null : FIRST_NINE

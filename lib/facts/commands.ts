@@ -1,6 +1,7 @@
 // What the desk asks for, one schema an act: the form and the use case parse with the same one.
 
 import { z } from 'zod'
+import { PLAY_STOP_KINDS } from './play-stop'
 import { competitionTerms } from './terms'
 
 export const isoDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'Write the date as year-month-day, 2026-06-13.')
@@ -64,6 +65,15 @@ export const keepCourse = z.strictObject({
 })
 export type KeepCourse = z.input<typeof keepCourse>
 
+/** "senior", "first-timer": small letters, so that the same word is never two. */
+const label = z
+  .string()
+  .trim()
+  .toLowerCase()
+  .min(1)
+  .max(30, 'A word has at most 30 letters.')
+  .regex(/^[\p{L}\p{N}][\p{L}\p{N} '’-]*$/u, 'Write plain words with commas between them: senior, first-timer.')
+
 const YEAR_IN_FULL = 'Write the year in full, such as 1996.'
 
 export const keepPerson = z.strictObject({
@@ -78,6 +88,8 @@ export const keepPerson = z.strictObject({
   handicapSource: z.enum(['home-club', 'society', 'claimed']),
   indexTenths: indexTenths.nullable(),
   memberSince: z.int().min(1900, YEAR_IN_FULL).max(2200, YEAR_IN_FULL).nullable().default(null),
+  /** Words the society sorts people by; left as they are when absent. */
+  labels: z.array(label).max(8, 'At most eight words.').optional(),
   /** Last day as a member; whoever has left is on no list, but stays on the sheets of the days played. */
   leftOn: isoDate.nullable().default(null),
 })
@@ -88,6 +100,8 @@ export const prizeInput = z.strictObject({
   place: z.int().min(1).max(50),
   eligible: z.enum(['everybody', 'members', 'guests']),
   valuePence: z.int().min(0).max(1_000_000).nullable(),
+  /** Won among the players of this division of the terms. */
+  division: id.nullable().optional(),
 })
 export const competitionInput = z.strictObject({
   name,
@@ -235,3 +249,11 @@ export const changeHandicap = z.strictObject({
   reason: z.string().trim().min(3, 'Write the reason: the member will ask.').max(200),
 })
 export type ChangeHandicap = z.input<typeof changeHandicap>
+
+/** Suspension of play, told to everybody on the course. */
+export const stopPlay = z.strictObject({
+  dayId: id,
+  kind: z.enum(PLAY_STOP_KINDS),
+  reason: z.string().trim().min(3, 'Write the reason: everybody on the course reads it.').max(120),
+})
+export type StopPlay = z.input<typeof stopPlay>

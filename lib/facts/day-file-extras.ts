@@ -4,6 +4,7 @@
 import { ballValueOf, type Format } from '@/lib/rules/formats/format'
 import { type Faults, quoted } from './day-file-faults'
 import type { DayFileShape } from './day-file-schema'
+import { termsThatDoNotFit } from './terms-that-fit'
 
 type CompetitionShape = DayFileShape['competitions'][number]
 
@@ -15,33 +16,9 @@ export function extraTermsFaults(
   faults: Faults,
 ): void {
   const out = (key: string, sentence: string) => faults.at(`${place}.${key}`, sentence)
-  if (competition.namedHoles !== undefined && format.namedHolesTimes === undefined) {
-    out('namedHoles', `${format.name} has no holes that count more than once.`)
-  }
-  if (competition.dividedBy !== undefined && format.strokes.kind !== 'for-the-side') {
-    out('dividedBy', `${format.name} has no combined handicap to divide.`)
-  }
+  for (const { term, inside, sentence } of termsThatDoNotFit(competition, format)) out(`${term}${inside}`, sentence)
   if (competition.dividedBy !== undefined && competition.allowance !== undefined) {
     out('dividedBy', 'Give an allowance or a divisor, not both.')
-  }
-  for (const key of ['matchDifference', 'extraHoleStrokes'] as const) {
-    const shared = key === 'matchDifference' && format.value.kind === 'shared'
-    if (competition[key] !== undefined && !format.isMatch && !shared) out(key, `${format.name} has no matches.`)
-  }
-  if (competition.missing !== undefined && format.side.to === 1) {
-    out('missing', `${format.name} is played by single players: nobody can be missing from a side.`)
-  }
-  if (competition.missing?.kind === 'drawn' && format.ball === 'one') {
-    out('missing', 'Where a side plays one ball, no card can be drawn for a missing player.')
-  }
-  if (competition.ballLost !== undefined && format.count.kind !== 'named-player') {
-    out('ballLost', `${format.name} has no named ball to lose.`)
-  }
-  if (competition.minimumDrives !== undefined && format.ball !== 'one') {
-    out('minimumDrives', `In ${format.name} every player plays an own ball.`)
-  }
-  for (const key of ['countedHoles', 'divisions'] as const) {
-    if (competition[key] !== undefined && format.isMatch) out(key, `${format.name} has no standings.`)
   }
   groupFaults(competition, format, file, place, faults)
   roundFaults(file, competition, format, place, faults)
@@ -51,11 +28,6 @@ export function extraTermsFaults(
     (i) => `${place}.divisions[${i}].id`,
     'a division',
   )
-  divisions.forEach(({ handicapFrom, handicapTo }, d) => {
-    if (handicapFrom !== undefined && handicapTo !== undefined && handicapFrom > handicapTo) {
-      out(`divisions[${d}].handicapTo`, 'The upper limit of a division is below its lower one.')
-    }
-  })
   competition.matches?.forEach((match, m) => {
     const ends = [match.walkover, match.concededBy].filter((end) => end !== undefined)
     if (ends.length > 1) out(`matches[${m}]`, 'A match ends by a walkover or by concession, not by both.')

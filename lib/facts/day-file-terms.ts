@@ -145,6 +145,8 @@ function matchFaults(
 function tieFaults(file: DayFileShape, competition: CompetitionShape, place: string, faults: Faults): void {
   const known = new Set([...file.players, ...file.sides].map(({ id }) => id))
   competition.ties?.steps.forEach((step, s) => {
+    if (step.kind === 'holes' && step.from > step.to)
+      faults.at(`${place}.ties.steps[${s}].to`, 'The last hole of a window is not before its first.')
     if (step.kind !== 'play-off') return
     faults.unique(step.order, (i) => `${place}.ties.steps[${s}].order[${i}]`, 'a place for')
     step.order.forEach((id, i) => {

@@ -1,6 +1,8 @@
 // A whole day as the book holds it, read in one go by the store and counted by lib/boards. Plain values.
 
 import type { Gender, Hole } from '@/lib/rules/day'
+import type { MatchEnding } from './match-ending'
+import type { PlayStopRecord } from './play-stop'
 import type { CompetitionTerms } from './terms'
 
 export const DAY_STATUSES = ['called', 'frozen', 'in-play', 'closed'] as const
@@ -49,6 +51,8 @@ export interface EntryRecord {
   readonly frozen: boolean
   readonly handicapSource: 'home-club' | 'society' | 'claimed'
   readonly enteredAt: Date
+  /** The society's words for the person: frozen into the day, or the present ones before the freeze. */
+  readonly labels?: readonly string[]
 }
 
 export interface PrizeRecord {
@@ -57,6 +61,8 @@ export interface PrizeRecord {
   readonly place: number
   readonly eligible: 'everybody' | 'members' | 'guests'
   readonly valuePence: number | null
+  /** Id of a division of the terms: won among its players. */
+  readonly division?: string | null
 }
 
 export interface SideRecord {
@@ -64,6 +70,40 @@ export interface SideRecord {
   readonly number: number
   readonly name: string | null
   readonly entryIds: readonly string[]
+}
+
+/** Two entries, or two sides of the competition, who play each other. */
+export interface PairingRecord {
+  readonly id: string
+  readonly number: number
+  readonly a: string
+  readonly b: string
+  readonly ending: MatchEnding
+}
+
+/** A team of the day: its matches are counted together. */
+export interface TeamRecord {
+  readonly id: string
+  readonly number: number
+  readonly name: string
+  readonly entryIds: readonly string[]
+}
+
+/** Whose drive a side took on a hole, or that its named ball was lost there. The newest of a side and hole counts. */
+export interface BallFactRecord {
+  readonly id: number
+  readonly sideId: string
+  readonly kind: 'drive' | 'ball-lost'
+  readonly hole: number
+  /** Of a drive; null takes back what was written. */
+  readonly entryId: string | null
+  /** Of a lost ball; false takes it back. */
+  readonly lost: boolean
+  /** Entry id of the writer, or 'desk'. */
+  readonly writer: string
+  readonly writtenAt: Date
+  readonly receivedAt: Date
+  readonly late: boolean
 }
 
 export interface CompetitionRecord {
@@ -74,6 +114,10 @@ export interface CompetitionRecord {
   readonly terms: CompetitionTerms
   readonly prizes: readonly PrizeRecord[]
   readonly sides: readonly SideRecord[]
+  /** Who plays whom in a match; empty on days that were drawn before pairings were kept. */
+  readonly pairings: readonly PairingRecord[]
+  /** Earlier days that are added up with this one, in order: ids of `DayRecord.earlier`. */
+  readonly countedDayIds: readonly string[]
 }
 
 export interface GroupRecord {
@@ -149,6 +193,8 @@ export interface DayRecord {
   readonly closedAt: Date | null
   readonly version: number
   readonly scoreVersion: number
+  /** The score version, moved on also by everything that changes on an earlier day counted here. */
+  readonly boardVersion: number
   readonly round: {
     readonly id: string
     readonly courseId: string
@@ -162,10 +208,16 @@ export interface DayRecord {
   readonly entries: readonly EntryRecord[]
   readonly competitions: readonly CompetitionRecord[]
   readonly groups: readonly GroupRecord[]
+  readonly teams: readonly TeamRecord[]
+  readonly ballFacts: readonly BallFactRecord[]
+  /** The days that some competition here is added up with, by date. Their own earlier days are not read. */
+  readonly earlier: readonly DayRecord[]
   readonly cards: readonly CardRecord[]
   readonly facts: readonly FactRecord[]
   readonly signatures: readonly SignatureRecord[]
   readonly rulings: readonly RulingRecord[]
+  /** What the desk told everybody on the course, oldest first. */
+  readonly playStops?: readonly PlayStopRecord[]
   readonly publications: readonly {
     readonly number: number
     readonly publishedAt: Date

@@ -2,7 +2,10 @@
 
 import { z } from 'zod'
 import { fiveChoices } from './format-choices'
-import { rarerTerms } from './rarer-terms'
+import { rarerTerms, whole } from './rarer-terms'
+
+export const ONE_PRIZE = ['by-order', 'by-value', 'as-many'] as const
+export type OnePrize = (typeof ONE_PRIZE)[number]
 
 export const tieStep = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('last'), holes: z.int().min(1).max(36) }),
@@ -10,7 +13,16 @@ export const tieStep = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('lower-handicap') }),
   z.strictObject({ kind: z.literal('higher-handicap') }),
   z.strictObject({ kind: z.literal('lot'), seed: z.int() }),
-  z.strictObject({ kind: z.literal('play-off'), order: z.array(z.string()).min(2) }),
+  z.strictObject({
+    kind: z.literal('holes'),
+    from: whole(1, 18, 'The first hole of a window'),
+    to: whole(1, 18, 'The last hole of a window'),
+  }),
+  /** Empty in the terms of a day: the result is entered when it has been played. */
+  z.strictObject({
+    kind: z.literal('play-off'),
+    order: z.array(z.string()).refine((order) => order.length !== 1, 'A play-off has at least two in it.'),
+  }),
 ])
 
 export const tieRule = z.strictObject({
@@ -39,6 +51,8 @@ export const competitionTerms = z.strictObject({
   maximum: maximumScore.optional(),
   /** May guests win its prizes? */
   guests: z.enum(['for-every-prize', 'guest-prize-only']).default('guest-prize-only'),
+  /** One prize a player on this day, and whose turn comes first; the first competition of the day says it for all. */
+  onePrize: z.enum(ONE_PRIZE).optional(),
   /** The society's own format by its five choices; the competition's format is then only its name. */
   custom: fiveChoices.optional(),
   ...rarerTerms,

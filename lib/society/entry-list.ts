@@ -74,6 +74,7 @@ export async function freezeLate(tx: Tx, before: DayRecord): Promise<void> {
           courseNumerator: figure.course.numerator,
           courseDenominator: figure.course.denominator,
           courseHandicap: figure.course.rounded,
+          labels: entry.labels ?? [],
           playing: [...figure.playing].map(([competitionId, playingHandicap]) => ({ competitionId, playingHandicap })),
         },
       ]

@@ -1,19 +1,11 @@
 import 'server-only'
-import { z } from 'zod'
-import type {
-  CardRecord,
-  CompetitionRecord,
-  DayRecord,
-  EntryRecord,
-  FactRecord,
-  GroupRecord,
-  RoundTeeRecord,
-  RulingRecord,
-  SignatureRecord,
-} from '@/lib/facts/day-record'
-import { type WrittenScore, writtenScore } from '@/lib/facts/score-fact'
+import type { CompetitionRecord, DayRecord, EntryRecord, GroupRecord, RoundTeeRecord } from '@/lib/facts/day-record'
+import { labelsOf } from '@/lib/facts/labels'
 import { competitionTerms } from '@/lib/facts/terms'
 import { type Book, reading, type Tx } from './client'
+import { cardsOf, factsOf, rulingsOf, signaturesOf } from './day-cards'
+import { ballFactsOf, countedDaysOf, earlierVersions, pairingsOf, teamsOf } from './day-matches'
+import { playStopsOf } from './play-stops'
 import { readAtOnce } from './write'
 
 /** Which day: by its own id inside a society, or by the two words of its address. */
@@ -28,6 +20,18 @@ export async function readDayRecord(which: WhichDay, on: Book = reading()): Prom
 
 /** The same inside a transaction that goes on to change something. */
 export async function dayRecordIn(tx: Tx, which: WhichDay): Promise<DayRecord | null> {
+  const day = await oneDay(tx, which)
+  if (!day) return null
+  const earlier: DayRecord[] = []
+  for (const dayId of await countedDaysOf(tx, day.id)) {
+    const one = await oneDay(tx, { societyId: day.society.id, dayId })
+    if (one) earlier.push(one)
+  }
+  if (earlier.length === 0) return day
+  return { ...day, earlier, boardVersion: day.scoreVersion + earlierVersions(earlier) }
+}
+
+async function oneDay(tx: Tx, which: WhichDay): Promise<DayRecord | null> {
   const day = await tx.day.findFirst({
     where:
       'dayId' in which
@@ -88,15 +92,20 @@ export async function dayRecordIn(tx: Tx, which: WhichDay): Promise<DayRecord | 
     closedAt: day.closedAt,
     version: day.version,
     scoreVersion: day.scoreVersion,
+    boardVersion: day.scoreVersion,
     round: { ...round, startKind: round.startKind as DayRecord['round']['startKind'] },
     tees: await teesOf(tx, round.id),
     entries: await entriesOf(tx, day.id),
     competitions: await competitionsOf(tx, day.id),
     groups: await groupsOf(tx, round.id),
+    teams: await teamsOf(tx, day.id),
+    ballFacts: await ballFactsOf(tx, day.id),
+    earlier: [],
     cards,
     facts: await factsOf(tx, cardIds),
     signatures: await signaturesOf(tx, cardIds),
     rulings: await rulingsOf(tx, day.id),
+    playStops: await playStopsOf(tx, day.id),
     publications: day.publications,
   }
 }
@@ -138,12 +147,14 @@ async function entriesOf(tx: Tx, dayId: string): Promise<EntryRecord[]> {
       claimedTenths: true,
       indexTenths: true,
       enteredAt: true,
+      labels: true,
       person: {
         select: {
           firstName: true,
           familyName: true,
           gender: true,
           handicapSource: true,
+          labels: true,
           records: { select: { indexTenths: true }, orderBy: { sequence: 'desc' }, take: 1 },
         },
       },
@@ -161,6 +172,7 @@ async function entriesOf(tx: Tx, dayId: string): Promise<EntryRecord[]> {
     status: row.status as EntryRecord['status'],
     indexTenths: row.indexTenths ?? row.claimedTenths ?? person.records[0]?.indexTenths ?? null,
     frozen: row.indexTenths !== null,
+    labels: labelsOf(row.labels ?? person.labels),
     handicapSource: (row.claimedTenths === null ? person.handicapSource : 'claimed') as EntryRecord['handicapSource'],
   }))
 }
@@ -175,9 +187,10 @@ async function competitionsOf(tx: Tx, dayId: string): Promise<CompetitionRecord[
       format: true,
       terms: true,
       prizes: {
-        select: { number: true, name: true, place: true, eligible: true, valuePence: true },
+        select: { number: true, name: true, place: true, eligible: true, valuePence: true, division: true },
         orderBy: { number: 'asc' },
       },
+      countedDays: { select: { dayId: true }, orderBy: { number: 'asc' } },
       sides: {
         select: {
           id: true,
@@ -190,8 +203,11 @@ async function competitionsOf(tx: Tx, dayId: string): Promise<CompetitionRecord[
     },
     orderBy: { number: 'asc' },
   })
-  return rows.map((row) => ({
+  const pairings = await pairingsOf(tx, dayId)
+  return rows.map(({ countedDays, ...row }) => ({
     ...row,
+    pairings: pairings.get(row.id) ?? [],
+    countedDayIds: countedDays.map((one) => one.dayId),
     terms: competitionTerms.parse(JSON.parse(row.terms)),
     prizes: row.prizes.map((prize) => ({
       ...prize,
@@ -221,78 +237,4 @@ async function groupsOf(tx: Tx, roundId: string): Promise<GroupRecord[]> {
     revoked: revokedAt !== null,
     entryIds: places.map((place) => place.entryId),
   }))
-}
-
-async function cardsOf(tx: Tx, roundId: string): Promise<CardRecord[]> {
-  const rows = await tx.card.findMany({
-    where: { roundId },
-    select: { id: true, entryId: true, markerId: true, state: true, takenInAt: true },
-    orderBy: { id: 'asc' },
-  })
-  return rows.map((row) => ({ ...row, state: row.state as CardRecord['state'] }))
-}
-
-/** In the order of arrival. */
-export async function factsOf(tx: Tx, cardIds: readonly string[]): Promise<FactRecord[]> {
-  const rows = await tx.scoreFact.findMany({
-    where: { cardId: { in: [...cardIds] } },
-    select: {
-      id: true,
-      cardId: true,
-      hole: true,
-      strokes: true,
-      outcome: true,
-      writerId: true,
-      deviceId: true,
-      seq: true,
-      writtenAt: true,
-      receivedAt: true,
-      late: true,
-    },
-    orderBy: { id: 'asc' },
-  })
-  return rows.map(({ strokes, outcome, writerId, ...row }) => ({
-    ...row,
-    score: outcome === 'holed' ? strokes : outcome === 'no-score' ? 'x' : null,
-    writer: writerId ?? 'desk',
-  }))
-}
-
-export async function signaturesOf(tx: Tx, cardIds: readonly string[]): Promise<SignatureRecord[]> {
-  const rows = await tx.signature.findMany({
-    where: { cardId: { in: [...cardIds] } },
-    select: { cardId: true, role: true, entryId: true, scores: true, signedAt: true, withdrawnAt: true },
-    orderBy: [{ receivedAt: 'asc' }, { id: 'asc' }],
-  })
-  return rows.map((row) => ({
-    ...row,
-    role: row.role as SignatureRecord['role'],
-    scores: scoresOf(row.scores),
-  }))
-}
-
-function scoresOf(json: string): readonly WrittenScore[] {
-  return z.array(writtenScore).parse(JSON.parse(json))
-}
-
-/** Of the whole day, or of some of its cards. */
-export async function rulingsOf(tx: Tx, dayId: string, cardIds?: readonly string[]): Promise<RulingRecord[]> {
-  const rows = await tx.ruling.findMany({
-    where: { dayId, ...(cardIds ? { cardId: { in: [...cardIds] } } : {}) },
-    select: {
-      id: true,
-      number: true,
-      cardId: true,
-      kind: true,
-      hole: true,
-      value: true,
-      clause: true,
-      reason: true,
-      byName: true,
-      ruledAt: true,
-      replaces: true,
-    },
-    orderBy: { number: 'asc' },
-  })
-  return rows.map((row) => ({ ...row, kind: row.kind as RulingRecord['kind'] }))
 }

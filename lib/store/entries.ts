@@ -49,13 +49,15 @@ export interface FrozenFigures {
   readonly courseNumerator: number
   readonly courseDenominator: number
   readonly courseHandicap: number
+  /** The society's words for the person, fixed with the figure: divisions rest on them. */
+  readonly labels: readonly string[]
   readonly playing: readonly { readonly competitionId: string; readonly playingHandicap: number }[]
 }
 
 /** Writes the figures that count on this day. The database refuses a second time. */
 export async function freezeFigures(tx: Tx, figures: readonly FrozenFigures[]): Promise<void> {
-  for (const { entryId, playing: _, ...figure } of figures)
-    await tx.entry.update({ where: { id: entryId }, data: figure })
+  for (const { entryId, playing: _, labels, ...figure } of figures)
+    await tx.entry.update({ where: { id: entryId }, data: { ...figure, labels: JSON.stringify(labels) } })
   await tx.playingHandicap.createMany({
     data: figures.flatMap(({ entryId, playing }) => playing.map((one) => ({ entryId, ...one }))),
   })

@@ -1,6 +1,7 @@
 import 'server-only'
 import { randomBytes, randomUUID } from 'node:crypto'
 import type { EntryRecord } from '@/lib/facts/day-record'
+import { labelsOf } from '@/lib/facts/labels'
 import { type Book, reading, type Tx } from './client'
 
 type Gender = EntryRecord['gender']
@@ -17,13 +18,23 @@ export interface PersonKept {
   readonly handicapSource: 'home-club' | 'society' | 'claimed'
   readonly memberSince: number | null
   readonly leftOn: string | null
+  /** The words the society sorts people by. */
+  readonly labels: readonly string[]
   readonly pageKey: string
   readonly days: number
   /** The newest figure; null when nobody has given one. */
   readonly figure: { readonly indexTenths: number; readonly from: string; readonly reason: string } | null
 }
 
-export type PersonToKeep = Omit<PersonKept, 'personId' | 'pageKey' | 'days' | 'figure'>
+export type PersonToKeep = Omit<PersonKept, 'personId' | 'pageKey' | 'days' | 'figure' | 'labels'> & {
+  /** Left as they are when absent. */
+  readonly labels?: readonly string[] | undefined
+}
+
+const columnsOf = ({ labels, ...person }: PersonToKeep) => ({
+  ...person,
+  ...(labels === undefined ? {} : { labels: JSON.stringify(labels) }),
+})
 
 export interface FigureToAdd {
   readonly indexTenths: number
@@ -45,6 +56,7 @@ const columns = {
   handicapSource: true,
   memberSince: true,
   leftOn: true,
+  labels: true,
   pageKey: true,
   records: { select: { indexTenths: true, from: true, reason: true }, orderBy: { sequence: 'desc' }, take: 1 },
   _count: { select: { entries: { where: { status: 'entered' } } } },
@@ -63,6 +75,7 @@ export async function peopleOf(societyId: string, on: Book | Tx = reading()): Pr
     gender: row.gender as Gender,
     kind: row.kind as PersonKept['kind'],
     handicapSource: row.handicapSource as PersonKept['handicapSource'],
+    labels: labelsOf(row.labels),
     days: _count.entries,
     figure: records[0] ?? null,
   }))
@@ -77,14 +90,14 @@ export async function insertPerson(
 ): Promise<string> {
   const id = randomUUID()
   await tx.person.create({
-    data: { id, societyId, ...person, pageKey: randomBytes(24).toString('base64url'), createdAt: now },
+    data: { id, societyId, ...columnsOf(person), pageKey: randomBytes(24).toString('base64url'), createdAt: now },
   })
   if (figure) await addFigure(tx, societyId, id, figure, now)
   return id
 }
 
 export async function updatePerson(tx: Tx, societyId: string, personId: string, person: PersonToKeep): Promise<void> {
-  await tx.person.update({ where: { societyId_id: { societyId, id: personId } }, data: person })
+  await tx.person.update({ where: { societyId_id: { societyId, id: personId } }, data: columnsOf(person) })
 }
 
 /** The next record of this person. The number is read and used in one transaction: two at once cannot get the same. */
@@ -112,11 +125,8 @@ export async function addFigure(
   })
 }
 
-export interface PersonAndFigure {
+export interface PersonAndFigure extends PersonToKeep {
   readonly personId: string
-  readonly firstName: string
-  readonly familyName: string
-  readonly handicapSource: PersonKept['handicapSource']
   readonly indexTenths: number | null
   readonly from: string | null
 }
@@ -127,13 +137,15 @@ export async function personIn(tx: Tx, societyId: string, personId: string): Pro
     select: columns,
   })
   if (!person) return null
+  const { id, records, _count, pageKey: _, ...row } = person
   return {
-    personId: person.id,
-    firstName: person.firstName,
-    familyName: person.familyName,
-    handicapSource: person.handicapSource as PersonKept['handicapSource'],
-    indexTenths: person.records[0]?.indexTenths ?? null,
-    from: person.records[0]?.from ?? null,
+    ...row,
+    personId: id,
+    gender: row.gender as Gender,
+    kind: row.kind as PersonKept['kind'],
+    handicapSource: row.handicapSource as PersonKept['handicapSource'],
+    indexTenths: records[0]?.indexTenths ?? null,
+    from: records[0]?.from ?? null,
   }
 }
 
