@@ -99,3 +99,11 @@ export function halves(n: number): string {
   if (modulo(n, 2) === 0) return String(whole)
   return whole === 0 ? '½' : `${whole}½`
 }
+
+/** "1st", "12th", "23rd". */
+export function ordinal(n: number): string {
+  const last = modulo(n, 10)
+  const teen = modulo(n, 100) > 10 && modulo(n, 100) < 14
+  if (teen || last > 3 || last === 0) return `${n}th`
+  return `${n}${['st', 'nd', 'rd'][last - 1]}`
+}

@@ -3,7 +3,7 @@
 // the terms say none); a walkover and an abandoned match are the committee's.
 
 import type { Match } from '../day'
-import { modulo } from '../exact/fraction'
+import { modulo, ordinal } from '../exact/fraction'
 import type { Ball } from '../score/balls'
 import type { TermsInForce } from '../score/terms-in-force'
 import { holeWon, type MatchBalls, type MatchPlayed, type MatchSettings } from './play-match'
@@ -52,13 +52,6 @@ function extraHoles(
     if (won !== null && won !== 0) return { up: won, finished: true, result: `at the ${ordinal(length + at + 1)}` }
   }
   return null
-}
-
-function ordinal(n: number): string {
-  const last = modulo(n, 10)
-  const teen = modulo(n, 100) > 10 && modulo(n, 100) < 14
-  if (teen || last > 3 || last === 0) return `${n}th`
-  return `${n}${['st', 'nd', 'rd'][last - 1]}`
 }
 
 function endedByOutcome({ a, b }: MatchBalls): { readonly up: number; readonly result: string } | null {

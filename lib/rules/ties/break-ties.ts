@@ -107,11 +107,7 @@ function figureOf(one: Contender, step: Step, terms: TieTerms): Figure | null {
   }
 }
 
-function windowFigure(
-  one: Contender,
-  step: WindowStep,
-  { rule, better, unit }: TieTerms,
-): Figure | null {
+function windowFigure(one: Contender, step: WindowStep, { rule, better, unit }: TieTerms): Figure | null {
   const holes = one.values.length
   const window = windowOf(step, holes, one.startsAt, rule.holesCount)
   if (window === null) return null
