@@ -1,5 +1,8 @@
-import { bookFile } from '../lib/store/client'
-import { migrate } from '../lib/store/migrate'
+// Brings the book up to date. A book that has something to lose is copied first.
+import { migrateSafely } from '../lib/store/migrate-safely'
+import { settingsOrStop } from './settings-or-stop'
 
-const applied = migrate(bookFile())
+settingsOrStop()
+const { applied, copy } = await migrateSafely(new Date())
+if (copy) console.log(`Copied to ${copy} first.`)
 console.log(applied.length === 0 ? 'The book is up to date.' : `Applied ${applied.join(', ')}.`)

@@ -1,11 +1,12 @@
 // Fills a new book: with the invented demonstration society, or, with DAYBOOK_EMPTY=1, with an empty society and its
 // first officer. A book that has a society already is left as it is.
 
-import { firstSociety, startSettings } from '../lib/society/first-start'
+import { firstSociety } from '../lib/society/first-start'
 import { isBookEmpty } from '../lib/society/found-society'
 import { demonstration } from '../seed/demo'
 import { OFFICERS, PASSWORD } from '../seed/members'
 import { must } from '../seed/must'
+import { settingsOrStop } from './settings-or-stop'
 
 const { empty, today, zone } = settingsOrStop()
 if (!(await isBookEmpty())) {
@@ -26,13 +27,3 @@ if (!(await isBookEmpty())) {
   console.log(`Password of all of them: ${PASSWORD}`)
 }
 process.exit(0)
-
-function settingsOrStop() {
-  try {
-    return startSettings()
-  } catch (fault) {
-    // A wrong setting is for whoever runs the installation: its sentence, not our stack.
-    console.error(fault instanceof Error ? fault.message : fault)
-    process.exit(1)
-  }
-}

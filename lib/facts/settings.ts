@@ -7,6 +7,16 @@ const zones: readonly string[] = Intl.supportedValuesOf('timeZone')
 /** An empty variable in a service file means "not set". */
 const unset = (value: unknown) => (value === '' ? undefined : value)
 
+const wholeNumber = (name: string, least: number, most: number, otherwise: number) => {
+  const sentence = `${name} must be a whole number from ${least} to ${most}.`
+  return z
+    .string()
+    .regex(/^\d{1,4}$/, sentence)
+    .transform(Number)
+    .refine((number) => number >= least && number <= most, sentence)
+    .default(otherwise)
+}
+
 export const settings = z.object({
   /** Where the installation is reached from outside, such as https://days.example.org. Told by the request when not set. */
   DAYBOOK_ORIGIN: z.preprocess(
@@ -44,6 +54,19 @@ export const settings = z.object({
   DAYBOOK_OFFICER_PASSWORD: z.preprocess(
     unset,
     z.string().min(12, 'DAYBOOK_OFFICER_PASSWORD must have at least 12 characters.').max(128).optional(),
+  ),
+  /** Where copies of the book are put: `copies` beside the book when not set. Best on another disk. */
+  DAYBOOK_COPIES: z.preprocess(unset, z.string().trim().min(1).optional()),
+  /** The server takes a copy when the last one is older than this; 0: never by itself. */
+  DAYBOOK_COPY_EVERY_HOURS: z.preprocess(unset, wholeNumber('DAYBOOK_COPY_EVERY_HOURS', 0, 720, 24)),
+  /** The newest copy of so many days, weeks and months is kept. */
+  DAYBOOK_COPIES_DAILY: z.preprocess(unset, wholeNumber('DAYBOOK_COPIES_DAILY', 1, 366, 14)),
+  DAYBOOK_COPIES_WEEKLY: z.preprocess(unset, wholeNumber('DAYBOOK_COPIES_WEEKLY', 0, 520, 8)),
+  DAYBOOK_COPIES_MONTHLY: z.preprocess(unset, wholeNumber('DAYBOOK_COPIES_MONTHLY', 0, 240, 12)),
+  /** How much the log says. */
+  DAYBOOK_LOG: z.preprocess(
+    unset,
+    z.enum(['silent', 'error', 'warn', 'info'], 'DAYBOOK_LOG must be silent, error, warn or info.').default('info'),
   ),
 })
 export type Settings = z.infer<typeof settings>

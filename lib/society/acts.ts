@@ -23,8 +23,12 @@ export const ACTS = {
   'sign-card': ['scorer'],
   'take-card-in': DESK,
   'rule-on-card': ['secretary', 'captain', 'committee'],
+  'stop-play': ['secretary', 'captain', 'committee'],
+  'allow-on-board': ['secretary', 'captain', 'committee'],
   'close-day': DESK,
   'publish-result': DESK,
+  'keep-copies': DESK,
+  'take-export': DESK,
   'read-group': ['scorer', ...DESK],
   'read-own-page': ['member'],
   'read-board': [

@@ -17,8 +17,22 @@ const LEDGER = `CREATE TABLE IF NOT EXISTS "_prisma_migrations" (
     "applied_steps_count"   INTEGER UNSIGNED NOT NULL DEFAULT 0
 )`
 
+const FOLDER = join(process.cwd(), 'prisma', 'migrations')
+
+/** The migrations of this version, in order. */
+export function knownMigrations(folder = FOLDER): readonly { name: string; sql: string; checksum: string }[] {
+  return readdirSync(folder)
+    .sort()
+    .flatMap((name) => {
+      const path = join(folder, name, 'migration.sql')
+      if (!existsSync(path)) return []
+      const sql = readFileSync(path, 'utf8')
+      return [{ name, sql, checksum: createHash('sha256').update(sql).digest('hex') }]
+    })
+}
+
 /** Names of the migrations applied now. Throws when an applied migration was edited since: that is never right. */
-export function migrate(file: string, folder = join(process.cwd(), 'prisma', 'migrations')): readonly string[] {
+export function migrate(file: string, folder = FOLDER): readonly string[] {
   mkdirSync(dirname(file), { recursive: true })
   const db = new Database(file)
   try {
@@ -35,11 +49,7 @@ export function migrate(file: string, folder = join(process.cwd(), 'prisma', 'mi
       ).map((row) => [row.name, row.checksum]),
     )
     const applied: string[] = []
-    for (const name of readdirSync(folder).sort()) {
-      const path = join(folder, name, 'migration.sql')
-      if (!existsSync(path)) continue
-      const sql = readFileSync(path, 'utf8')
-      const checksum = createHash('sha256').update(sql).digest('hex')
+    for (const { name, sql, checksum } of knownMigrations(folder)) {
       const known = done.get(name)
       if (known === checksum) continue
       if (known) throw new Error(`Migration ${name} was changed after it was applied to ${file}.`)
@@ -53,6 +63,29 @@ export function migrate(file: string, folder = join(process.cwd(), 'prisma', 'mi
       applied.push(name)
     }
     return applied
+  } finally {
+    db.close()
+  }
+}
+
+/** Migrations this version would apply to a book that has been migrated before; nothing for a book still to be made. */
+export function migrationsAhead(file: string, folder = FOLDER): readonly string[] {
+  if (!existsSync(file)) return []
+  const db = new Database(file, { readonly: true })
+  try {
+    const ledger = db.prepare(`SELECT 1 FROM sqlite_master WHERE type = 'table' AND name = '_prisma_migrations'`).get()
+    if (!ledger) return []
+    const done = new Set(
+      db
+        .prepare('SELECT migration_name FROM _prisma_migrations WHERE finished_at IS NOT NULL')
+        .pluck()
+        .all() as string[],
+    )
+    return done.size === 0
+      ? []
+      : knownMigrations(folder)
+          .map((one) => one.name)
+          .filter((name) => !done.has(name))
   } finally {
     db.close()
   }

@@ -1,0 +1,97 @@
+// Copies of the book from the desk and by the clock. A copy holds every society of the installation and everything about
+// signing in: a desk may ask for one and see that there is one, but the file itself stays on the server.
+import 'server-only'
+import type { Actor } from '@/lib/facts/actor'
+import { type Copy, isCopyOld } from '@/lib/facts/copies'
+import { ok, type Result, refused } from '@/lib/result'
+import { recordAct } from '@/lib/store/acts'
+import { mayTry } from '@/lib/store/attempts'
+import { copyList, copyWhenDue, makeCopy, rotateCopies } from '@/lib/store/copies'
+import { societyAtDesk } from '@/lib/store/desk'
+import { settingsOfInstallation } from '@/lib/store/settings'
+import { write } from '@/lib/store/write'
+import { deskOnly, notFound } from './desk-only'
+
+export interface CopyLine extends Copy {
+  /** "3 hours ago" */
+  readonly age: string
+}
+
+export interface Copies {
+  readonly copies: readonly CopyLine[]
+  readonly old: boolean
+  readonly everyHours: number
+}
+
+const ASKED_AN_HOUR = 6
+
+function rotation() {
+  const set = settingsOfInstallation()
+  return { daily: set.DAYBOOK_COPIES_DAILY, weekly: set.DAYBOOK_COPIES_WEEKLY, monthly: set.DAYBOOK_COPIES_MONTHLY }
+}
+
+export async function copies(
+  actor: Actor,
+  now: Date = new Date(),
+): Promise<Result<Copies, 'not-allowed' | 'not-found'>> {
+  const officer = deskOnly(actor, 'keep-copies')
+  if (!officer.ok) return officer
+  const society = await societyAtDesk(officer.value.societyId)
+  if (!society) return notFound('society')
+  const list = copyList()
+  return ok({
+    copies: list.map((copy) => ({ ...copy, age: ageOf(copy.madeAt, now) })),
+    old: isCopyOld(list[0], processBegan, now),
+    everyHours: settingsOfInstallation().DAYBOOK_COPY_EVERY_HOURS,
+  })
+}
+
+/** Without a copy, the age is counted from the start of the server: a new installation is not scolded at once. */
+const processBegan = new Date(Date.now() - process.uptime() * 1000)
+
+/** For the first page of the desk: a sentence when the last copy is too old, null when all is well. */
+export function copyCaution(now: Date = new Date()): string | null {
+  const [newest] = copyList()
+  if (!isCopyOld(newest, processBegan, now)) return null
+  return newest
+    ? `The last copy of the book was made ${ageOf(newest.madeAt, now)}. Whoever runs the server should look why.`
+    : 'There is no copy of the book yet. Make one on the page "The book".'
+}
+
+export async function copyBook(
+  actor: Actor,
+  now: Date = new Date(),
+): Promise<Result<Copy, 'not-allowed' | 'too-many-tries'>> {
+  const officer = deskOnly(actor, 'keep-copies')
+  if (!officer.ok) return officer
+  if (!(await mayTry('copies', ASKED_AN_HOUR, 3_600_000, now)))
+    return refused('too-many-tries', 'Several copies were made within this hour. Wait a while before the next one.')
+  const copy = await makeCopy('asked', now)
+  rotateCopies(rotation(), now)
+  await write((tx) =>
+    recordAct(
+      tx,
+      officer.value,
+      { act: 'keep-copies', area: 'book', subject: 'Copy of the book', after: { Made: 'on the server, checked' } },
+      now,
+    ),
+  )
+  return ok(copy)
+}
+
+/** The server's own copy; the clock asks every few minutes, in whichever process. */
+export async function scheduledCopy(now: Date = new Date()): Promise<'made' | 'not-due' | 'other' | 'off'> {
+  const every = settingsOfInstallation().DAYBOOK_COPY_EVERY_HOURS
+  if (every === 0) return 'off'
+  const answer = await copyWhenDue(every, rotation(), now)
+  return typeof answer === 'string' ? answer : 'made'
+}
+
+function ageOf(madeAt: string, now: Date): string {
+  const minutes = Math.max(0, Math.floor((now.getTime() - Date.parse(madeAt)) / 60_000))
+  if (minutes < 1) return 'just now'
+  const inUnit = (many: number, unit: string) => `${many} ${unit}${many === 1 ? '' : 's'} ago`
+  if (minutes < 120) return inUnit(minutes, 'minute')
+  const hours = Math.floor(minutes / 60)
+  return hours < 48 ? inUnit(hours, 'hour') : inUnit(Math.floor(hours / 24), 'day')
+}
