@@ -3,6 +3,7 @@ import type { ReactNode } from 'react'
 // In this order: the sizes come last and change what stands before them.
 import './card.css'
 import './card-sheets.css'
+import './card-stop.css'
 import './card-sizes.css'
 
 export const metadata: Metadata = {

@@ -1,6 +1,7 @@
 // The whole board of a day, from the record: finished and serialisable.
 
 import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
+import { playNow } from '@/lib/facts/play-stop'
 import { inWords as allowanceInWords, formatOf } from '@/lib/rules/formats/catalogue'
 import { scoreDay } from '@/lib/rules/score-day'
 import type { CompetitionResult, HoleLine, MatchResult, Standing } from '@/lib/rules/standings'
@@ -53,8 +54,9 @@ export function boardOf(record: DayRecord, countedAt: Date): DayBoard {
     groups: groupsOnCourse(record, cards),
     competitions,
     sentence: leadSentence(record, competitions[0], Math.max(0, playing - cardsIn), names),
-    version: `${record.version}.${record.scoreVersion}`,
+    version: `${record.version}.${record.boardVersion}`,
     countedAt: countedAt.toISOString(),
+    play: playNow(record.playStops),
   }
 }
 

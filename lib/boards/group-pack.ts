@@ -2,6 +2,7 @@
 
 import type { CardPack, PackCard } from '@/lib/facts/card-pack'
 import type { DayRecord, EntryRecord, GroupRecord } from '@/lib/facts/day-record'
+import { playNow } from '@/lib/facts/play-stop'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import { strokesOnHoles } from '@/lib/rules/strokes/strokes-on-holes'
 import type { CurrentCard } from './current-card'
@@ -32,6 +33,7 @@ export function groupPack(record: DayRecord, group: GroupRecord): CardPack {
     }),
     scoreVersion: record.scoreVersion,
     dayVersion: record.version,
+    play: playNow(record.playStops),
   }
 }
 

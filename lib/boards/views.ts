@@ -1,5 +1,6 @@
 // What the screens are given: finished, serialisable, nothing left to count. Filled by the functions of lib/boards.
 
+import type { PlayNow } from '@/lib/facts/play-stop'
 import type { HoleLine, MatchResult, NoPlace, TieBroken, WorkingStep } from '@/lib/rules/standings'
 
 export interface BoardRow {
@@ -32,6 +33,15 @@ export interface BoardRow {
   readonly groupNumber: number | null
 }
 
+/** A part of the field with places of its own; the figures of a row stand in the main rows. */
+export interface DivisionBoard {
+  readonly id: string
+  readonly name: string
+  /** Who is in it: "Women with a playing handicap of 18 or less." */
+  readonly sentence: string
+  readonly rows: readonly Pick<BoardRow, 'entrant' | 'place' | 'tied' | 'tieBroken' | 'tieSentence'>[]
+}
+
 export interface CompetitionBoard {
   readonly id: string
   readonly name: string
@@ -47,6 +57,8 @@ export interface CompetitionBoard {
   readonly unit: 'points' | 'strokes' | 'holes'
   readonly better: 'high' | 'low'
   readonly rows: readonly BoardRow[]
+  /** Sheets of before divisions have none. */
+  readonly divisions?: readonly DivisionBoard[]
   readonly matches: readonly MatchResult[]
   /** Who plays in the matches, by the ids in them. */
   readonly names: Readonly<Record<string, string>>
@@ -86,6 +98,8 @@ export interface DayBoard {
   readonly version: string
   readonly countedAt: string
   readonly published: number | null
+  /** The newest word of the desk about play; absent on sheets of before and when nothing was said. */
+  readonly play?: PlayNow | null
 }
 
 /** The frozen, numbered sheet. Stored as it is and never recounted. */
@@ -106,7 +120,13 @@ export interface ResultSheet {
     readonly valuePence: number | null
     /** "Second on the board; the winner already has the cup." */
     readonly because: string | null
+    /** Name of the division it was won in. */
+    readonly division?: string
+    /** How it came to be won, step by step. Sheets of before have none. */
+    readonly working?: readonly WorkingStep[]
   }[]
+  /** How many prizes a player may win, as the terms say it. */
+  readonly prizeRule?: string
   readonly course: readonly { readonly hole: number; readonly average: number | null }[]
   readonly rulings: readonly {
     readonly number: number

@@ -3,6 +3,7 @@
 
 import type { Gender } from '@/lib/rules/day'
 import type { CardState } from './day-record'
+import type { PlayNow } from './play-stop'
 import type { WrittenScore } from './score-fact'
 
 export interface PackHole {
@@ -58,4 +59,6 @@ export interface CardPack {
   readonly cards: readonly PackCard[]
   readonly scoreVersion: number
   readonly dayVersion: number
+  /** The newest word of the desk about play: stopped, or in play again. */
+  readonly play?: PlayNow | null
 }

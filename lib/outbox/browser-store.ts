@@ -79,6 +79,7 @@ function storeOn(db: IDBPDatabase<Schema>, newId: () => string): OutboxStore {
     queue: (link) => change(link, () => null),
     setHolder: async (link, holder) => void (await change(link, (queue) => ({ ...queue, holder }))),
     setEnded: async (link, ended) => void (await change(link, (queue) => ({ ...queue, ended }))),
+    setPlayRead: async (link, playRead) => void (await change(link, (queue) => ({ ...queue, playRead }))),
 
     async keep(link, { draft, before, undoes }, writtenAt) {
       try {

@@ -2,6 +2,7 @@
 // against its schema in lib/facts, on good values and on broken ones.
 
 import type { CardPack } from '@/lib/facts/card-pack'
+import { PLAY_STOP_KINDS, type PlayNow } from '@/lib/facts/play-stop'
 import type { DeliveryAnswer, DeviceFact, FactAnswer, WrittenScore } from '@/lib/facts/score-fact'
 
 type Unknown = Readonly<Record<string, unknown>>
@@ -59,6 +60,15 @@ export function isDeliveryAnswer(value: unknown): value is DeliveryAnswer {
     value.answers.every(isFactAnswer)
   )
 }
+
+const KINDS: readonly unknown[] = PLAY_STOP_KINDS
+
+export const isPlayNow = (value: unknown): value is PlayNow =>
+  isObject(value) &&
+  isWhole(value.number, 1) &&
+  KINDS.includes(value.kind) &&
+  typeof value.reason === 'string' &&
+  typeof value.toldAt === 'string'
 
 const READINGS: readonly unknown[] = ['points', 'net', 'gross', 'par']
 

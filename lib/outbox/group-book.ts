@@ -2,6 +2,7 @@
 // sign). Keeps first, then shows, then sends. Storage, network and clock are given, so that it runs in Node too.
 
 import type { CardPack } from '@/lib/facts/card-pack'
+import { newerPlay, type PlayNow } from '@/lib/facts/play-stop'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import { ok, type Result, refused } from '@/lib/result'
 import { type CardNow, cardsNow, toUndo, writtenBy } from './card-now'
@@ -28,6 +29,9 @@ export interface GroupSnapshot {
   /** The last look at the server failed: no signal, or no answer. */
   readonly outOfReach: boolean
   readonly serverSays: string | null
+  /** The newest word of the desk about play, and whether the holder has read it. */
+  readonly play: PlayNow | null
+  readonly playRead: boolean
 }
 
 export interface GroupBook {
@@ -38,6 +42,7 @@ export interface GroupBook {
   readonly undo: () => Promise<Result<KeptFact | null>>
   readonly sign: (cardId: string, role: 'player' | 'marker', entryId: string) => Promise<Result<void>>
   readonly markSeen: (seqs: readonly number[]) => Promise<void>
+  readonly readPlay: (number: number) => Promise<void>
   readonly refresh: () => Promise<void>
   /** Sending and looking begin; answers with what ends them. */
   readonly start: () => () => void
@@ -71,6 +76,8 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
       lasting: store.lasting,
       outOfReach,
       serverSays: courier.serverSays(),
+      play: kept?.pack.play ?? null,
+      playRead: (kept?.pack.play?.number ?? 0) <= (queue.playRead ?? 0),
     }
     for (const run of listeners) run()
     return shown
@@ -84,11 +91,20 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
       const kept = await store.pack(link)
       // Two tabs look at the server: an older answer that arrives later must not take anything back.
       const older = kept && kept.pack.scoreVersion > got.pack.scoreVersion && kept.pack.dayId === got.pack.dayId
-      if (!older) await store.keepPack(link, got.pack, now)
+      const play = newerPlay(kept?.pack.dayId === got.pack.dayId ? kept.pack.play : null, got.pack.play)
+      if (!older) await store.keepPack(link, { ...got.pack, play }, now)
       if ((await store.queue(link)).ended) await store.setEnded(link, null)
     } else if (got.kind === 'ended') {
       await store.setEnded(link, { code: got.code, sentence: got.sentence, at: now })
     }
+    await reload()
+  }
+
+  /** A stop shows at once; the pack with the scores is fetched in its own time, or every phone would ask together. */
+  async function hearPlay(play: PlayNow): Promise<void> {
+    const kept = await store.pack(link)
+    if (kept && newerPlay(kept.pack.play, play) === play) await store.keepPack(link, { ...kept.pack, play }, kept.at)
+    phone.tell(link)
     await reload()
   }
 
@@ -172,6 +188,10 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
       await store.markSeen(link, seqs)
       await reload()
     },
+    async readPlay(number) {
+      await store.setPlayRead(link, number)
+      await reload()
+    },
     refresh,
     start() {
       let cancelLook = () => {}
@@ -183,6 +203,7 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
       void reload().then(look)
       courier.kick()
       const ends = [
+        ...(phone.hearPlay ? [phone.hearPlay(link, (play) => void hearPlay(play))] : []),
         phone.hear((other) => other === link && void reload()),
         phone.whenReachable(() => {
           courier.kick()

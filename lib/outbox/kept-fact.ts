@@ -52,6 +52,8 @@ export interface QueueRecord {
   readonly holder: string | null
   /** Set when the server says that the link has ended: nothing more is sent. */
   readonly ended: { readonly code: string; readonly sentence: string; readonly at: string } | null
+  /** Number of the newest word about play that the holder has read. */
+  readonly playRead?: number
   /** One sender at a time where the browser has no locks: who sends, until when (ms). */
   readonly lease: { readonly by: string; readonly until: number } | null
 }

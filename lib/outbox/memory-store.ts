@@ -41,6 +41,7 @@ export function memoryStore(newId: () => string): OutboxStore {
     queue: async (link) => queueOf(link),
     setHolder: async (link, holder) => void change(link, { holder }),
     setEnded: async (link, ended) => void change(link, { ended }),
+    setPlayRead: async (link, playRead) => void change(link, { playRead }),
     keep: async (link, { draft, before, undoes }, writtenAt) => {
       const { nextSeq } = queueOf(link)
       const kept: KeptFact = {

@@ -1,9 +1,11 @@
 // The browser's own storage, network, locks, channel and clock, put together for the card's page.
 
+import type { PlayNow } from '@/lib/facts/play-stop'
 import { browserStore } from './browser-store'
+import { isPlayNow } from './check'
 import { memoryStore } from './memory-store'
 import type { Phone } from './phone'
-import { fetchPack, postDelivery } from './post'
+import { address, fetchPack, postDelivery } from './post'
 import { CHANNEL, SYNC_TAG } from './signals'
 import type { OutboxStore } from './store'
 
@@ -67,8 +69,43 @@ export async function thisPhone(): Promise<Phone> {
         document.removeEventListener('visibilitychange', seen)
       }
     },
+    hearPlay,
     looking: () => document.visibilityState === 'visible',
     askBackground: () => void askBackground(),
+  }
+}
+
+/** A line to the server while somebody looks at the card: an open line in a pocket would only empty the battery. */
+function hearPlay(link: string, run: (play: PlayNow) => void): () => void {
+  let line: EventSource | null = null
+  const open = () => {
+    if (line || document.visibilityState !== 'visible' || typeof EventSource === 'undefined') return
+    line = new EventSource(`${address(link)}/live`)
+    line.addEventListener('play', (event) => {
+      try {
+        const play: unknown = JSON.parse(event.data)
+        if (isPlayNow(play)) run(play)
+      } catch {
+        // Not a word of ours: the next look at the server tells how things stand.
+      }
+    })
+    // Refused for good (the link is over): the browser does not try again, and the next opening of the page does.
+    line.addEventListener('error', () => {
+      if (line?.readyState === EventSource.CLOSED) line = null
+    })
+  }
+  const close = () => {
+    line?.close()
+    line = null
+  }
+  const turn = () => (document.visibilityState === 'visible' ? open() : close())
+  open()
+  document.addEventListener('visibilitychange', turn)
+  window.addEventListener('online', turn)
+  return () => {
+    close()
+    document.removeEventListener('visibilitychange', turn)
+    window.removeEventListener('online', turn)
   }
 }
 

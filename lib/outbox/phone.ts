@@ -1,5 +1,6 @@
 // What the outbox needs of the phone around it: storage, network, locks, clock, and word from the other tabs.
 
+import type { PlayNow } from '@/lib/facts/play-stop'
 import type { LockManagerLike } from './one-sender'
 import type { Fetched } from './post'
 import type { Post } from './sender'
@@ -20,6 +21,8 @@ export interface Phone {
   /** Runs when a signal may be back or the page is looked at again. */
   readonly whenReachable: (run: () => void) => () => void
   readonly looking: () => boolean
+  /** Hears a suspension of play at once, where the phone can keep a line open. */
+  readonly hearPlay?: (link: string, run: (play: PlayNow) => void) => () => void
   /** Asks the browser to send in the background, where it can. */
   readonly askBackground: () => void
 }

@@ -27,6 +27,7 @@ export interface OutboxStore {
   queue(link: string): Promise<QueueRecord>
   setHolder(link: string, holder: string): Promise<void>
   setEnded(link: string, ended: QueueRecord['ended']): Promise<void>
+  setPlayRead(link: string, number: number): Promise<void>
 
   /** Takes the next number and writes the fact in one transaction; answers only when it is on the phone. */
   keep(link: string, what: ToKeep, writtenAt: string): Promise<Result<KeptFact, StorageRefusal>>

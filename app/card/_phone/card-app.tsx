@@ -8,6 +8,7 @@ import { GroupSheet } from './group-sheet'
 import { HoleView } from './hole-view'
 import { NoPackYet } from './no-pack-yet'
 import { Notices } from './notices'
+import { PlayStopped } from './play-stopped'
 import { useGroup } from './use-group'
 import { useKeptPage } from './use-kept-page'
 import { hashOf, usePlace } from './use-place'
@@ -20,6 +21,7 @@ export function CardApp({ link }: { link: string }) {
   const [place, go] = usePlace()
   const canKeepPage = useKeptPage()
   const [refusal, refuse] = useState<string | null>(null)
+  const [reading, setReading] = useState(false)
 
   const pack = now?.pack
   if (!book || !now || !pack) return <NoPackYet now={now} retry={() => book?.refresh()} />
@@ -28,7 +30,12 @@ export function CardApp({ link }: { link: string }) {
   const order = holesInPlay(pack)
   const hole = place.at === 'hole' && order.includes(place.hole) ? place.hole : null
   const card = place.at === 'card' ? now.cards.find((each) => each.card.entryId === place.entryId) : undefined
-  const notices = <Notices now={now} book={book} refusal={refusal} canKeepPage={canKeepPage} />
+  const notices = (
+    <>
+      <PlayStopped now={now} book={book} reading={reading} setReading={setReading} />
+      <Notices now={now} book={book} refusal={refusal} canKeepPage={canKeepPage} />
+    </>
+  )
   const change = (sentence: string | null) => refuse(sentence)
 
   if (!holder || place.at === 'phone') {
