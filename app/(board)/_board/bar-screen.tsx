@@ -3,6 +3,8 @@
 
 import { useEffect, useState } from 'react'
 import { Device } from '@/app/_parts/device'
+import { playSentence } from '@/lib/boards/play-in-words'
+import { isStopped } from '@/lib/facts/play-stop'
 import { barPages, PAGE_SECONDS } from './bar-pages'
 import type { ScreenBoard } from './screen-board'
 import { useLiveBoard } from './use-live-board'
@@ -49,6 +51,7 @@ export function BarScreen({ initial, c, still }: Props) {
   if (!page) return null
   const changed = new Set(changes.map((change) => change.entrant))
   const several = board.competitions.length > 1
+  const stopped = isStopped(board.play) ? board.play : null
   return (
     <main className="bar" id="main">
       <header className="bar-head">
@@ -100,7 +103,13 @@ export function BarScreen({ initial, c, still }: Props) {
         </tbody>
       </table>
       <footer className="bar-foot">
-        <p>{page.foot}</p>
+        {stopped ? (
+          <p className="bar-stopped" role="alert">
+            {playSentence(stopped, board.zone)} The course’s own warning decides.
+          </p>
+        ) : (
+          <p>{page.foot}</p>
+        )}
         <p className="bar-folio">
           <span className="unseen">
             Page {at + 1} of {pages.length}

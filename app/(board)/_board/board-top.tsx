@@ -6,12 +6,13 @@ import { listed, ordinal } from '@/lib/boards/in-words'
 import type { DayBoard } from '@/lib/boards/views'
 import { resultAt } from './addresses'
 import { groupsOut } from './groups-out'
+import { PlayNotice } from './play-notice'
 import type { ScreenBoard } from './screen-board'
 import { clock, longDate } from './words'
 
 type TopBoard = Pick<
   ScreenBoard,
-  'head' | 'course' | 'groups' | 'players' | 'cardsIn' | 'sentence' | 'countedAt' | 'zone'
+  'head' | 'course' | 'groups' | 'players' | 'cardsIn' | 'sentence' | 'countedAt' | 'zone' | 'play'
 >
 
 function spokenCourse(groups: DayBoard['groups']): string {
@@ -27,6 +28,7 @@ export function BoardTop({ board }: { board: TopBoard }) {
   const on = live ? board.groups.flatMap((group) => (group.onHole === null ? [] : [group.onHole])) : []
   return (
     <>
+      <PlayNotice play={board.play} zone={board.zone} />
       <div className="board-top">
         <div>
           <p className="sc second">

@@ -2,6 +2,7 @@
 // and a phone on a slow line pays for every byte twice (once as page, once as data).
 
 import type { BoardRow, CompetitionBoard, DayBoard, DayHead } from '@/lib/boards/views'
+import type { PlayNow } from '@/lib/facts/play-stop'
 
 /** hole, strokes received, gross, value, who counted. */
 export type ScreenHole = readonly [number, number, number | 'x' | null, number | null, string?]
@@ -47,6 +48,8 @@ export interface ScreenBoard {
   readonly countedAt: string
   /** Zone of the society's clock. */
   readonly zone: string
+  /** The newest word of the desk about play. */
+  readonly play?: PlayNow | null
 }
 
 function screenRow(row: BoardRow): ScreenRow {
@@ -98,6 +101,7 @@ export function screenBoard(board: DayBoard, c: number, zone: string): ScreenBoa
     version: board.version,
     countedAt: board.countedAt,
     zone,
+    ...(board.play ? { play: board.play } : {}),
   }
 }
 

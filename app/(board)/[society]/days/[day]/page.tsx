@@ -8,6 +8,7 @@ import { BoardTop } from '../../../_board/board-top'
 import { LiveBoard } from '../../../_board/live-board'
 import { NothingHere } from '../../../_board/nothing-here'
 import { PageFrame } from '../../../_board/page-frame'
+import { PlayNotice } from '../../../_board/play-notice'
 import { headOf, screenBoard, viewOf } from '../../../_board/screen-board'
 import { longDate } from '../../../_board/words'
 import '../../../_styles/board.css'
@@ -42,7 +43,10 @@ export default async function BoardPage({ params, searchParams }: Props) {
   return (
     <PageFrame head={headOf(board)}>
       {nothingYet && board.status !== 'in-play' ? (
-        <BeforeTheDay board={board} />
+        <>
+          <PlayNotice play={board.play} zone={houseZone()} />
+          <BeforeTheDay board={board} />
+        </>
       ) : screen ? (
         <LiveBoard
           key={`${board.daySlug} ${screen.competition.id}`}

@@ -4,6 +4,7 @@ import { dayBoard } from '@/lib/society/read-board'
 import { type Asked, counting, found } from '../../../../_board/answer'
 import { BarScreen } from '../../../../_board/bar-screen'
 import { NothingHere } from '../../../../_board/nothing-here'
+import { PlayNotice } from '../../../../_board/play-notice'
 import { screenBoard } from '../../../../_board/screen-board'
 import '../../../../_styles/bar.css'
 
@@ -25,6 +26,7 @@ export default async function BarPage({ params, searchParams }: Props) {
     return (
       <main className="bar" id="main">
         <h1>{board.dayName}</h1>
+        <PlayNotice play={board.play} zone={houseZone()} />
         <p className="bar-in">{board.sentence}</p>
       </main>
     )
