@@ -154,6 +154,15 @@ export const enterGuest = z.strictObject({
 })
 export type EnterGuest = z.input<typeof enterGuest>
 
+/** What may be shown while the round is on; what is left out stays as it is. */
+export const allowOnBoard = z.strictObject({
+  dayId: id,
+  version: z.int(),
+  showsPosition: z.boolean().optional(),
+  showsChances: z.boolean().optional(),
+})
+export type AllowOnBoard = z.input<typeof allowOnBoard>
+
 export const freezeHandicaps = z.strictObject({ dayId: id, version: z.int() })
 
 export const makeDraw = z.strictObject({

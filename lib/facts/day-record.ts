@@ -193,6 +193,10 @@ export interface DayRecord {
   readonly closedAt: Date | null
   readonly version: number
   readonly scoreVersion: number
+  /** May the card on the phone show points and position as they stand? No when absent. */
+  readonly showsPosition?: boolean
+  /** May the board say what everybody still needs to win? No when absent. */
+  readonly showsChances?: boolean
   /** The score version, moved on also by everything that changes on an earlier day counted here. */
   readonly boardVersion: number
   readonly round: {

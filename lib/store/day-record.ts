@@ -52,6 +52,8 @@ async function oneDay(tx: Tx, which: WhichDay): Promise<DayRecord | null> {
       closedAt: true,
       version: true,
       scoreVersion: true,
+      showsPosition: true,
+      showsChances: true,
       society: { select: { id: true, slug: true, name: true, isDemo: true } },
       season: { select: { id: true, name: true, _count: { select: { days: true } } } },
       rounds: {
@@ -92,6 +94,8 @@ async function oneDay(tx: Tx, which: WhichDay): Promise<DayRecord | null> {
     closedAt: day.closedAt,
     version: day.version,
     scoreVersion: day.scoreVersion,
+    showsPosition: day.showsPosition,
+    showsChances: day.showsChances,
     boardVersion: day.scoreVersion,
     round: { ...round, startKind: round.startKind as DayRecord['round']['startKind'] },
     tees: await teesOf(tx, round.id),

@@ -130,7 +130,13 @@ export async function stepVersion(
   societyId: string,
   dayId: string,
   version: number,
-  also: { status?: DayRecord['status']; frozenAt?: Date; startPublishedAt?: Date } = {},
+  also: {
+    status?: DayRecord['status']
+    frozenAt?: Date
+    startPublishedAt?: Date
+    showsPosition?: boolean
+    showsChances?: boolean
+  } = {},
 ): Promise<boolean> {
   const stepped = await tx.day.updateMany({
     where: { id: dayId, societyId, version },
