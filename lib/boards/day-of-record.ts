@@ -2,9 +2,11 @@
 // board cannot disagree.
 
 import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
-import type { Card, Competition, Day, Match, Player, Side, Tee } from '@/lib/rules/day'
-import { formatOf } from '@/lib/rules/formats/catalogue'
+import type { Card, Competition, Day, Player, Side, Tee } from '@/lib/rules/day'
 import { type CurrentCard, currentCard } from './current-card'
+import { formatIn } from './format-of-competition'
+import { earlierRounds, roundsOf } from './rounds-of-record'
+import { matchesOf, sharedGroups, sideCards, sidesOf, teamsOf } from './sides-of-record'
 
 // A record is one state of the book and never changes, so what is worked out from it is kept as long as it is.
 const stands = new WeakMap<DayRecord, ReadonlyMap<string, CurrentCard>>()
@@ -60,87 +62,95 @@ export function dayOfRecord(record: DayRecord, cards?: ReadonlyMap<string, Curre
 function counted(record: DayRecord, cards: ReadonlyMap<string, CurrentCard>): Day {
   // Who waits or withdrew does not play; who has no figure yet cannot be counted until somebody gives one.
   const playing = record.entries.filter((entry) => entry.status === 'entered' && entry.indexTenths !== null)
-  const startHole = new Map(record.groups.flatMap((group) => group.entryIds.map((id) => [id, group.startHole])))
   const ids = new Set(playing.map((entry) => entry.id))
+  const sides = sidesOf(record, ids)
+  const own = cardsOfRound(record, cards)
+  const earlier = earlierRounds(record, playing, sides, (before) =>
+    cardsOfRound(before, cardsAsTheyStand(before), true),
+  )
+  const ruled = (entryId: string) => cards.get(entryId)?.playingHandicap ?? null
+  const teams = teamsOf(record, ids)
   return {
     date: record.date,
     courseName: record.round.courseName,
     edition: record.edition,
     closed: record.status === 'closed',
-    tees: record.tees.map(
-      ({ id, name, gender, courseRatingTenths, slopeRating, holes }): Tee => ({
-        id,
-        name,
-        gender,
-        courseRatingTenths,
-        slopeRating,
-        holes,
-      }),
-    ),
+    tees: [
+      ...record.tees.map(
+        ({ id, name, gender, courseRatingTenths, slopeRating, holes }): Tee => ({
+          id,
+          name,
+          gender,
+          courseRatingTenths,
+          slopeRating,
+          holes,
+        }),
+      ),
+      ...earlier.tees,
+    ],
     players: playing.map((entry): Player => {
-      const ruled = cards.get(entry.id)?.playingHandicap ?? null
+      const byHand = ruled(entry.id)
       return {
         id: entry.id,
         name: `${entry.firstName} ${entry.familyName}`,
         indexTenths: entry.indexTenths!,
         tee: entry.roundTeeId,
-        ...(ruled === null ? {} : { playingHandicap: { '*': ruled } }),
+        ...(byHand === null ? {} : { playingHandicap: { '*': byHand } }),
         ...(entry.kind === 'guest' ? { guest: true } : {}),
-        ...(entry.labels?.length ? { groups: entry.labels } : {}),
       }
     }),
-    sides: record.competitions.filter((one) => !isMatch(one)).flatMap((one) => sidesOf(one, ids)),
-    cards: playing.flatMap((entry): Card[] => {
-      const card = cards.get(entry.id)
-      if (!card) return []
-      return [
-        {
-          player: entry.id,
-          scores: card.scores,
-          ...(card.outcome ? { outcome: card.outcome } : {}),
-          ...(Object.keys(card.penaltyStrokes).length ? { penaltyStrokes: card.penaltyStrokes } : {}),
-          ...(card.penaltyPoints ? { penaltyPoints: card.penaltyPoints } : {}),
-          startHole: startHole.get(entry.id) ?? 1,
-        },
-      ]
-    }),
-    competitions: record.competitions.map((one) => competitionOf(one, ids)),
+    sides,
+    cards: [
+      ...playing.flatMap((entry) => own.get(entry.id) ?? []),
+      ...sideCards(record, sides, own, ruled),
+      ...earlier.cards,
+    ],
+    competitions: record.competitions.map((one) => competitionOf(record, one, ids, sides)),
+    ...(teams.length > 0 ? { teams } : {}),
   }
 }
 
-function isMatch({ format, terms }: CompetitionRecord): boolean {
-  if (terms.custom !== undefined) return terms.custom.value.kind === 'against-opponent'
-  return formatOf(format)?.isMatch ?? false
+/** Cards as they stand, by entry. Of an earlier day a handicap by ruling goes with the card, for that round alone. */
+function cardsOfRound(
+  { groups }: Pick<DayRecord, 'groups'>,
+  cards: ReadonlyMap<string, CurrentCard>,
+  earlier = false,
+): ReadonlyMap<string, Card> {
+  const startHole = new Map(groups.flatMap((group) => group.entryIds.map((id) => [id, group.startHole] as const)))
+  return new Map(
+    [...cards].map(([entryId, card]) => [
+      entryId,
+      {
+        player: entryId,
+        scores: card.scores,
+        ...(card.outcome ? { outcome: card.outcome } : {}),
+        ...(Object.keys(card.penaltyStrokes).length ? { penaltyStrokes: card.penaltyStrokes } : {}),
+        ...(card.penaltyPoints ? { penaltyPoints: card.penaltyPoints } : {}),
+        startHole: startHole.get(entryId) ?? 1,
+        ...(earlier && card.playingHandicap !== null ? { playingHandicap: card.playingHandicap } : {}),
+      },
+    ]),
+  )
 }
 
-function sidesOf(competition: CompetitionRecord, playing: ReadonlySet<string>): Side[] {
-  return competition.sides.map((side) => ({
-    id: side.id,
-    players: side.entryIds.filter((id) => playing.has(id)),
-    competitions: [competition.id],
-    ...(side.name ? { name: side.name } : {}),
-  }))
-}
-
-function competitionOf(record: CompetitionRecord, playing: ReadonlySet<string>): Competition {
+function competitionOf(
+  record: DayRecord,
+  competition: CompetitionRecord,
+  playing: ReadonlySet<string>,
+  sides: readonly Side[],
+): Competition {
   // What the engine reads; the rest of the terms is about prizes and the sheet.
-  const { allowanceFrom: _from, allowanceReason: _reason, guests: _guests, onePrize: _prizes, ...rest } = record.terms
-  // A divisor stands in place of the allowance: nobody reads a day in which both are given.
-  const { allowance: _allowance, ...divided } = rest
-  const terms = rest.dividedBy === undefined ? rest : divided
+  const { allowanceFrom: _from, allowanceReason: _reason, guests: _guests, ...terms } = competition.terms
+  const format = formatIn(competition)
+  const groups = format && sharedGroups(record, format, playing)
+  const rounds = roundsOf(record, competition)
   return {
-    id: record.id,
-    name: record.name,
-    format: record.format,
+    id: competition.id,
+    name: competition.name,
+    format: competition.format,
     ...terms,
-    ...(isMatch(record) ? { matches: matchesOf(record, playing) } : {}),
+    ...(format?.isMatch ? { matches: matchesOf(competition, playing, sides) } : {}),
+    ...(groups ? { groups } : {}),
+    ...(rounds ? { rounds } : {}),
   }
-}
-
-/** In a match of singles the two drawn together play each other. */
-function matchesOf({ sides }: CompetitionRecord, playing: ReadonlySet<string>): Match[] {
-  return sides.flatMap(({ id, entryIds }) => {
-    const [a, b] = entryIds.filter((entryId) => playing.has(entryId))
-    return a && b ? [{ id, a, b }] : []
-  })
 }

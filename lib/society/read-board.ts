@@ -36,7 +36,7 @@ function boards(): Map<string, Counting> {
 export async function countedBoard(slug: string, daySlug: string): Promise<Result<CountedBoard, NoSuchDay>> {
   const now = await boardNow(slug, daySlug)
   if (!now) return noSuchDay()
-  const version = versionText(now)
+  const version = versionText({ version: now.version, scoreVersion: now.boardVersion })
   if (now.board !== null) return ok({ dayId: now.dayId, version, text: now.board })
   const counting = boards().get(now.dayId)
   if (counting?.version === version) return ok(await counting.counted)
@@ -58,7 +58,7 @@ async function count(societyId: string, dayId: string): Promise<CountedBoard> {
   // Facts may have come while we counted: the snapshot carries the version it was counted from, not the newest one.
   await keepSnapshot({
     dayId,
-    scoreVersion: record.scoreVersion,
+    scoreVersion: record.boardVersion,
     dayVersion: record.version,
     board: text,
     countedAt,

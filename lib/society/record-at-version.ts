@@ -13,10 +13,10 @@ export async function recordAtVersion(societySlug: string, daySlug: string): Pro
   if (!day) return null
   kept.daybookRecords ??= new Map()
   const known = kept.daybookRecords.get(day.dayId)
-  if (known && `${known.version}.${known.scoreVersion}` === day.version) return known
+  if (known && `${known.version}.${known.boardVersion}` === day.version) return known
   const record = await readDayRecord({ societySlug, daySlug })
   // Before the freeze a changed figure or name of a member shows at once, although the day itself has not moved.
-  if (!record || record.status === 'called') return record
+  if (!record || [record, ...record.earlier].some((one) => one.status === 'called')) return record
   kept.daybookRecords.delete(day.dayId)
   kept.daybookRecords.set(day.dayId, record)
   if (kept.daybookRecords.size > DAYS_KEPT) kept.daybookRecords.delete(kept.daybookRecords.keys().next().value ?? '')

@@ -1,15 +1,19 @@
 import 'server-only'
 import type { DayStatus } from '@/lib/facts/day-record'
 import { reading, type Tx } from './client'
+import { boardVersionOf, WITH_EARLIER } from './day-matches'
 
 /** How a board's version is written: what the desk changed, then what the scores changed. */
 export function versionText(day: { readonly version: number; readonly scoreVersion: number }): string {
   return `${day.version}.${day.scoreVersion}`
 }
 
+const MOVING = { version: true, scoreVersion: true, ...WITH_EARLIER } as const
+
+/** Of the board: an earlier day that is counted here moves it too. */
 export async function dayVersionOf(dayId: string): Promise<string | null> {
-  const day = await reading().day.findUnique({ where: { id: dayId }, select: { version: true, scoreVersion: true } })
-  return day && versionText(day)
+  const day = await reading().day.findUnique({ where: { id: dayId }, select: MOVING })
+  return day && versionText({ version: day.version, scoreVersion: boardVersionOf(day).boardVersion })
 }
 
 export async function dayAt(
@@ -18,9 +22,11 @@ export async function dayAt(
 ): Promise<{ readonly dayId: string; readonly version: string } | null> {
   const day = await reading().day.findFirst({
     where: { slug: daySlug, society: { slug: societySlug } },
-    select: { id: true, version: true, scoreVersion: true },
+    select: { id: true, ...MOVING },
   })
-  return day && { dayId: day.id, version: versionText(day) }
+  if (!day) return null
+  const { boardVersion } = boardVersionOf(day)
+  return { dayId: day.id, version: versionText({ version: day.version, scoreVersion: boardVersion }) }
 }
 
 export interface DayNow {

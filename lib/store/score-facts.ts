@@ -2,7 +2,7 @@ import 'server-only'
 import type { CardRecord, DayStatus, FactRecord, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
 import type { DeviceFact, FactAnswer, WrittenScore } from '@/lib/facts/score-fact'
 import type { Tx } from './client'
-import { factsOf, rulingsOf, signaturesOf } from './day-record'
+import { factsOf, rulingsOf, signaturesOf } from './day-cards'
 
 /** A phone's numbers run per group: another group's phone can neither use them up nor be mistaken for it. */
 export function deviceIn(groupId: string, deviceId: string): string {

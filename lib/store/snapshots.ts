@@ -1,12 +1,14 @@
 import 'server-only'
 import { reading } from './client'
+import { boardVersionOf, WITH_EARLIER } from './day-matches'
 import { write } from './write'
 
 export interface DayNowWithBoard {
   readonly dayId: string
   readonly societyId: string
   readonly version: number
-  readonly scoreVersion: number
+  /** Moves with the scores of the day, and with everything on the earlier days it is added up with. */
+  readonly boardVersion: number
   /** The finished board as text, when it is of this very version. */
   readonly board: string | null
 }
@@ -22,19 +24,25 @@ export async function boardNow(societySlug: string, daySlug: string): Promise<Da
       version: true,
       scoreVersion: true,
       snapshot: { select: { scoreVersion: true, dayVersion: true, board: true } },
+      ...WITH_EARLIER,
     },
   })
   if (!day) return null
-  const { snapshot, id, status, ...rest } = day
+  const { snapshot, id, status, societyId, version } = day
+  const { boardVersion, settled } = boardVersionOf(day)
   // Before the freeze a member's changed figure shows at once, although the day itself has not moved.
   const fresh =
-    status !== 'called' && snapshot?.scoreVersion === day.scoreVersion && snapshot.dayVersion === day.version
-  return { ...rest, dayId: id, board: fresh ? snapshot.board : null }
+    status !== 'called' && settled && snapshot?.scoreVersion === boardVersion && snapshot.dayVersion === version
+  return { dayId: id, societyId, version, boardVersion, board: fresh ? snapshot.board : null }
 }
 
-/** Kept only if nobody has kept a newer one: of two processes the later version wins, whoever is slower. */
+/**
+ * Kept only if nobody has kept a newer one: of two processes the later version wins, whoever is slower. A change of the
+ * day itself is newer whatever the scores: it may have taken an earlier day out of the count.
+ */
 export async function keepSnapshot(snapshot: {
   readonly dayId: string
+  /** The board version it was counted from. */
   readonly scoreVersion: number
   readonly dayVersion: number
   readonly board: string
@@ -45,8 +53,10 @@ export async function keepSnapshot(snapshot: {
     const older = await tx.standingsSnapshot.updateMany({
       where: {
         dayId,
-        dayVersion: { lte: counted.dayVersion },
-        scoreVersion: { lte: counted.scoreVersion },
+        OR: [
+          { dayVersion: { lt: counted.dayVersion } },
+          { dayVersion: counted.dayVersion, scoreVersion: { lte: counted.scoreVersion } },
+        ],
       },
       data: counted,
     })

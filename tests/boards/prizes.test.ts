@@ -47,7 +47,7 @@ function competition(
 ): [CompetitionRecord, CompetitionBoard] {
   const terms = { allowance: 95, allowanceFrom: 'published' as const, ties: PUBLISHED_COUNTBACK, guests }
   return [
-    { id, number: 1, name: id, format: 'stableford', terms, prizes, sides: [] },
+    { id, number: 1, name: id, format: 'stableford', terms, prizes, sides: [], pairings: [], countedDayIds: [] },
     {
       id,
       name: id,

@@ -15,7 +15,7 @@ import { currentCard } from '@/lib/boards/current-card'
 import type { DeviceFact, FactAnswer, WrittenScore } from '@/lib/facts/score-fact'
 import { deliverFacts } from '@/lib/society/enter-score'
 import { type Book, openBook, book as ownedBook } from '@/lib/store/client'
-import { factsOf } from '@/lib/store/day-record'
+import { factsOf } from '@/lib/store/day-cards'
 import { type DayInPlay, dayInPlay, got } from '../society/scoring/day-in-play'
 import { dice } from './dice'
 

@@ -59,6 +59,8 @@ const terms = (allowance: number) => ({
   guests: 'guest-prize-only' as const,
 })
 
+const ALONE = { pairings: [], countedDayIds: [] }
+
 export interface Moment {
   /** Holes written so far, by entry; 18 when not named. */
   readonly holes?: Readonly<Record<string, number>>
@@ -121,7 +123,7 @@ export function recordAt(moment: Moment = {}): DayRecord {
     ],
     entries: ENTRIES,
     competitions: [
-      { id: 'c1', number: 1, name: 'Singles', format: 'stableford', terms: terms(95), prizes: [], sides: [] },
+      { id: 'c1', number: 1, name: 'Singles', format: 'stableford', terms: terms(95), prizes: [], sides: [], ...ALONE },
       {
         id: 'c2',
         number: 2,
@@ -129,12 +131,17 @@ export function recordAt(moment: Moment = {}): DayRecord {
         format: 'four-ball-stableford',
         terms: terms(85),
         prizes: [],
+        ...ALONE,
         sides: [
           { id: 's1', number: 1, name: null, entryIds: ['haldane', 'coldbrook'] },
           { id: 's2', number: 2, name: null, entryIds: ['trevennor', 'tarrablane'] },
         ],
       },
     ],
+    teams: [],
+    ballFacts: [],
+    earlier: [],
+    boardVersion: moment.scoreVersion ?? written.length,
     groups: [
       {
         id: 'g1',

@@ -1,0 +1,123 @@
+// Sides, matches, groups and teams of the book as the engine takes them.
+
+import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
+import type { Card, Match, Side, Team } from '@/lib/rules/day'
+import type { Format } from '@/lib/rules/formats/format'
+import { sideBall } from './ball-facts'
+import { formatIn } from './format-of-competition'
+
+/** Sides that stand as entrants: in a match of singles those drawn together are opponents, not partners. */
+export function sidesOf(record: DayRecord, playing: ReadonlySet<string>): Side[] {
+  return record.competitions.flatMap((one) => {
+    const format = formatIn(one)
+    if (!format || format.sideSize < 2) return []
+    const isNamed = format.count.kind === 'named-player'
+    return playingSides(one, playing).map(({ id, name, players }) => {
+      const lost = isNamed ? sideBall(id, record.ballFacts, record.round.holes).ballLostOn : null
+      return {
+        id,
+        players,
+        competitions: [one.id],
+        ...(name ? { name } : {}),
+        ...(lost === null ? {} : { ballLostOn: lost }),
+      }
+    })
+  })
+}
+
+function playingSides({ sides }: CompetitionRecord, playing: ReadonlySet<string>) {
+  return sides.flatMap(({ id, name, entryIds }) => {
+    const players = entryIds.filter((entryId) => playing.has(entryId))
+    return players.length > 0 ? [{ id, name, players }] : []
+  })
+}
+
+/**
+ * The one card of a side that plays one ball: of its players' cards the first on which anything is written. `cardsOf`
+ * makes a player's own card of one round.
+ */
+export function sideCards(
+  record: DayRecord,
+  sides: readonly Side[],
+  cards: ReadonlyMap<string, Card>,
+  ruledHandicap: (entryId: string) => number | null,
+): Card[] {
+  const byCompetition = new Map(record.competitions.map((one) => [one.id, one]))
+  return sides.flatMap((side): Card[] => {
+    const competition = byCompetition.get(side.competitions?.[0] ?? '')
+    const format = competition && formatIn(competition)
+    if (!competition || format?.ball !== 'one') return []
+    const own = side.players.flatMap((id) => cards.get(id) ?? [])
+    const card = own.find((one) => one.outcome || one.scores.some((score) => score !== null)) ?? own[0]
+    if (!card) return []
+    const { indexTenths: _, ...written } = card
+    const ruled = ruledHandicap(card.player)
+    const drives = drivesOf(record, side, competition)
+    return [
+      {
+        ...written,
+        player: side.id,
+        ...(ruled === null ? {} : { playingHandicap: ruled }),
+        ...(drives && (card.round ?? 1) === 1 ? { drives } : {}),
+      },
+    ]
+  })
+}
+
+function drivesOf(record: DayRecord, side: Side, { terms }: CompetitionRecord): (string | null)[] | null {
+  const { drives } = sideBall(side.id, record.ballFacts, record.round.holes)
+  const known = drives.map((one) => (one !== null && side.players.includes(one) ? one : null))
+  return terms.minimumDrives !== undefined || known.some((one) => one !== null) ? known : null
+}
+
+/** Who plays whom, with what the desk wrote about the end of it. Before pairings were kept, two of a side met. */
+export function matchesOf(
+  competition: CompetitionRecord,
+  playing: ReadonlySet<string>,
+  sides: readonly Side[],
+): Match[] {
+  const { pairings } = competition
+  const there = new Set([...playing, ...sides.map((side) => side.id)])
+  if (pairings.length > 0 || (formatIn(competition)?.sideSize ?? 1) > 1)
+    return pairings.flatMap(({ id, a, b, ending }) => {
+      const { concededHoles, concededBy, walkover, abandoned, extraHoles } = ending
+      if (!there.has(a) || !there.has(b)) return []
+      return [
+        {
+          id,
+          a,
+          b,
+          ...(concededHoles?.length ? { concededHoles } : {}),
+          ...(concededBy ? { concededBy } : {}),
+          ...(walkover ? { walkover } : {}),
+          ...(abandoned ? { abandoned } : {}),
+          ...(extraHoles?.length ? { extraHoles } : {}),
+        },
+      ]
+    })
+  return competition.sides.flatMap(({ id, entryIds }) => {
+    const [a, b] = entryIds.filter((entryId) => playing.has(entryId))
+    return a && b ? [{ id, a, b }] : []
+  })
+}
+
+/** Groups of the draw inside which a game is shared; of split sixes only those of the right number. */
+export function sharedGroups(
+  { groups }: Pick<DayRecord, 'groups'>,
+  format: Pick<Format, 'value'>,
+  playing: ReadonlySet<string>,
+): string[][] | null {
+  if (format.value.kind !== 'shared') return null
+  const { shares } = format.value
+  const size = shares.kind === 'by-place' ? shares.points.length : null
+  return groups
+    .map((group) => group.entryIds.filter((id) => playing.has(id)))
+    .filter((ids) => ids.length > 1 && (size === null || ids.length === size))
+}
+
+export function teamsOf({ teams }: Pick<DayRecord, 'teams'>, playing: ReadonlySet<string>): Team[] {
+  return teams.flatMap(({ id, name, entryIds }) => {
+    const players = entryIds.filter((entryId) => playing.has(entryId))
+    return players.length > 0 ? [{ id, name, players }] : []
+  })
+}

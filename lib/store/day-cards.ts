@@ -1,0 +1,79 @@
+import 'server-only'
+import { z } from 'zod'
+import type { CardRecord, FactRecord, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
+import { type WrittenScore, writtenScore } from '@/lib/facts/score-fact'
+import type { Tx } from './client'
+
+export async function cardsOf(tx: Tx, roundId: string): Promise<CardRecord[]> {
+  const rows = await tx.card.findMany({
+    where: { roundId },
+    select: { id: true, entryId: true, markerId: true, state: true, takenInAt: true },
+    orderBy: { id: 'asc' },
+  })
+  return rows.map((row) => ({ ...row, state: row.state as CardRecord['state'] }))
+}
+
+/** In the order of arrival. */
+export async function factsOf(tx: Tx, cardIds: readonly string[]): Promise<FactRecord[]> {
+  const rows = await tx.scoreFact.findMany({
+    where: { cardId: { in: [...cardIds] } },
+    select: {
+      id: true,
+      cardId: true,
+      hole: true,
+      strokes: true,
+      outcome: true,
+      writerId: true,
+      deviceId: true,
+      seq: true,
+      writtenAt: true,
+      receivedAt: true,
+      late: true,
+    },
+    orderBy: { id: 'asc' },
+  })
+  return rows.map(({ strokes, outcome, writerId, ...row }) => ({
+    ...row,
+    score: outcome === 'holed' ? strokes : outcome === 'no-score' ? 'x' : null,
+    writer: writerId ?? 'desk',
+  }))
+}
+
+export async function signaturesOf(tx: Tx, cardIds: readonly string[]): Promise<SignatureRecord[]> {
+  const rows = await tx.signature.findMany({
+    where: { cardId: { in: [...cardIds] } },
+    select: { cardId: true, role: true, entryId: true, scores: true, signedAt: true, withdrawnAt: true },
+    orderBy: [{ receivedAt: 'asc' }, { id: 'asc' }],
+  })
+  return rows.map((row) => ({
+    ...row,
+    role: row.role as SignatureRecord['role'],
+    scores: scoresOf(row.scores),
+  }))
+}
+
+function scoresOf(json: string): readonly WrittenScore[] {
+  return z.array(writtenScore).parse(JSON.parse(json))
+}
+
+/** Of the whole day, or of some of its cards. */
+export async function rulingsOf(tx: Tx, dayId: string, cardIds?: readonly string[]): Promise<RulingRecord[]> {
+  const rows = await tx.ruling.findMany({
+    where: { dayId, ...(cardIds ? { cardId: { in: [...cardIds] } } : {}) },
+    select: {
+      id: true,
+      number: true,
+      cardId: true,
+      kind: true,
+      hole: true,
+      value: true,
+      clause: true,
+      reason: true,
+      byName: true,
+      ruledAt: true,
+      replaces: true,
+    },
+    orderBy: { number: 'asc' },
+  })
+  return rows.map((row) => ({ ...row, kind: row.kind as RulingRecord['kind'] }))
+}
