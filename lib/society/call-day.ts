@@ -1,5 +1,6 @@
 // Calls a day: a date, a course with its tees, a start, and the competitions played on the same cards.
 
+import { dayWords } from '@/lib/boards/acts-in-words'
 import { proposedFor } from '@/lib/boards/format-of-competition'
 import type { Actor } from '@/lib/facts/actor'
 import { addDays, daysBetween, isDate } from '@/lib/facts/calendar'
@@ -9,6 +10,7 @@ import { PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
 import { ok, type Result, refused } from '@/lib/result'
 import { editionFor } from '@/lib/rules/editions/editions'
 import { formatOf, type ProposedAllowance, proposedAllowance } from '@/lib/rules/formats/catalogue'
+import { recordAct } from '@/lib/store/acts'
 import { type CourseKept, courseIn, coursesOf } from '@/lib/store/courses'
 import { dayRecordIn } from '@/lib/store/day-record'
 import { dayExtras, freeDaySlug, insertDay, lastDayOf } from '@/lib/store/day-setup'
@@ -37,7 +39,10 @@ export async function callDay(actor: Actor, input: CallDay, now: Date = new Date
     const day = dayToKeep(form, season, course)
     if (!day.ok) return day
     const slug = await freeDaySlug(tx, societyId, slugOf(form.name, form.date))
-    return ok({ dayId: await insertDay(tx, societyId, season.seasonId, slug, day.value, now), slug })
+    const dayId = await insertDay(tx, societyId, season.seasonId, slug, day.value, now)
+    const record = { act: 'call-day', area: 'day' as const, subject: form.name, subjectId: dayId, version: 1 }
+    await recordAct(tx, actor, { ...record, after: dayWords(day.value) }, now)
+    return ok({ dayId, slug })
   })
 }
 

@@ -1,5 +1,7 @@
 // Changes a day. Course, tees and terms only before the freeze; names, times, places and prizes until it is closed.
 
+import { dayWords } from '@/lib/boards/acts-in-words'
+import { changedInWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import { type ChangeDay, changeDay as schema } from '@/lib/facts/commands'
 import type { DayRecord } from '@/lib/facts/day-record'
@@ -34,37 +36,45 @@ export async function changeDay(
   const read = parseInput(schema, input)
   if (!read.ok) return read
   const form = read.value.day
-  return changeOfDay<object, Refusals>(actor, 'change-day', read.value, async (day, { societyId }, tx) => {
-    if (day.status === 'closed') return refused('day-closed', 'The day is closed. Reopen it before changing anything.')
-    const season = await seasonIn(tx, societyId, form.seasonId)
-    if (!season) return notFound('season')
-    const course = await courseIn(tx, societyId, form.courseId)
-    if (!course) return notFound('course')
-    const wanted = dayToKeep(form, season, course)
-    if (!wanted.ok) return wanted
-    const changed = decide(day, wanted.value)
-    if ('ok' in changed) return changed
-    const retimed = timesOf(day, wanted.value)
-    if (retimed === null)
-      return refused('too-many-groups', 'A shotgun start has room for two groups a hole, and none on the par threes.')
-    const before = await dayExtras(tx, day.id)
-    const playing = day.entries.filter((entry) => entry.status === 'entered').length
-    const up = movedUp(day, [], (changed.places ?? Number.POSITIVE_INFINITY) - playing)
-    return {
-      save: async (saving) => {
-        await updateDay(saving, day.id, season.seasonId, changed)
-        if (day.status === 'called' && !sameTees(day, wanted.value)) await replaceTees(saving, day, wanted.value.tees)
-        await replaceCompetitions(saving, day, wanted.value.competitions)
-        if (retimed.length > 0) await replaceGroups(saving, day, retimed, codesUntil(changed.date), null, now)
-        else await setCodesUntil(saving, day.round.id, codesUntil(changed.date))
-        for (const entry of up) await updateEntry(saving, entry.id, { status: 'entered' })
-        if (up.length > 0) await freezeLate(saving, day)
-        await numberByDate(saving, season.seasonId)
-        if (before.seasonId !== season.seasonId) await numberByDate(saving, before.seasonId)
-        return {}
-      },
-    }
-  })
+  return changeOfDay<object, Refusals>(
+    actor,
+    'change-day',
+    read.value,
+    async (day, { societyId }, tx) => {
+      if (day.status === 'closed')
+        return refused('day-closed', 'The day is closed. Reopen it before changing anything.')
+      const season = await seasonIn(tx, societyId, form.seasonId)
+      if (!season) return notFound('season')
+      const course = await courseIn(tx, societyId, form.courseId)
+      if (!course) return notFound('course')
+      const wanted = dayToKeep(form, season, course)
+      if (!wanted.ok) return wanted
+      const changed = decide(day, wanted.value)
+      if ('ok' in changed) return changed
+      const retimed = timesOf(day, wanted.value)
+      if (retimed === null)
+        return refused('too-many-groups', 'A shotgun start has room for two groups a hole, and none on the par threes.')
+      const before = await dayExtras(tx, day.id)
+      const playing = day.entries.filter((entry) => entry.status === 'entered').length
+      const up = movedUp(day, [], (changed.places ?? Number.POSITIVE_INFINITY) - playing)
+      return {
+        record: changedInWords(dayWords({ ...day, places: before.places }), dayWords(changed)),
+        save: async (saving) => {
+          await updateDay(saving, day.id, season.seasonId, changed)
+          if (day.status === 'called' && !sameTees(day, wanted.value)) await replaceTees(saving, day, wanted.value.tees)
+          await replaceCompetitions(saving, day, wanted.value.competitions)
+          if (retimed.length > 0) await replaceGroups(saving, day, retimed, codesUntil(changed.date), null, now)
+          else await setCodesUntil(saving, day.round.id, codesUntil(changed.date))
+          for (const entry of up) await updateEntry(saving, entry.id, { status: 'entered' })
+          if (up.length > 0) await freezeLate(saving, day)
+          await numberByDate(saving, season.seasonId)
+          if (before.seasonId !== season.seasonId) await numberByDate(saving, before.seasonId)
+          return {}
+        },
+      }
+    },
+    now,
+  )
 }
 
 /** What is to be written, or the refusal when something that is frozen would move. */

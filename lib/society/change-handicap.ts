@@ -1,9 +1,11 @@
 // A new figure for somebody, with its date and its reason. The old ones stay for ever.
 
+import { figureWords } from '@/lib/boards/acts-in-words'
 import { figureOf } from '@/lib/boards/figure'
 import type { Actor } from '@/lib/facts/actor'
 import { type ChangeHandicap, changeHandicap as schema } from '@/lib/facts/commands'
 import { ok, type Result, refused } from '@/lib/result'
+import { recordAct } from '@/lib/store/acts'
 import { addFigure, type PersonAndFigure, personIn, setHandicapSource } from '@/lib/store/people'
 import { today } from '@/lib/store/settings'
 import { write } from '@/lib/store/write'
@@ -30,6 +32,13 @@ export async function changeHandicap(
     if (no) return no
     await addFigure(tx, societyId, personId, { ...figure, byUserId: userId }, now)
     await setHandicapSource(tx, societyId, personId, figure.source)
+    const record = {
+      subject: `${person.firstName} ${person.familyName}`,
+      subjectId: personId,
+      before: figureWords(person.indexTenths, person.handicapSource),
+      after: { ...figureWords(figure.indexTenths, figure.source), From: figure.from, Reason: figure.reason },
+    }
+    await recordAct(tx, actor, { act: 'change-handicap', area: 'handicaps', ...record }, now)
     return ok({ personId })
   })
 }

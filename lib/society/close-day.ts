@@ -7,6 +7,7 @@ import { cardsInTheWay } from '@/lib/boards/returns'
 import type { Actor } from '@/lib/facts/actor'
 import { closeDay as schema } from '@/lib/facts/commands'
 import { ok, type Result, refused } from '@/lib/result'
+import { recordAct } from '@/lib/store/acts'
 import { closeTheDay } from '@/lib/store/day-closing'
 import { dayRecordIn } from '@/lib/store/day-record'
 import { takeDay, versionText } from '@/lib/store/day-versions'
@@ -54,6 +55,9 @@ export async function closeDay(
         out,
       )
     if (!(await closeTheDay(tx, { societyId, dayId, version }, now))) return movedOn()
+    const closed = { subject: record.name, subjectId: dayId, version: version + 1 }
+    const words = { before: { Day: day.status.replace('-', ' ') }, after: { Day: 'closed' } }
+    await recordAct(tx, actor, { act: 'close-day', area: 'results', ...closed, ...words }, now)
     return ok({ version: version + 1, announce: versionText({ ...day, version: version + 1 }) })
   })
   if (!done.ok) return done

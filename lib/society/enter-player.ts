@@ -1,5 +1,6 @@
 // Entries: members ticked in or taken out, guests with their host, and a waiting list when the places are full.
 
+import type { InWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import {
   type EnterGuest,
@@ -47,6 +48,7 @@ export async function enterPlayers(
       const decided = decide(day, people, places, enter, withdraw)
       if ('ok' in decided) return decided
       return {
+        record: { area: 'entries', ...entriesSaid(day, people, decided) },
         save: async (saving) => {
           for (const entryId of decided.out) {
             await takeOutOfDraw(saving, entryId)
@@ -70,7 +72,36 @@ export async function enterPlayers(
         },
       }
     },
+    now,
   )
+}
+
+/** Everybody whose entry moves, as it was and as it is. */
+function entriesSaid(
+  day: DayRecord,
+  people: ReadonlyMap<string, PersonKept>,
+  { out, moved, back, fresh, up }: Decision,
+): { before: InWords; after: InWords } {
+  const entryOf = new Map(day.entries.map((entry) => [entry.id, entry]))
+  const tee = (id: string) => day.tees.find((one) => one.id === id)?.name ?? 'no tee'
+  const before: Record<string, string> = {}
+  const after: Record<string, string> = {}
+  const say = (entryId: string, status: string, teeId?: string) => {
+    const entry = entryOf.get(entryId)
+    if (!entry) return
+    const name = `${entry.firstName} ${entry.familyName}`
+    before[name] = `${entry.status}, ${tee(entry.roundTeeId)}`
+    after[name] = `${status}, ${tee(teeId ?? entry.roundTeeId)}`
+  }
+  for (const entryId of out) say(entryId, 'withdrawn')
+  for (const { entryId, tee: teeId } of moved) say(entryId, entryOf.get(entryId)?.status ?? 'entered', teeId)
+  for (const { entryId, status, tee: teeId } of back) say(entryId, status, teeId)
+  for (const { id } of up) say(id, 'entered')
+  for (const { personId, status, tee: teeId } of fresh) {
+    const person = people.get(personId)
+    if (person) after[`${person.firstName} ${person.familyName}`] = `${status}, ${tee(teeId)}`
+  }
+  return { before, after }
 }
 
 type Status = 'entered' | 'waiting'
@@ -189,6 +220,12 @@ export async function enterGuest(
       const inPlay = day.entries.filter((one) => one.status === 'entered').length
       const status: Status = places === null || inPlay < places ? 'entered' : 'waiting'
       return {
+        record: {
+          area: 'entries',
+          after: {
+            [`${guest.firstName} ${guest.familyName}`]: `${status}, guest of ${host.firstName} ${host.familyName}`,
+          },
+        },
         save: async (saving) => {
           const personId =
             known?.personId ??
@@ -223,6 +260,7 @@ export async function enterGuest(
         },
       }
     },
+    now,
   )
 }
 

@@ -2,15 +2,17 @@
 
 import 'server-only'
 import { randomUUID } from 'node:crypto'
+import { holeWords } from '@/lib/boards/acts-in-words'
 import { currentCard, faultsOf } from '@/lib/boards/current-card'
+import { changedInWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import { type KeyCard, keyCard as keySchema } from '@/lib/facts/commands'
-import { type DeliveryAnswer, delivery as schema } from '@/lib/facts/score-fact'
+import { type Delivery, type DeliveryAnswer, delivery as schema } from '@/lib/facts/score-fact'
 import { type Ok, ok, type Refused, type Result, refused } from '@/lib/result'
+import { recordAct } from '@/lib/store/acts'
 import { versionText } from '@/lib/store/day-versions'
 import {
   addFacts,
-  addRefused,
   addSignatures,
   cardSources,
   deskDevice,
@@ -21,14 +23,17 @@ import {
   moveDevice,
   moveScores,
   type NewFact,
+  type PhoneSays,
   takeDevice,
   withdrawSignatures,
 } from '@/lib/store/score-facts'
+import { cardInWords } from '@/lib/store/subjects'
 import { write } from '@/lib/store/write'
 import { mayNot } from './acts'
 import { live } from './live'
 import { parseInput } from './parse-input'
 import { planDelivery } from './plan-delivery'
+import { savePlan } from './save-plan'
 import { unsaved, whyClosed, withdrawnBy } from './take-fact'
 
 /** The number that should have come is not there: nothing was taken, send from `expected` on. */
@@ -56,7 +61,7 @@ export async function deliverFacts(
   const inOrder = [...read.value.facts].sort((a, b) => a.seq - b.seq)
   const touched = new Set(inOrder.map((fact) => fact.cardId))
   const done = await write(async (tx) => {
-    const lastSeq = await takeDevice(tx, device, now)
+    const lastSeq = await takeDevice(tx, device, now, saysOf(read.value))
     const group = lastSeq === null ? null : await groupSources(tx, actor, touched)
     if (lastSeq === null || !group)
       return refused('no-such-group', 'That group is not in this day any more. Ask the desk for the new start sheet.')
@@ -69,17 +74,8 @@ export async function deliverFacts(
       return ok({ answers: [...repeats.values()], lastSeq: told, scoreVersion: group.scoreVersion, version: null })
     }
 
-    for (const { cardId, role } of plan.withdraws) await withdrawSignatures(tx, cardId, role, now)
-    await addFacts(tx, plan.facts)
-    await addSignatures(tx, plan.signatures)
-    await addRefused(tx, plan.refused)
-    for (const cardId of plan.handedIn) await handInCard(tx, actor.societyId, cardId)
-    if (!(await moveDevice(tx, device.id, lastSeq, plan.lastSeq)))
-      throw new Error(`The number of ${device.id} moved inside the transaction.`)
-    const moved = plan.facts.length || plan.signatures.length
-    const day = moved
-      ? await moveScores(tx, actor.dayId, group.status === 'frozen' && plan.facts.some((fact) => !fact.late))
-      : null
+    const sender = { ...actor, status: group.status, deviceId: device.id, lastSeq }
+    const day = await savePlan(tx, sender, plan, now)
     return ok({
       answers: [...repeats.values(), ...plan.answers],
       lastSeq: plan.lastSeq,
@@ -91,6 +87,14 @@ export async function deliverFacts(
   const { version, ...answer } = done.value
   if (version) live().announce(actor.dayId, version)
   return ok(answer)
+}
+
+/** After this delivery: what it carries is no longer only on the phone. */
+export function saysOf({ unsent, app, facts }: Delivery): PhoneSays {
+  return {
+    ...(unsent === undefined ? {} : { unsent: Math.max(0, unsent - facts.length) }),
+    ...(app === undefined ? {} : { appVersion: app }),
+  }
 }
 
 function gap(expected: number): DeliveryGap {
@@ -172,6 +176,15 @@ export async function keyCard(
     if (!steps) return ok({ scoreVersion: sources.scoreVersion, ready, version: null })
     if (!(await moveDevice(tx, device.id, lastSeq, lastSeq + steps)))
       throw new Error(`The number of ${device.id} moved inside the transaction.`)
+    const record = {
+      subject: await cardInWords(tx, societyId, cardId),
+      subjectId: cardId,
+      ...changedInWords(
+        { ...holeWords(said), Signed: 'no' },
+        { ...holeWords(scores), Signed: roles.length > 0 ? roles : 'no' },
+      ),
+    }
+    await recordAct(tx, actor, { act: 'enter-score', area: 'results', ...record }, now)
     const day = await moveScores(tx, dayId, sources.status === 'frozen' && added.length > 0)
     return ok({ scoreVersion: day.scoreVersion, ready, version: versionText(day) })
   })

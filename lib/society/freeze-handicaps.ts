@@ -1,6 +1,7 @@
 // Fixes everybody's figure, course handicap and playing handicaps for the day. A later change alters nothing here.
 
 import type { z } from 'zod'
+import { frozenWords } from '@/lib/boards/acts-in-words'
 import { figuresOf, handicapTableOf } from '@/lib/boards/handicap-table'
 import type { HandicapTable } from '@/lib/boards/views'
 import type { Actor } from '@/lib/facts/actor'
@@ -27,7 +28,8 @@ export async function freezeHandicaps(
       if (day.status !== 'called') return refused('frozen-already', 'The handicaps of this day are frozen already.')
       const entered = day.entries.filter((entry) => entry.status === 'entered')
       if (entered.length === 0) return refused('no-entries', 'Nobody is entered yet: there is nothing to freeze.')
-      const missing = handicapTableOf(day).missing
+      const table = handicapTableOf(day)
+      const { missing } = table
       if (missing.length > 0)
         return refused(
           'no-figure',
@@ -37,12 +39,14 @@ export async function freezeHandicaps(
       const frozen = figuresOf(day).size
       return {
         also: { status: 'frozen', frozenAt: now },
+        record: { area: 'handicaps', after: frozenWords(table) },
         save: async (tx) => {
           await freezeLate(tx, { ...day, status: 'frozen' })
           return { frozen }
         },
       }
     },
+    now,
   )
 }
 

@@ -4,6 +4,7 @@ import type { ImportPreview, MemberImportRow } from '@/lib/boards/desk-views'
 import { figureOf } from '@/lib/boards/figure'
 import type { Actor } from '@/lib/facts/actor'
 import { type Fault, ok, type Result, refused } from '@/lib/result'
+import { recordAct } from '@/lib/store/acts'
 import { addFigure, insertPerson, type PersonKept, peopleOf, updatePerson } from '@/lib/store/people'
 import { today } from '@/lib/store/settings'
 import { write } from '@/lib/store/write'
@@ -98,7 +99,15 @@ export async function importMembers(
       }
     }
     const count = (what: MemberImportRow['what']) => plan.filter((one) => one.what === what).length
-    return ok({ added: count('new'), changed: count('changed'), unchanged: count('unchanged') })
+    const done = { added: count('new'), changed: count('changed'), unchanged: count('unchanged') }
+    const figures = plan.filter(
+      ({ row, known, what }) => what === 'changed' && known && changesFigure(row, known),
+    ).length
+    const after = { Added: done.added, Changed: done.changed, 'New figures': figures, 'As they were': done.unchanged }
+    const record = { act: 'keep-people', area: figures > 0 ? ('handicaps' as const) : ('book' as const), after }
+    if (done.added + done.changed > 0)
+      await recordAct(tx, actor, { ...record, subject: `Member list ${file.fileName.slice(0, 80)}` }, now)
+    return ok(done)
   })
 }
 

@@ -1,10 +1,13 @@
 // A course with its tees: ratings, par, stroke index and yards for each set and gender. Days keep their own copies.
 
+import { courseWords } from '@/lib/boards/acts-in-words'
 import type { CourseCard, CourseRow } from '@/lib/boards/desk-views'
 import { ratingOf } from '@/lib/boards/figure'
+import { changedInWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import { type KeepCourse, keepCourse as schema } from '@/lib/facts/commands'
 import { type Fault, ok, type Result, refused } from '@/lib/result'
+import { recordAct } from '@/lib/store/acts'
 import { reading } from '@/lib/store/client'
 import {
   type CourseKept,
@@ -43,13 +46,22 @@ export async function keepCourse(
         'course-exists',
         `${course.name} is in the book already. Change that one, or give this another name.`,
       )
-    if (courseId === undefined) return ok({ courseId: await insertCourse(tx, societyId, course, now), version: 1 })
-    if (!(await courseIn(tx, societyId, courseId))) return notFound('course')
+    const said = { act: 'keep-course', area: 'book' as const, subject: course.name }
+    if (courseId === undefined) {
+      const id = await insertCourse(tx, societyId, course, now)
+      const tees = course.tees.map((tee) => `${tee.name}, ${tee.gender}`)
+      await recordAct(tx, actor, { ...said, subjectId: id, after: { Course: 'added', Tees: tees }, version: 1 }, now)
+      return ok({ courseId: id, version: 1 })
+    }
+    const before = await courseIn(tx, societyId, courseId)
+    if (!before) return notFound('course')
     if (version === undefined || !(await updateCourse(tx, societyId, courseId, version, course)))
       return refused(
         'course-moved-on',
         'Somebody else has changed this course meanwhile. Look at it as it is now, then save again.',
       )
+    const words = changedInWords(courseWords(before), courseWords(course))
+    await recordAct(tx, actor, { ...said, subjectId: courseId, ...words, version: version + 1 }, now)
     return ok({ courseId, version: version + 1 })
   })
 }

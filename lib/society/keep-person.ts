@@ -1,10 +1,13 @@
 // Adds a person to the society's book or changes what it says of one.
 
+import { figureWords, personWords } from '@/lib/boards/acts-in-words'
 import type { MemberRow } from '@/lib/boards/desk-views'
 import { figureOf } from '@/lib/boards/figure'
+import { changedInWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import { type KeepPerson, keepPerson as schema } from '@/lib/facts/commands'
 import { ok, type Result, refused } from '@/lib/result'
+import { recordAct } from '@/lib/store/acts'
 import {
   addFigure,
   insertPerson,
@@ -39,8 +42,14 @@ export async function keepPerson(
       : { indexTenths, source: person.handicapSource, from: today(now), reason, byUserId: userId }
 
   return write<Result<{ personId: string }, Refusals>>(async (tx) => {
-    if (personId === undefined)
-      return ok({ personId: await insertPerson(tx, societyId, person, figure('First figure in the book'), now) })
+    const said = { act: 'keep-people', subject: `${person.firstName} ${person.familyName}` }
+    const entered = indexTenths === null ? {} : figureWords(indexTenths, person.handicapSource)
+    if (personId === undefined) {
+      const id = await insertPerson(tx, societyId, person, figure('First figure in the book'), now)
+      const after = { ...personWords(person), ...entered }
+      await recordAct(tx, actor, { ...said, area: 'book', subjectId: id, after }, now)
+      return ok({ personId: id })
+    }
     const before = await personIn(tx, societyId, personId)
     if (!before) return notFound('person')
     const changed = changesFigure(before, person, indexTenths)
@@ -52,8 +61,28 @@ export async function keepPerson(
     await updatePerson(tx, societyId, personId, person)
     const added = figure('Corrected in the member list')
     if (changed && added) await addFigure(tx, societyId, personId, added, now)
+    const figured = changed && added !== null
+    const words = changedInWords(
+      {
+        ...personWords(before),
+        ...contactWords(before),
+        ...(figured ? figureWords(before.indexTenths, before.handicapSource) : {}),
+      },
+      { ...personWords({ ...before, ...person }), ...contactWords(before, person), ...(figured ? entered : {}) },
+    )
+    if (Object.keys(words.after).length > 0)
+      await recordAct(tx, actor, { ...said, area: figured ? 'handicaps' : 'book', subjectId: personId, ...words }, now)
     return ok({ personId })
   })
+}
+
+type Contact = { readonly email: string | null; readonly phone: string | null }
+
+/** That a contact detail changed, never what it is. */
+function contactWords(before: Contact, after: Contact = before) {
+  const word = (was: string | null, is: string | null) =>
+    was === is ? 'as it was' : is === null ? 'taken out' : 'changed'
+  return { 'E-mail address': word(before.email, after.email), Telephone: word(before.phone, after.phone) }
 }
 
 /** A figure that somebody already has is history: an empty field leaves it, another one is a change. */

@@ -1,7 +1,9 @@
 // The draw: groups by lot, by handicap, in order of entry or by hand, and the sides inside them.
 
+import { groupWords, sideWords } from '@/lib/boards/acts-in-words'
 import { togetherIn } from '@/lib/boards/format-of-competition'
 import { figuresOf } from '@/lib/boards/handicap-table'
+import { changedInWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import {
   type ArrangeGroups,
@@ -33,26 +35,32 @@ export async function makeDraw(
   const read = parseInput(schema, input)
   if (!read.ok) return read
   const { way, groupSize, seed, threes } = read.value
-  return changeOfDay<object, Refusals>(actor, 'make-draw', read.value, async (day) => {
-    if (day.startPublishedAt !== null)
-      return refused('start-published', 'The start sheet is out. Move players by hand, so that the others stay put.')
-    const handicaps = figuresOf(day)
-    const players = day.entries
-      .filter((entry) => entry.status === 'entered')
-      .map((entry) => ({
-        id: entry.id,
-        handicap: handicaps.get(entry.id)?.course.numerator ?? null,
-        hostId: day.entries.find((host) => host.personId === entry.hostId)?.id ?? null,
-      }))
-    if (players.length < 2) return refused('too-few', 'A draw needs at least two players entered.')
-    const groups = drawGroups(players, { way, groupSize: groupSize as 2 | 3 | 4, seed, smaller: threes })
-    return placed(
-      day,
-      groups.map((entryIds) => ({ entryIds })),
-      { drawWay: way, drawSeed: seed },
-      now,
-    )
-  })
+  return changeOfDay<object, Refusals>(
+    actor,
+    'make-draw',
+    read.value,
+    async (day) => {
+      if (day.startPublishedAt !== null)
+        return refused('start-published', 'The start sheet is out. Move players by hand, so that the others stay put.')
+      const handicaps = figuresOf(day)
+      const players = day.entries
+        .filter((entry) => entry.status === 'entered')
+        .map((entry) => ({
+          id: entry.id,
+          handicap: handicaps.get(entry.id)?.course.numerator ?? null,
+          hostId: day.entries.find((host) => host.personId === entry.hostId)?.id ?? null,
+        }))
+      if (players.length < 2) return refused('too-few', 'A draw needs at least two players entered.')
+      const groups = drawGroups(players, { way, groupSize: groupSize as 2 | 3 | 4, seed, smaller: threes })
+      return placed(
+        day,
+        groups.map((entryIds) => ({ entryIds })),
+        { drawWay: way, drawSeed: seed },
+        now,
+      )
+    },
+    now,
+  )
 }
 
 /** Groups as moved by hand. Whoever is in none of them is left without a group until the desk finds a place. */
@@ -64,15 +72,21 @@ export async function arrangeGroups(
   const read = parseInput(groupsSchema, input)
   if (!read.ok) return read
   const { groups } = read.value
-  return changeOfDay<object, Refusals>(actor, 'make-draw', read.value, async (day) => {
-    const faults = placeFaults(
-      day,
-      groups.map((group) => group.entryIds),
-      'groups',
-    )
-    if (faults.length > 0) return notUnderstood(faults)
-    return placed(day, groups, { drawWay: 'by-hand', drawSeed: null }, now)
-  })
+  return changeOfDay<object, Refusals>(
+    actor,
+    'make-draw',
+    read.value,
+    async (day) => {
+      const faults = placeFaults(
+        day,
+        groups.map((group) => group.entryIds),
+        'groups',
+      )
+      if (faults.length > 0) return notUnderstood(faults)
+      return placed(day, groups, { drawWay: 'by-hand', drawSeed: null }, now)
+    },
+    now,
+  )
 }
 
 type Asked = { entryIds: readonly string[]; startTime?: string | undefined; startHole?: number | undefined }
@@ -96,6 +110,10 @@ function placed(day: DayRecord, groups: readonly Asked[], drawn: HowDrawn, now: 
     }),
   )
   return {
+    record: changedInWords(
+      { Draw: day.groups.length === 0 ? 'none' : `${day.groups.length} groups`, ...groupWords(day, day.groups) },
+      { Draw: drawnWords(drawn, kept.length), ...groupWords(day, kept) },
+    ),
     save: async (tx: Tx) => {
       await replaceGroups(tx, day, kept, codesUntil(day.date), drawn, now)
       for (const one of day.competitions) await pairUp(tx, day, one, kept)
@@ -103,6 +121,11 @@ function placed(day: DayRecord, groups: readonly Asked[], drawn: HowDrawn, now: 
       return {}
     },
   }
+}
+
+function drawnWords({ drawWay, drawSeed }: HowDrawn, groups: number): string {
+  const how = drawWay.replaceAll('-', ' ')
+  return `${groups} groups, ${how}${drawSeed === null ? '' : ` with the number ${drawSeed}`}`
 }
 
 /** Sides that are still together stay; the others are made anew inside their groups. */
@@ -144,7 +167,12 @@ export async function arrangeSides(
       ),
     ]
     if (faults.length > 0) return notUnderstood(faults)
+    const before = sideWords(
+      day,
+      competition.sides.map((side) => side.entryIds),
+    )
     return {
+      record: { subject: `${competition.name}, ${day.name}`, ...changedInWords(before, sideWords(day, sides)) },
       save: async (tx) => {
         await replaceSides(tx, societyId, competitionId, sides)
         return {}

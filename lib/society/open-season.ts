@@ -5,6 +5,7 @@ import type { Actor } from '@/lib/facts/actor'
 import { isDate } from '@/lib/facts/calendar'
 import { type OpenSeason, openSeason as schema } from '@/lib/facts/commands'
 import { ok, type Result, refused } from '@/lib/result'
+import { recordAct } from '@/lib/store/acts'
 import { insertSeason, seasonsOf } from '@/lib/store/seasons'
 import { write } from '@/lib/store/write'
 import { deskOnly } from './desk-only'
@@ -13,6 +14,7 @@ import { notUnderstood, parseInput } from './parse-input'
 export async function openSeason(
   actor: Actor,
   input: OpenSeason,
+  now: Date = new Date(),
 ): Promise<Result<{ seasonId: string }, 'not-allowed' | 'not-understood' | 'season-exists'>> {
   const officer = deskOnly(actor, 'open-season')
   if (!officer.ok) return officer
@@ -23,7 +25,13 @@ export async function openSeason(
   if (!isDate(season.endsOn)) return notUnderstood([{ place: 'endsOn', sentence: 'The calendar has no such day.' }])
   if (season.endsOn < season.startsOn)
     return notUnderstood([{ place: 'endsOn', sentence: 'The season ends before it begins.' }])
-  const seasonId = await write((tx) => insertSeason(tx, officer.value.societyId, season))
+  const seasonId = await write(async (tx) => {
+    const id = await insertSeason(tx, officer.value.societyId, season)
+    const after = { From: season.startsOn, Until: season.endsOn }
+    if (id !== null)
+      await recordAct(tx, actor, { act: 'open-season', area: 'book', subject: season.name, subjectId: id, after }, now)
+    return id
+  })
   if (seasonId === null)
     return refused('season-exists', `There is a season ${season.name} already. Give this one another name.`)
   return ok({ seasonId })

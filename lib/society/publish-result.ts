@@ -7,6 +7,7 @@ import type { ResultSheet } from '@/lib/boards/views'
 import type { Actor } from '@/lib/facts/actor'
 import { type PublishResult, publishResult as schema } from '@/lib/facts/commands'
 import { ok, type Result, refused } from '@/lib/result'
+import { recordAct } from '@/lib/store/acts'
 import { dayRecordIn } from '@/lib/store/day-record'
 import { moveDayVersion, takeDay, versionText } from '@/lib/store/day-versions'
 import { addSheet, newestSheet } from '@/lib/store/publications'
@@ -65,6 +66,9 @@ export async function publishResult(
       publishedAt: now,
     })
     const moved = await moveDayVersion(tx, dayId)
+    const out = { subject: record.name, subjectId: dayId, version: moved.version }
+    const words = { before: before ? { Sheet: before.number } : null, after: { Sheet: number, Reason: sheet.reason } }
+    await recordAct(tx, actor, { act: 'publish-result', area: 'results', ...out, ...words }, now)
     return ok({ number, version: moved.version, announce: versionText(moved) })
   })
   if (!done.ok) return done

@@ -6,8 +6,10 @@ import type { StartSheet } from '@/lib/boards/views'
 import type { Actor } from '@/lib/facts/actor'
 import { renewGroupLink as renewSchema, publishStart as schema } from '@/lib/facts/commands'
 import { ok, type Result, refused } from '@/lib/result'
+import { recordAct } from '@/lib/store/acts'
 import { readDayRecord } from '@/lib/store/day-record'
 import { renewLink, setCodesUntil } from '@/lib/store/groups'
+import { groupInWords } from '@/lib/store/subjects'
 import { write } from '@/lib/store/write'
 import { changeOfDay, type DayRefusals } from './day-change'
 import { codesUntil } from './day-clock'
@@ -24,51 +26,67 @@ export async function publishStart(
 ): Promise<Result<{ version: number; cards: number }, DayRefusals | Refusals>> {
   const read = parseInput(schema, input)
   if (!read.ok) return read
-  return changeOfDay<{ cards: number }, Refusals>(actor, 'publish-start', read.value, async (day) => {
-    if (day.startPublishedAt !== null) return refused('published-already', 'The start sheet is out already.')
-    if (day.status === 'called')
-      return refused('not-frozen', 'Freeze the handicaps first: the cards carry the strokes each player receives.')
-    if (day.groups.length === 0) return refused('no-groups', 'Make the draw first.')
-    const seated = new Set(day.groups.flatMap((group) => group.entryIds))
-    const left = day.entries.filter((entry) => entry.status === 'entered' && !seated.has(entry.id))
-    if (left.length > 0)
-      return refused(
-        'without-group',
-        `${left.length === 1 ? `${left[0]!.firstName} ${left[0]!.familyName} is` : `${left.length} players are`} in no group yet.`,
-        left.map((entry) => ({
-          place: `entry ${entry.id}`,
-          sentence: `${entry.firstName} ${entry.familyName} is in no group.`,
-        })),
-      )
-    const alone = day.groups.filter((group) => group.entryIds.length === 1)
-    if (alone.length > 0)
-      return refused(
-        'alone-in-group',
-        `Group ${alone[0]!.number} has one player: nobody could mark the card.`,
-        alone.map((group) => ({ place: `group ${group.number}`, sentence: 'One player alone.' })),
-      )
-    return {
-      also: { startPublishedAt: now },
-      save: async (tx) => {
-        await setCodesUntil(tx, day.round.id, codesUntil(day.date))
-        await cardsAfterChange(tx, { ...day, startPublishedAt: now })
-        return { cards: seated.size }
-      },
-    }
-  })
+  return changeOfDay<{ cards: number }, Refusals>(
+    actor,
+    'publish-start',
+    read.value,
+    async (day) => {
+      if (day.startPublishedAt !== null) return refused('published-already', 'The start sheet is out already.')
+      if (day.status === 'called')
+        return refused('not-frozen', 'Freeze the handicaps first: the cards carry the strokes each player receives.')
+      if (day.groups.length === 0) return refused('no-groups', 'Make the draw first.')
+      const seated = new Set(day.groups.flatMap((group) => group.entryIds))
+      const left = day.entries.filter((entry) => entry.status === 'entered' && !seated.has(entry.id))
+      if (left.length > 0)
+        return refused(
+          'without-group',
+          `${left.length === 1 ? `${left[0]!.firstName} ${left[0]!.familyName} is` : `${left.length} players are`} in no group yet.`,
+          left.map((entry) => ({
+            place: `entry ${entry.id}`,
+            sentence: `${entry.firstName} ${entry.familyName} is in no group.`,
+          })),
+        )
+      const alone = day.groups.filter((group) => group.entryIds.length === 1)
+      if (alone.length > 0)
+        return refused(
+          'alone-in-group',
+          `Group ${alone[0]!.number} has one player: nobody could mark the card.`,
+          alone.map((group) => ({ place: `group ${group.number}`, sentence: 'One player alone.' })),
+        )
+      return {
+        also: { startPublishedAt: now },
+        record: (saved) => ({ after: { 'Start sheet': 'published', Cards: saved.cards } }),
+        save: async (tx) => {
+          await setCodesUntil(tx, day.round.id, codesUntil(day.date))
+          await cardsAfterChange(tx, { ...day, startPublishedAt: now })
+          return { cards: seated.size }
+        },
+      }
+    },
+    now,
+  )
 }
 
 /** For a sheet that went astray: the group's old link and code end at once. */
 export async function renewGroupLink(
   actor: Actor,
   input: z.input<typeof renewSchema>,
+  now: Date = new Date(),
 ): Promise<Result<{ code: string; linkKey: string }, 'not-allowed' | 'not-understood' | 'not-found'>> {
   const officer = deskOnly(actor, 'publish-start')
   if (!officer.ok) return officer
   const read = parseInput(renewSchema, input)
   if (!read.ok) return read
   const { dayId, groupId } = read.value
-  const fresh = await write((tx) => renewLink(tx, officer.value.societyId, dayId, groupId))
+  const { societyId } = officer.value
+  const fresh = await write(async (tx) => {
+    const renewed = await renewLink(tx, societyId, dayId, groupId)
+    if (!renewed) return null
+    const subject = await groupInWords(tx, societyId, groupId)
+    const after = { 'Link and code': 'renewed, the old ones ended' }
+    await recordAct(tx, actor, { act: 'publish-start', area: 'access', subject, subjectId: groupId, after }, now)
+    return renewed
+  })
   return fresh ? ok(fresh) : notFound('group')
 }
 

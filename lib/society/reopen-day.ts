@@ -5,8 +5,10 @@ import type { z } from 'zod'
 import type { Actor } from '@/lib/facts/actor'
 import { reopenDay as schema } from '@/lib/facts/commands'
 import { ok, type Result, refused } from '@/lib/result'
+import { recordAct } from '@/lib/store/acts'
 import { openTheDayAgain } from '@/lib/store/day-closing'
 import { takeDay, versionText } from '@/lib/store/day-versions'
+import { dayInWords } from '@/lib/store/subjects'
 import { write } from '@/lib/store/write'
 import { deskOnly, movedOn, notFound } from './desk-only'
 import { live } from './live'
@@ -33,6 +35,9 @@ export async function reopenDay(
     if (day.version !== version) return movedOn()
     if (day.status !== 'closed') return refused('day-not-closed', 'The day is open: there is nothing to open again.')
     if (!(await openTheDayAgain(tx, { societyId, dayId, version }, { userId, name, reason }, now))) return movedOn()
+    const opened = { subject: await dayInWords(tx, societyId, dayId), subjectId: dayId, version: version + 1 }
+    const words = { before: { Day: 'closed' }, after: { Day: 'open again', Reason: reason } }
+    await recordAct(tx, actor, { act: 'close-day', area: 'results', ...opened, ...words }, now)
     return ok({ version: version + 1, announce: versionText({ ...day, version: version + 1 }) })
   })
   if (!done.ok) return done

@@ -4,14 +4,16 @@ import 'server-only'
 import { randomUUID } from 'node:crypto'
 import type { z } from 'zod'
 import { rulingsInForce } from '@/lib/boards/current-card'
-import { usualClause } from '@/lib/boards/ruling-sentences'
+import { rulingSentence, usualClause } from '@/lib/boards/ruling-sentences'
 import type { Actor } from '@/lib/facts/actor'
 import { type RuleOnCard, ruleOnCard as schema } from '@/lib/facts/commands'
 import type { RulingRecord } from '@/lib/facts/day-record'
 import { ok, type Refused, type Result, refused } from '@/lib/result'
+import { recordAct } from '@/lib/store/acts'
 import { takeDay, versionText } from '@/lib/store/day-versions'
 import { addRuling, nextRulingNumber } from '@/lib/store/rulings'
 import { cardSources, moveScores } from '@/lib/store/score-facts'
+import { cardInWords } from '@/lib/store/subjects'
 import { write } from '@/lib/store/write'
 import { deskOnly, notFound } from './desk-only'
 import { live } from './live'
@@ -71,6 +73,14 @@ export async function ruleOnCard(
       ruledAt: now,
       replaces: replaced,
     })
+    const earlier = inForce.find((one) => one.number === replaced)
+    const record = {
+      subject: await cardInWords(tx, societyId, cardId),
+      subjectId: cardId,
+      before: earlier ? { [`Ruling ${earlier.number}`]: rulingSentence(earlier) } : null,
+      after: { [`Ruling ${number}`]: rulingSentence(ruling), Reason: ruling.reason },
+    }
+    await recordAct(tx, actor, { act: 'rule-on-card', area: 'results', ...record }, now)
     const moved = await moveScores(tx, dayId, false)
     return ok({ number, scoreVersion: moved.scoreVersion, version: versionText(moved) })
   })

@@ -6,9 +6,11 @@ import { currentCard, faultsOf } from '@/lib/boards/current-card'
 import type { Actor } from '@/lib/facts/actor'
 import { takeCardIn as schema } from '@/lib/facts/commands'
 import { ok, type Result, refused } from '@/lib/result'
+import { recordAct } from '@/lib/store/acts'
 import { takeIn } from '@/lib/store/card-states'
 import { takeDay, versionText } from '@/lib/store/day-versions'
 import { cardSources, moveScores } from '@/lib/store/score-facts'
+import { cardInWords } from '@/lib/store/subjects'
 import { write } from '@/lib/store/write'
 import { deskOnly, notFound } from './desk-only'
 import { live } from './live'
@@ -40,6 +42,9 @@ export async function takeCardIn(
     if (faults.length)
       return refused('card-not-ready', 'The card cannot be taken in yet; each reason stands below.', faults)
     await takeIn(tx, { societyId, cardId, by: userId, at: now })
+    const subject = await cardInWords(tx, societyId, cardId)
+    const [before, after] = [{ Card: sources.card.state.replace('-', ' ') }, { Card: 'taken in' }]
+    await recordAct(tx, actor, { act: 'take-card-in', area: 'results', subject, subjectId: cardId, before, after }, now)
     const moved = await moveScores(tx, dayId, false)
     return ok({ scoreVersion: moved.scoreVersion, version: versionText(moved) })
   })

@@ -7,6 +7,11 @@ import { type GroupBehind, groupOfCode, groupOfLink, personOfPageKey } from '@/l
 import { type DeskOf, desksOfUser } from '@/lib/store/officers'
 import { signedInUser } from './sign-in'
 
+/** Where a request comes from, as the server or the proxy in front of it says; null when nobody says. */
+export function fromOf(headers: Headers): string | undefined {
+  return headers.get('x-forwarded-for')?.split(',')[0]?.trim() || headers.get('x-real-ip')?.trim() || undefined
+}
+
 const CODE_TRIES = 30
 const CODE_WINDOW = 10 * 60_000
 
@@ -20,7 +25,8 @@ export async function officerAt(
   if (!user) return null
   const desk = (await desksOfUser(user.userId, now)).find((one) => one.slug === societySlug)
   if (!desk) return null
-  return { kind: 'officer', societyId: desk.societyId, userId: user.userId, name: user.name, duties: desk.duties }
+  const { societyId, duties } = desk
+  return { kind: 'officer', societyId, userId: user.userId, name: user.name, duties, from: fromOf(headers) }
 }
 
 /** The desks this person may sit down at: the list behind /desk. */

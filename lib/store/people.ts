@@ -144,6 +144,7 @@ export async function personIn(tx: Tx, societyId: string, personId: string): Pro
     gender: row.gender as Gender,
     kind: row.kind as PersonKept['kind'],
     handicapSource: row.handicapSource as PersonKept['handicapSource'],
+    labels: labelsOf(row.labels),
     indexTenths: records[0]?.indexTenths ?? null,
     from: records[0]?.from ?? null,
   }

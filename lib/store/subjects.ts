@@ -1,0 +1,31 @@
+import 'server-only'
+import type { Tx } from './client'
+
+/** What an act was done to, in the words of the book; the id alone when it is not there any more. */
+export async function dayInWords(tx: Tx, societyId: string, dayId: string): Promise<string> {
+  const day = await tx.day.findFirst({ where: { id: dayId, societyId }, select: { name: true } })
+  return day?.name ?? dayId
+}
+
+/** "Pat Quill, Spring Cup" */
+export async function cardInWords(tx: Tx, societyId: string, cardId: string): Promise<string> {
+  const card = await tx.card.findFirst({
+    where: { id: cardId, societyId },
+    select: {
+      entry: { select: { person: { select: { firstName: true, familyName: true } } } },
+      round: { select: { day: { select: { name: true } } } },
+    },
+  })
+  if (!card) return cardId
+  const { firstName, familyName } = card.entry.person
+  return `${firstName} ${familyName}, ${card.round.day.name}`
+}
+
+/** "Group 3, Spring Cup" */
+export async function groupInWords(tx: Tx, societyId: string, groupId: string): Promise<string> {
+  const group = await tx.group.findFirst({
+    where: { id: groupId, societyId },
+    select: { number: true, round: { select: { day: { select: { name: true } } } } },
+  })
+  return group ? `Group ${group.number}, ${group.round.day.name}` : groupId
+}
