@@ -7,6 +7,7 @@ import { scoreDay } from '@/lib/rules/score-day'
 import type { CompetitionResult, HoleLine, MatchResult, Standing } from '@/lib/rules/standings'
 import type { CurrentCard } from './current-card'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
+import { divisionBoards } from './divisions'
 import { type Names, namesOf } from './entrant-names'
 import { groupsOnCourse } from './groups-on-course'
 import { leadSentence } from './lead-sentence'
@@ -67,22 +68,24 @@ export function competitionBoard(
   cards: ReadonlyMap<string, CurrentCard>,
   names: Names,
 ): CompetitionBoard {
-  const { allowanceFrom, allowanceReason, ties } = competition.terms
+  const { allowanceFrom, allowanceReason, dividedBy, ties } = competition.terms
   const published = result.allowanceFrom.replace(/^published, /, '')
   return {
     id: competition.id,
     name: competition.name,
     format: competition.format,
     formatName: formatOf(competition.format)?.name ?? competition.format,
-    allowance: allowanceInWords(result.allowance),
+    allowance:
+      dividedBy === undefined ? allowanceInWords(result.allowance) : `course handicaps added up ÷ ${dividedBy}`,
     allowanceFrom:
-      allowanceFrom === 'published' && result.allowanceFrom.startsWith('published')
+      allowanceFrom === 'published' && dividedBy === undefined && result.allowanceFrom.startsWith('published')
         ? `Allowance from the ${published}`
         : `House choice${allowanceReason ? `: ${allowanceReason}` : ''}`,
     moreTerms: rarerTermsInWords(competition),
     tieRule: tieRuleInWords(ties),
     unit: result.unit,
     better: result.better,
+    ...(result.divisions?.length ? { divisions: divisionBoards(competition.terms, result, names) } : {}),
     rows: result.standings.map((standing) => boardRow(record, standing, result.unit, cards, names)),
     matches: (result.matches ?? []).map((match) => namedResult(match, names)),
     names: Object.fromEntries(

@@ -7,8 +7,9 @@ import { dayOfRecord } from './day-of-record'
 import { type Names, namesOf } from './entrant-names'
 import { listed, ordinal, scoreShort } from './in-words'
 import { mainReading } from './own-handicaps'
-import { prizesOf } from './prizes'
+import { prizeRuleOf, prizesOf } from './prizes'
 import { rulingLines } from './returns'
+import { prizeRuleInWords } from './terms-in-words'
 import type { CompetitionBoard, ResultSheet } from './views'
 
 export interface Publishing {
@@ -30,6 +31,7 @@ export function resultSheetOf(record: DayRecord, { number, reason, by, at }: Pub
     by,
     board,
     ties: board.competitions.flatMap((one) => tiesOf(one, board.competitions.length > 1, names)),
+    prizeRule: prizeRuleInWords(prizeRuleOf(record.competitions)),
     prizes: prizesOf(record.competitions, board.competitions, (id) => guests.has(id)),
     course: courseOf(record),
     rulings: publicRulings(record, names),
@@ -55,6 +57,11 @@ function tiesOf(board: CompetitionBoard, several: boolean, names: Names): string
     }
     if (row.tieSentence) sentences.push(`${lead}${ordinal(row.place)}: ${row.tieSentence}`)
   }
+  // Inside a division only the places that win something are told again.
+  for (const { name, rows } of board.divisions ?? [])
+    for (const row of rows)
+      if (row.tieSentence && row.place !== null && row.place <= 3)
+        sentences.push(`${lead}${name}, ${ordinal(row.place)}: ${row.tieSentence}`)
   return sentences
 }
 

@@ -1,8 +1,10 @@
-// The rarer terms of a competition, each as one sentence for the terms of the day, the board and the sheets.
+// The rarer terms of a competition, each as one sentence for the form, the terms of the day, the board and the sheets.
 
 import type { CompetitionRecord } from '@/lib/facts/day-record'
-import { ballValueOf } from '@/lib/rules/formats/format'
+import type { OnePrize } from '@/lib/facts/terms'
+import { ballValueOf, type Format } from '@/lib/rules/formats/format'
 import { readBack } from '@/lib/rules/formats/read-back'
+import { divisionInWords } from './divisions'
 import { formatIn } from './format-of-competition'
 import { inWords, listed } from './in-words'
 
@@ -13,12 +15,34 @@ export function rarerTermsInWords(one: Pick<CompetitionRecord, 'name' | 'format'
   const format = formatIn(one)
   const capped = format !== null && ballValueOf(format.value).kind === 'maximum'
   return [
-    ...(terms.custom ? [readBack(terms.custom, terms.allowance)] : []),
+    ...(terms.custom ? [readBack(terms.custom, terms.dividedBy === undefined ? terms.allowance : undefined)] : []),
     ...(capped ? [maximumInWords(terms.maximum)] : []),
     ...(format?.namedHolesTimes && terms.namedHoles?.length ? [doubledInWords(terms.namedHoles)] : []),
-    ...limitInWords(terms.handicapLimit, format?.ball === 'one'),
+    ...termSentences(terms, format),
   ]
 }
+
+type Said = Exclude<keyof Terms, 'allowance' | 'allowanceFrom' | 'allowanceReason' | 'ties' | 'guests' | 'onePrize'>
+
+/** One sentence a term, in the order in which they are read out; nothing for a term that is not set. */
+export function termSentences(terms: Partial<Pick<Terms, Said>>, format: Format | null): readonly string[] {
+  return [
+    ...limitInWords(terms.handicapLimit, format?.ball === 'one'),
+    ...(terms.dividedBy === undefined
+      ? []
+      : [`The handicap of a side is its course handicaps added up and divided by ${terms.dividedBy}.`]),
+    ...(terms.countedHoles?.length ? [`Only ${holesInWords(terms.countedHoles)} for the result.`] : []),
+    ...(terms.matchDifference ? [DIFFERENCE[terms.matchDifference]] : []),
+    ...(terms.extraHoleStrokes ? [EXTRA_HOLES[terms.extraHoleStrokes]] : []),
+    ...(terms.missing ? [missingInWords(terms.missing, format?.ball === 'one')] : []),
+    ...(terms.minimumDrives ? [drivesInWords(terms.minimumDrives)] : []),
+    ...(terms.ballLost ? [BALL_LOST[terms.ballLost]] : []),
+    ...(terms.notPlayed ? [NOT_PLAYED[terms.notPlayed]] : []),
+    ...(terms.divisions ?? []).map((one) => `${one.name}: ${lowered(divisionInWords(one))}`),
+  ]
+}
+
+const lowered = (sentence: string) => sentence.charAt(0).toLowerCase() + sentence.slice(1)
 
 function maximumInWords(maximum: Terms['maximum']): string {
   if (maximum?.kind === 'double-par') return 'No hole counts more than twice its par.'
@@ -38,4 +62,74 @@ function limitInWords(limit: Terms['handicapLimit'], one: boolean): readonly str
   ]
   if (each.length === 0) return []
   return [`No ${one ? 'course' : 'playing'} handicap counts above ${listed(each)}.`]
+}
+
+/** "holes 1 to 9 and 18 count" */
+function holesInWords(holes: readonly number[]): string {
+  const runs: [number, number][] = []
+  for (const hole of [...new Set(holes)].sort((a, b) => a - b)) {
+    const run = runs.at(-1)
+    if (run && run[1] === hole - 1) run[1] = hole
+    else runs.push([hole, hole])
+  }
+  const named = listed(runs.map(([from, to]) => (from === to ? `${from}` : `${from} to ${to}`)))
+  return holes.length === 1 ? `hole ${named} counts` : `holes ${named} count`
+}
+
+const DIFFERENCE: Readonly<Record<NonNullable<Terms['matchDifference']>, string>> = {
+  rounded: 'Strokes in a match are the difference of the rounded playing handicaps.',
+  unrounded:
+    'Strokes in a match are the difference of the course handicaps in full; allowance and rounding come after it.',
+}
+
+const EXTRA_HOLES: Readonly<Record<NonNullable<Terms['extraHoleStrokes']>, string>> = {
+  'as-on-the-card': 'On extra holes strokes fall as on the card.',
+  none: 'On extra holes nobody receives strokes.',
+}
+
+const BALL_LOST: Readonly<Record<NonNullable<Terms['ballLost']>, string>> = {
+  'counts-once': 'Once the named ball is lost the named score counts once, like the others.',
+  'named-score-nothing': 'Once the named ball is lost the named score counts nothing.',
+  'side-out': 'A side that loses the named ball is out.',
+}
+
+const NOT_PLAYED: Readonly<Record<NonNullable<Terms['notPlayed']>, string>> = {
+  'no-score': 'A hole that could not be played any more has no score.',
+  level: 'A hole that could not be played any more counts as level: net par, two points, a hole halved.',
+}
+
+function missingInWords(missing: NonNullable<Terms['missing']>, oneBall: boolean): string {
+  switch (missing.kind) {
+    case 'nothing':
+      return 'A missing player counts nothing: the others make the scores.'
+    case 'ghost': {
+      if (oneBall) return `A missing player counts as a ghost with a course handicap of ${missing.courseHandicap}.`
+      const par =
+        missing.overPar === 0
+          ? 'net par'
+          : `${inWords(Math.abs(missing.overPar))} ${missing.overPar > 0 ? 'over' : 'under'} net par`
+      return `A missing player counts as a ghost: ${par} on every hole.`
+    }
+    case 'lowest-again':
+      return oneBall
+        ? 'For a missing player the lowest handicap of the side is taken twice.'
+        : 'For a missing player the best score of the others counts again.'
+    case 'drawn':
+      return `For a missing player a card of the field is drawn by lot (number ${missing.seed}).`
+  }
+}
+
+function drivesInWords(minimum: number): string {
+  return `At least ${inWords(minimum)} ${minimum === 1 ? 'drive' : 'drives'} of each player ${minimum === 1 ? 'is' : 'are'} taken.`
+}
+
+export function prizeRuleInWords(rule: OnePrize = 'by-order'): string {
+  switch (rule) {
+    case 'by-order':
+      return 'One prize a player: the prizes are given in the order of the list, and the next in place steps up.'
+    case 'by-value':
+      return 'One prize a player: the most valuable first, and the next in place steps up.'
+    case 'as-many':
+      return 'A player takes as many prizes as are won.'
+  }
 }

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { prizesOf } from '@/lib/boards/prizes'
 import type { BoardRow, CompetitionBoard } from '@/lib/boards/views'
 import type { CompetitionRecord, PrizeRecord } from '@/lib/facts/day-record'
-import { PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
+import { type OnePrize, PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
 
 const row = (name: string, place: number | null, score: number, over: Partial<BoardRow> = {}): BoardRow => ({
   place,
@@ -44,10 +44,21 @@ function competition(
   rows: readonly BoardRow[],
   prizes: readonly PrizeRecord[],
   guests: 'for-every-prize' | 'guest-prize-only' = 'guest-prize-only',
+  over: { onePrize?: OnePrize; divisions?: CompetitionBoard['divisions'] } = {},
 ): [CompetitionRecord, CompetitionBoard] {
   const terms = { allowance: 95, allowanceFrom: 'published' as const, ties: PUBLISHED_COUNTBACK, guests }
   return [
-    { id, number: 1, name: id, format: 'stableford', terms, prizes, sides: [], pairings: [], countedDayIds: [] },
+    {
+      id,
+      number: 1,
+      name: id,
+      format: 'stableford',
+      terms: { ...terms, onePrize: over.onePrize },
+      prizes,
+      sides: [],
+      pairings: [],
+      countedDayIds: [],
+    },
     {
       id,
       name: id,
@@ -59,6 +70,7 @@ function competition(
       unit: 'points',
       better: 'high',
       rows,
+      ...(over.divisions ? { divisions: over.divisions } : {}),
       matches: [],
       names: {},
     },
@@ -132,6 +144,86 @@ describe('prizes', () => {
     ).toEqual([
       ['first', '–', 'Nobody returned a card.'],
       ['g', '–', 'No guest returned a card.'],
+    ])
+  })
+
+  const worth = (number: number, name: string, pence: number): PrizeRecord => ({
+    ...prize(number, name, 1),
+    valuePence: pence,
+  })
+  const members = rows.slice(1).map((one, at) => ({ ...one, place: at + 1 }))
+
+  it('go out most valuable first where the terms say so, and stay in the order of the list', () => {
+    const by = (onePrize: OnePrize) =>
+      won(
+        competition('Cup', members, [worth(1, 'the cup', 1000)], 'guest-prize-only', { onePrize }),
+        competition('Medal', members, [worth(1, 'the medal', 4000)]),
+      ).map(([name, winner]) => [name, winner])
+    expect(by('by-order')).toEqual([
+      ['the cup', 'Trevennor'],
+      ['the medal', 'Holmgarth'],
+    ])
+    expect(by('by-value')).toEqual([
+      ['the cup', 'Holmgarth'],
+      ['the medal', 'Trevennor'],
+    ])
+    expect(by('as-many')).toEqual([
+      ['the cup', 'Trevennor'],
+      ['the medal', 'Trevennor'],
+    ])
+  })
+
+  const seniors = [
+    {
+      id: 'd1',
+      name: 'Seniors',
+      sentence: 'Everybody marked “senior”.',
+      rows: ['Kilravel', 'Trevennor'].map((entrant, at) => ({
+        entrant,
+        place: at + 1,
+        tied: false,
+        tieBroken: null,
+        tieSentence: null,
+      })),
+    },
+  ]
+
+  it('of a division go by its own places, and count as one prize like the others', () => {
+    const inSeniors = (place: number) => ({ ...prize(2, `seniors ${place}`, place), division: 'd1' })
+    expect(
+      won(
+        competition('Cup', members, [prize(1, 'the cup', 1), inSeniors(1), inSeniors(2)], 'guest-prize-only', {
+          divisions: seniors,
+        }),
+      ),
+    ).toEqual([
+      ['the cup', 'Trevennor', null],
+      ['seniors 1', 'Kilravel', null],
+      ['seniors 2', '–', 'Too few cards for this place.'],
+    ])
+  })
+
+  it('show who was passed over on the way to the winner', () => {
+    const all = [
+      competition('Cup', rows, [prize(1, 'the cup', 1)]),
+      competition('Medal', rows, [prize(1, 'the medal', 1)]),
+    ]
+    const [, medal] = prizesOf(
+      all.map(([record]) => record),
+      all.map(([, board]) => board),
+      isGuest,
+    )
+    expect(medal?.working?.map((step) => [step.label, step.sentence])).toEqual([
+      ['the medal', 'It is for everybody but guests: the 1st of those who may win it.'],
+      ['Guest Rushgate', 'May not win it: guests play for the guest prize.'],
+      ['Trevennor', 'Holds the cup already: the next one steps up.'],
+      ['Holmgarth', 'Steps up and wins it.'],
+    ])
+  })
+
+  it('of a division that is no part of the terms any more are said to be so', () => {
+    expect(won(competition('Cup', members, [{ ...prize(1, 'lost', 1), division: 'gone' }]))).toEqual([
+      ['lost', '–', 'The division of this prize is no part of the terms any more.'],
     ])
   })
 })
