@@ -22,6 +22,8 @@ export interface Ball {
   /** With penalty strokes in; a hole never to be played any more is 'x'. */
   readonly gross: readonly HoleScore[]
   readonly values: readonly HoleScore[]
+  /** Stands for a missing player: it scores for the side, and is nothing the side played itself. */
+  readonly filled?: true
 }
 
 /** A ball before its strokes are known. */
@@ -58,6 +60,11 @@ function firstCard(players: readonly string[], index: DayIndex): Card | null {
     if (card !== undefined) return card
   }
   return null
+}
+
+/** Handicaps of an entrant's own players together, whatever stands for a missing one. */
+export function handicapOf(balls: readonly Ball[]): number {
+  return balls.reduce((sum, ball) => (ball.filled ? sum : sum + ball.handicap), 0)
 }
 
 export function lowestParOf(seeds: readonly BallSeed[]): number {

@@ -3,6 +3,7 @@
 
 import type { Division } from '../day'
 import type { DivisionResult } from '../standings'
+import { handicapOf } from './balls'
 import type { DayIndex } from './day-index'
 import type { Entry } from './entry-lines'
 import { ranked } from './rank'
@@ -20,7 +21,7 @@ export function divisionsOf(entries: readonly Entry[], terms: TermsInForce, inde
 }
 
 function belongs(entry: Entry, division: Division, index: DayIndex): boolean {
-  const handicap = entry.balls.reduce((sum, ball) => sum + ball.handicap, 0)
+  const handicap = handicapOf(entry.balls)
   if (division.handicapFrom !== undefined && handicap < division.handicapFrom) return false
   if (division.handicapTo !== undefined && handicap > division.handicapTo) return false
   return entry.entrant.players.every((id) => {

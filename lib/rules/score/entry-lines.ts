@@ -40,6 +40,8 @@ export interface Reading {
   readonly ballLost: 'counts-once' | 'named-score-nothing' | 'side-out' | null
   /** Level par of every hole for a ball, on the common footing. */
   readonly levelsOf: (ball: Ball) => readonly number[]
+  /** Level of all the holes that count: the same for every finished card, so that their order is that of their scores. */
+  readonly wholeLevel: number
 }
 
 export function entryOf(entrant: Entrant, balls: readonly Ball[], reading: Reading): Entry {
@@ -91,6 +93,8 @@ export function entryOf(entrant: Entrant, balls: readonly Ball[], reading: Readi
       gross = typeof strokes === 'number' ? gross + strokes : null
     }
   }
+  const complete = settled === due
+  if (complete) level = reading.wholeLevel
   const off = format.unit === 'strokes' ? 0 : penaltyPoints(balls)
   const sideOut = reading.ballLost === 'side-out' && entrant.ballLostOn !== undefined
   return {
@@ -104,7 +108,7 @@ export function entryOf(entrant: Entrant, balls: readonly Ball[], reading: Readi
     in: back,
     holesPlayed: played,
     gross: played === 0 ? null : gross,
-    complete: settled === due,
+    complete,
     noPlace: noPlaceOf(balls, played, noScore || sideOut),
   }
 }
@@ -144,7 +148,7 @@ function emptyEntry(entrant: Entrant): Entry {
 
 function penaltyPoints(balls: readonly Ball[]): number {
   let off = 0
-  for (const ball of balls) off += ball.card?.penaltyPoints ?? 0
+  for (const ball of balls) if (!ball.filled) off += ball.card?.penaltyPoints ?? 0
   return off
 }
 
@@ -155,8 +159,8 @@ function noPlaceOf(balls: readonly Ball[], played: number, noScore: boolean): No
   let worst = -1
   let anyIn = false
   let started = false
-  for (const { card, id } of balls) {
-    if (card === null && (id === 'ghost' || id === 'lowest again')) continue
+  for (const { card, filled } of balls) {
+    if (filled) continue
     if (card?.outcome === undefined) anyIn = true
     else worst = Math.max(worst, GRAVITY.indexOf(card.outcome))
     if (!started && card !== null) started = card.scores.some((score) => score !== null)

@@ -3,6 +3,7 @@
 
 import { countsOf } from '../count/count-on-hole'
 import { ballValueOf } from '../formats/format'
+import { levelOnHole } from '../values/value-on-hole'
 import { type Ball, type BallSeed, ballOf, levelPars, lowestParOf, seedsOf } from './balls'
 import type { DayIndex, TeeSheet } from './day-index'
 import { type Entrant, entrantsOf } from './entrants'
@@ -50,18 +51,29 @@ export function readingOf(terms: TermsInForce, all: readonly BallSeed[], lowestP
   const { format, competition } = terms
   const ballLost = competition.ballLost ?? (format.count.kind === 'named-player' ? format.count.lost : null)
   const first = all[0]
-  if (first === undefined) return { format, counts: [], holeTimes: [], counted: [], ballLost, levelsOf: () => [] }
+  if (first === undefined) {
+    return { format, counts: [], holeTimes: [], counted: [], ballLost, levelsOf: () => [], wholeLevel: 0 }
+  }
   const numbers = first.sheet.tee.holes.map(({ hole }) => hole)
   const lowest = lowestSheet(all, lowestPar)
   const levels = new Map<TeeSheet, readonly number[]>()
   const named = new Set(competition.namedHoles)
   const counted = competition.countedHoles === undefined ? null : new Set(competition.countedHoles)
+  const value = ballValueOf(format.value)
+  const counts = countsOf(format.count, value, numbers)
+  const holeTimes = numbers.map((hole) => (named.has(hole) ? (format.namedHolesTimes ?? 1) : 1))
+  const countedHoles = numbers.map((hole) => counted?.has(hole) ?? true)
+  let wholeLevel = 0
+  lowest.tee.holes.forEach(({ par }, i) => {
+    if (countedHoles[i]) wholeLevel += levelOnHole(value, par) * counts[i]!.weight * holeTimes[i]!
+  })
   return {
     format,
-    counts: countsOf(format.count, ballValueOf(format.value), numbers),
-    holeTimes: numbers.map((hole) => (named.has(hole) ? (format.namedHolesTimes ?? 1) : 1)),
-    counted: numbers.map((hole) => counted?.has(hole) ?? true),
+    counts,
+    holeTimes,
+    counted: countedHoles,
     ballLost,
+    wholeLevel,
     levelsOf: (ball) => {
       let own = levels.get(ball.sheet)
       if (own === undefined) {

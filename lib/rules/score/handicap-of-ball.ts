@@ -21,7 +21,7 @@ export function handicapInFull(
 ): MatchHandicap {
   const { format, competition, allowance } = terms
   if (format.strokes.kind === 'none') return { full: fraction(0), parDifference: 0 }
-  const byHand = handicapByHand(seed, competition.id)
+  const byHand = handicapByHand(seed, terms)
   if (byHand !== null) return { full: fraction(byHand), parDifference: 0 }
   const due = comparesStrokes(format) ? parDifference(seed.sheet.par, lowestPar) : 0
   if (format.strokes.kind === 'for-the-side') {
@@ -62,12 +62,12 @@ function wholeCourse(n: number): CourseHandicap {
 }
 
 /** A playing handicap set by a ruling: final, whatever the allowance, the tee and the limit. */
-export function handicapByHand(seed: BallSeed, competition: string): number | null {
+export function handicapByHand(seed: BallSeed, { competition, format }: TermsInForce): number | null {
   // A side's ball has a figure of its own only on the side's own card.
   if (seed.card?.playingHandicap !== undefined && seed.card.player === seed.id) return seed.card.playingHandicap
-  if (seed.lines.length !== 1) return null
+  if (format.ball === 'one') return null
   const set = seed.lines[0]!.player.playingHandicap
-  return set === undefined ? null : (set[competition] ?? set['*'] ?? null)
+  return set === undefined ? null : (set[competition.id] ?? set['*'] ?? null)
 }
 
 export function limitOf(line: PlayerLine, terms: TermsInForce): number | null {

@@ -8,7 +8,8 @@ import type { Ball } from './balls'
 /** Was anything written for this hole, or did it only get what the closing of the day gave it? */
 export function wasPlayed(balls: readonly Ball[], i: number): boolean {
   for (let b = 0; b < balls.length; b++) {
-    const score = balls[b]!.card?.scores[i]
+    const { filled, card } = balls[b]!
+    const score = filled ? null : card?.scores[i]
     if (score !== null && score !== undefined) return true
   }
   return false

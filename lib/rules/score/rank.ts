@@ -3,6 +3,7 @@
 
 import type { HoleLine, Standing } from '../standings'
 import { type Contender, howBroken, inOrder, type TieTerms } from '../ties/break-ties'
+import { handicapOf } from './balls'
 import type { Entry } from './entry-lines'
 import type { TermsInForce } from './terms-in-force'
 
@@ -12,10 +13,29 @@ function byId(a: Entry, b: Entry): number {
   return a.entrant.id < b.entrant.id ? -1 : a.entrant.id > b.entrant.id ? 1 : 0
 }
 
+/** More is ahead. On strokes, cards on different holes are compared against level par. */
+export function rankKey(entry: Entry, { format }: Pick<TermsInForce, 'format'>): number {
+  return format.better === 'high' ? entry.score : -entry.againstLevel
+}
+
+/** Of two finished cards: above zero when `a` is ahead, zero when the tie rule leaves them level. */
+export function aheadBy(a: Entry, b: Entry, terms: TermsInForce): number {
+  if (a.noPlace !== undefined || b.noPlace !== undefined)
+    return (a.noPlace === undefined ? 1 : 0) - (b.noPlace === undefined ? 1 : 0)
+  const ahead = rankKey(a, terms) - rankKey(b, terms)
+  if (ahead !== 0 || terms.ties.steps.length === 0) return ahead
+  const { format, ties } = terms
+  const clusters = inOrder([contenderOf(a, terms), contenderOf(b, terms)], {
+    rule: ties,
+    better: format.better,
+    unit: format.unit,
+  })
+  if (clusters.length === 1) return 0
+  return clusters[0]![0]!.entrant === a.entrant.id ? 1 : -1
+}
+
 export function ranked(entries: readonly Entry[], terms: TermsInForce): Standing[] {
-  const high = terms.format.better === 'high'
-  // More is ahead. On strokes, cards on different holes are compared against level par.
-  const key = (one: Entry) => (high ? one.score : -one.againstLevel)
+  const key = (one: Entry) => rankKey(one, terms)
   const placed = entries.filter((one) => one.noPlace === undefined).sort((a, b) => key(b) - key(a) || byId(a, b))
   const standings: Standing[] = []
   for (let from = 0; from < placed.length; ) {
@@ -53,7 +73,7 @@ function placeLevel(level: readonly Entry[], place: number, terms: TermsInForce,
   })
 }
 
-function contenderOf(entry: Entry, { format }: TermsInForce): Contender {
+export function contenderOf(entry: Entry, { format }: TermsInForce): Contender {
   const last = entry.rounds?.[entry.rounds.length - 1]?.entry ?? entry
   const lines = last.holes.filter((_, i) => last.counted[i])
   const shares = format.value.kind === 'strokes' && (format.side.to === 1 || format.ball === 'one')
@@ -61,7 +81,7 @@ function contenderOf(entry: Entry, { format }: TermsInForce): Contender {
     entrant: entry.entrant.id,
     values: lines.map((line) => line.value ?? 0),
     gross: shares ? lines.map((line) => (line.value ?? 0) + line.strokes) : null,
-    handicap: last.balls.reduce((sum, ball) => sum + ball.handicap, 0),
+    handicap: handicapOf(last.balls),
     handicapHoles: last.holes.length,
     startsAt: startsAt(last, lines),
     lastRound: entry.rounds === undefined ? null : last.score,
@@ -86,7 +106,7 @@ function standingOf(
   const one = balls.length === 1 ? balls[0]! : null
   const ownBalls = terms.format.ball === 'own'
   const handicaps: Record<string, number> = {}
-  if (ownBalls) for (const ball of balls) handicaps[ball.id] = ball.handicap
+  if (ownBalls) for (const ball of balls) if (!ball.filled) handicaps[ball.id] = ball.handicap
   const started = entry.holesPlayed > 0
   return {
     place,

@@ -30,9 +30,23 @@ export function filledUp(
   ) {
     return balls
   }
-  if (missing.kind === 'drawn') return [...balls, ...drawn(entrant, missing.seed, short, field, ballOfPlayer)]
+  if (missing.kind === 'drawn') {
+    const found = drawn(entrant, missing.seed, short, field, ballOfPlayer)
+    return [...balls, ...found.map((one) => behind(one, balls))]
+  }
   const one = missing.kind === 'ghost' ? ghost(balls[0]!, missing, terms) : lowestAgain(balls, format)
-  return [...balls, ...new Array<Ball>(short).fill(one)]
+  return [...balls, ...new Array<Ball>(short).fill(behind(one, balls))]
+}
+
+/** A missing player is never ahead of the side: no score yet on a hole that nobody of it has played. */
+function behind(filler: Ball, own: readonly Ball[]): Ball {
+  const waits = (i: number) => own.every((ball) => ball.gross[i] === null)
+  return {
+    ...filler,
+    filled: true,
+    gross: filler.gross.map((score, i) => (waits(i) ? null : score)),
+    values: filler.values.map((value, i) => (waits(i) ? null : value)),
+  }
 }
 
 /** A ghost has no card and no handicap: so many over par everywhere, already net. */

@@ -64,12 +64,12 @@ export function playingHandicapSteps(
   lowestPar: number,
   editionId: string,
 ): WorkingStep[] {
-  const { format, competition } = terms
+  const { format } = terms
   if (format.strokes.kind === 'none') {
     const sentence = 'No handicap counts in this competition.'
     return [{ figure: '0', label: 'Playing handicap', sentence, clause: format.clause }]
   }
-  const byHand = handicapByHand(seed, competition.id)
+  const byHand = handicapByHand(seed, terms)
   if (byHand !== null) {
     const sentence = 'Set by the committee; the allowance is not applied to it.'
     return [{ figure: wholeHandicap(byHand), label: 'Playing handicap', sentence, clause: 'Terms of the competition' }]
