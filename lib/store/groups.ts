@@ -1,7 +1,8 @@
 import 'server-only'
-import { randomBytes, randomInt, randomUUID } from 'node:crypto'
+import { randomUUID } from 'node:crypto'
 import type { DayRecord } from '@/lib/facts/day-record'
 import type { Tx } from './client'
+import { drawnCode, newLinkKey } from './new-links'
 
 export interface GroupToKeep {
   readonly startTime: string
@@ -14,20 +15,9 @@ export interface HowDrawn {
   readonly drawSeed: number | null
 }
 
-/** Short words of the heath and the hedge: easy to read out, to spell and to type. */
-const CODE_WORDS = (
-  'alder aspen beech birch bramble briar broom burn clover copse crag dale dove fern finch flint glen gorse grove ' +
-  'hare hazel heath heron holly ivy juniper kestrel lark larch linnet maple marsh meadow moss oak otter pine plover ' +
-  'reed robin rowan sedge sorrel swift teal thorn thrush vale willow wren yarrow'
-).split(' ')
-
-/** 192 random bits: an address nobody comes upon by trying. */
-const newLinkKey = () => randomBytes(24).toString('base64url')
-
 async function newCode(tx: Tx): Promise<string> {
   for (;;) {
-    const word = CODE_WORDS[randomInt(CODE_WORDS.length)]!
-    const code = `${word} ${String(randomInt(10_000)).padStart(4, '0')}`
+    const code = drawnCode()
     if (!(await tx.group.findUnique({ where: { code }, select: { id: true } }))) return code
   }
 }
