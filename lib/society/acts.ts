@@ -8,7 +8,11 @@ const DESK = ['secretary', 'captain'] as const
 
 export const ACTS = {
   'read-desk': ['secretary', 'captain', 'handicap-secretary', 'treasurer', 'committee'],
+  'read-record': ['secretary', 'captain', 'handicap-secretary', 'treasurer', 'committee'],
   'give-duty': DESK,
+  'end-duty': DESK,
+  'end-sessions': ['secretary'],
+  'keep-account': ['secretary', 'captain', 'handicap-secretary', 'treasurer', 'committee'],
   'open-season': DESK,
   'keep-course': DESK,
   'keep-people': ['secretary', 'captain', 'handicap-secretary'],
@@ -31,6 +35,11 @@ export const ACTS = {
   'take-export': DESK,
   'read-group': ['scorer', ...DESK],
   'read-own-page': ['member'],
+  'renew-page-key': ['member', 'secretary', 'captain', 'handicap-secretary'],
+  'correct-own-details': ['member'],
+  'leave-society': ['member', 'secretary', 'captain'],
+  'erase-person': ['secretary', 'captain'],
+  'keep-privacy': DESK,
   'read-board': [
     'anybody',
     'member',
@@ -45,6 +54,9 @@ export const ACTS = {
 } as const satisfies Record<string, readonly Duty[]>
 
 export type Act = keyof typeof ACTS
+
+/** What no duty does: the server itself, or whoever holds a one-time link. They stand in the record of acts all the same. */
+export const ACTS_WITHOUT_DUTY = ['found-society', 'set-first-password', 'carry-out-retention'] as const
 
 /** Null when the actor may; otherwise the refusal to hand back. */
 export function mayNot(actor: Actor, act: Act): Refused<'not-allowed'> | null {

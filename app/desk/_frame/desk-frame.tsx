@@ -30,6 +30,9 @@ export const societyTabs = (society: string): readonly DeskTab[] => {
     { key: 'days', href: at, label: 'Days' },
     { key: 'members', href: `${at}/members`, label: 'Members' },
     { key: 'courses', href: `${at}/courses`, label: 'Courses' },
+    { key: 'officers', href: `${at}/officers`, label: 'Officers' },
+    { key: 'record', href: `${at}/record`, label: 'Record' },
+    { key: 'privacy', href: `${at}/privacy`, label: 'Privacy' },
   ]
 }
 
@@ -55,6 +58,7 @@ export function DeskFrame({ societySlug, societyName, tabs, current, folio, chil
       <Folio name={`${societyName} · the desk`} place={folio}>
         <span className="folio-acts acts">
           <Link href={`/${societySlug}`}>What the members see</Link>
+          <Link href="/desk/account">Your account</Link>
           <SignOut />
         </span>
       </Folio>

@@ -1,0 +1,87 @@
+// The record of acts as the committee reads it: each act in a few words, what it was and what it is.
+
+import type { ActArea, InWords } from '@/lib/facts/act-record'
+
+const ACTS: Readonly<Record<string, string>> = {
+  'found-society': 'founded the society',
+  'give-duty': 'gave a duty',
+  'end-duty': 'ended a duty',
+  'end-sessions': 'ended sessions',
+  'set-first-password': 'set the first password',
+  'keep-account': 'changed the own account',
+  'open-season': 'opened a season',
+  'keep-course': 'changed a course',
+  'keep-people': 'changed the member list',
+  'call-day': 'called a day',
+  'change-day': 'changed a day',
+  'enter-player': 'changed the entries',
+  'freeze-handicaps': 'froze the handicaps',
+  'change-handicap': 'changed a handicap',
+  'make-draw': 'changed the draw',
+  'publish-start': 'published the start or renewed a link',
+  'enter-score': 'keyed a card',
+  'take-card-in': 'took a card in',
+  'rule-on-card': 'ruled on a card',
+  'stop-play': 'stopped or resumed play',
+  'allow-on-board': 'chose what the board shows',
+  'close-day': 'closed or reopened a day',
+  'publish-result': 'published a result',
+  'keep-copies': 'kept a copy of the book',
+  'take-export': 'took an export',
+  'renew-page-key': 'renewed or ended a page link',
+  'correct-own-details': 'corrected the own details',
+  'leave-society': 'carried out a leaving',
+  'erase-person': 'took details out of the book',
+  'keep-privacy': 'changed the privacy settings',
+  'carry-out-retention': 'carried out the retention',
+}
+
+export const actInWords = (act: string): string => ACTS[act] ?? act.replaceAll('-', ' ')
+
+export const AREAS_IN_WORDS: Readonly<Record<ActArea, string>> = {
+  handicaps: 'handicaps',
+  money: 'money',
+  results: 'results',
+  entries: 'entries',
+  access: 'access',
+  day: 'the day',
+  book: 'the book',
+}
+
+export interface Change {
+  readonly what: string
+  readonly before: string | null
+  readonly after: string | null
+}
+
+/** One line for each thing that changed; the version a desk counts by is not told. */
+export function changesOf(before: InWords | null, after: InWords | null): readonly Change[] {
+  const keys = [...new Set([...Object.keys(before ?? {}), ...Object.keys(after ?? {})])]
+  return keys
+    .filter((key) => key !== 'version')
+    .map((what) => ({ what, before: said(before?.[what]), after: said(after?.[what]) }))
+}
+
+function said(value: InWords[string] | undefined): string | null {
+  if (value === undefined || value === null) return null
+  if (typeof value === 'boolean') return value ? 'yes' : 'no'
+  if (typeof value === 'string' || typeof value === 'number') return String(value)
+  return value.join(', ')
+}
+
+/** "First tee: 10:30 (was 10:00)" */
+export function changeInWords({ what, before, after }: Change): string {
+  if (after === null) return `${what}: taken out (was ${before})`
+  return before === null ? `${what}: ${after}` : `${what}: ${after} (was ${before})`
+}
+
+/** "two minutes ago", "at 10.30 am" is left to the screen. */
+export function agoInWords(at: Date, now: Date): string {
+  const minutes = Math.max(0, Math.round((now.getTime() - at.getTime()) / 60_000))
+  if (minutes < 1) return 'just now'
+  if (minutes < 60) return minutes === 1 ? 'one minute ago' : `${minutes} minutes ago`
+  const hours = Math.round(minutes / 60)
+  if (hours < 24) return hours === 1 ? 'an hour ago' : `${hours} hours ago`
+  const days = Math.round(hours / 24)
+  return days === 1 ? 'yesterday' : `${days} days ago`
+}
