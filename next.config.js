@@ -1,9 +1,28 @@
+const everywhere = [
+  { key: 'x-content-type-options', value: 'nosniff' },
+  { key: 'referrer-policy', value: 'same-origin' },
+  { key: 'x-frame-options', value: 'DENY' },
+  { key: 'cross-origin-opener-policy', value: 'same-origin' },
+  { key: 'cross-origin-resource-policy', value: 'same-origin' },
+  {
+    key: 'permissions-policy',
+    value:
+      'accelerometer=(), camera=(), display-capture=(), geolocation=(), gyroscope=(), magnetometer=(), microphone=(), midi=(), payment=(), usb=()',
+  },
+]
+// Pages get theirs from proxy.ts, with a number for each answer.
+const forMachines = "default-src 'none'; frame-ancestors 'none'; base-uri 'none'; form-action 'none'"
+// A worker is bound by the policy its own script came with: it fetches from this server and nowhere else.
+const forWorker = "default-src 'none'; connect-src 'self'; frame-ancestors 'none'"
+
 /** @type {import('next').NextConfig} */
 const config = {
   // Several servers may run from one folder (tests beside a desk): each with its own build folder.
   distDir: process.env.DAYBOOK_BUILD ?? '.next',
   // `npm test` and CI check the types; a newcomer's first start need not wait for them.
   typescript: { ignoreBuildErrors: true },
+  // Written into the pages when they are built: a phone tells the desk which build it runs.
+  env: { DAYBOOK_APP_BUILD: new Date().toISOString().slice(0, 16) },
   poweredByHeader: false,
   reactStrictMode: true,
   devIndicators: false,
@@ -16,6 +35,17 @@ const config = {
     'esbuild',
   ],
   outputFileTracingRoot: import.meta.dirname,
+  headers: async () => [
+    { source: '/:path*', headers: everywhere },
+    {
+      // A browser heeds this over https only; the front server says by which way the request came.
+      source: '/:path*',
+      has: [{ type: 'header', key: 'x-forwarded-proto', value: 'https' }],
+      headers: [{ key: 'strict-transport-security', value: 'max-age=31536000; includeSubDomains' }],
+    },
+    { source: '/api/:path*', headers: [{ key: 'content-security-policy', value: forMachines }] },
+    { source: '/card-worker.js', headers: [{ key: 'content-security-policy', value: forWorker }] },
+  ],
   turbopack: { root: import.meta.dirname },
 }
 

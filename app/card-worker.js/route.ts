@@ -15,7 +15,10 @@ export async function GET() {
     platform: 'browser',
     target: 'es2022',
     minify: process.env.NODE_ENV === 'production',
-    define: { FILES_NEVER_CHANGE: String(process.env.NODE_ENV === 'production') },
+    define: {
+      FILES_NEVER_CHANGE: String(process.env.NODE_ENV === 'production'),
+      'process.env.DAYBOOK_APP_BUILD': JSON.stringify(process.env.DAYBOOK_APP_BUILD ?? ''),
+    },
   })
   return new Response(built.outputFiles[0]?.text, {
     headers: { 'content-type': 'text/javascript; charset=utf-8', 'cache-control': 'no-cache' },

@@ -192,14 +192,6 @@ export const arrangeGroups = z.strictObject({
 })
 export type ArrangeGroups = z.input<typeof arrangeGroups>
 
-export const arrangeSides = z.strictObject({
-  dayId: id,
-  version: z.int(),
-  competitionId: id,
-  sides: z.array(z.array(id).min(1).max(4)).max(100),
-})
-export type ArrangeSides = z.input<typeof arrangeSides>
-
 export const publishStart = z.strictObject({ dayId: id, version: z.int() })
 export const renewGroupLink = z.strictObject({ dayId: id, groupId: id })
 
@@ -266,3 +258,6 @@ export const stopPlay = z.strictObject({
   reason: z.string().trim().min(3, 'Write the reason: everybody on the course reads it.').max(120),
 })
 export type StopPlay = z.input<typeof stopPlay>
+
+/** What a phone brought after its link had ended. */
+export const takeLateScores = z.strictObject({ dayId: id, deviceId: z.string().min(1).max(120) })

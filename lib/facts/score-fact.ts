@@ -36,6 +36,11 @@ export type DeviceFact = z.infer<typeof deviceFact>
 export const delivery = z.strictObject({
   deviceId: z.string().min(16).max(64),
   facts: z.array(deviceFact).min(1).max(200),
+  /** What the phone says of itself, for the desk: an older app says nothing. */
+  unsent: z.int().min(0).max(100_000).optional(),
+  app: z.string().max(40).optional(),
+  /** Group of the card on the phone: tells whose scores these are when the link has been renewed. */
+  group: z.string().min(1).max(40).optional(),
 })
 export type Delivery = z.infer<typeof delivery>
 

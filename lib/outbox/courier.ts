@@ -7,6 +7,8 @@ import { sendWaiting } from './sender'
 
 export interface Courier {
   readonly kick: () => void
+  /** The link is over and scores are still here: asks again, at most once a minute. */
+  readonly knock: () => void
   readonly stop: () => void
   /** What the server said when it would neither take nor refuse: shown beside the count. */
   readonly serverSays: () => string | null
@@ -20,6 +22,7 @@ interface Happenings {
   readonly stopped: () => void
 }
 
+const KNOCK_MS = 60_000
 // Another tab is sending; look again when it should be through.
 const BUSY_MS = 5_000
 
@@ -27,6 +30,8 @@ export function createCourier(link: string, phone: Phone, happenings: Happenings
   let running = false
   let again = false
   let over = false
+  let knocking = false
+  let knockedAt = Number.NEGATIVE_INFINITY
   let failures = 0
   let says: string | null = null
   let cancelTimer = () => {}
@@ -46,6 +51,8 @@ export function createCourier(link: string, phone: Phone, happenings: Happenings
 
   async function once(): Promise<void> {
     let some = false
+    const asksAgain = knocking
+    knocking = false
     const sent = await alone(
       phone.store,
       link,
@@ -53,10 +60,17 @@ export function createCourier(link: string, phone: Phone, happenings: Happenings
       phone.me,
       () => phone.now().getTime(),
       () =>
-        sendWaiting(phone.store, phone.post, link, phone.now, () => {
-          some = true
-          happenings.settledSome()
-        }),
+        sendWaiting(
+          phone.store,
+          phone.post,
+          link,
+          phone.now,
+          () => {
+            some = true
+            happenings.settledSome()
+          },
+          asksAgain,
+        ),
     )
     if (sent === 'busy') return wait(BUSY_MS)
     says = sent.kind === 'try-later' ? (sent.sentence ?? null) : null
@@ -82,8 +96,17 @@ export function createCourier(link: string, phone: Phone, happenings: Happenings
     else void run()
   }
 
+  function knock(): void {
+    const at = phone.now().getTime()
+    if (at - knockedAt < KNOCK_MS) return
+    knockedAt = at
+    knocking = true
+    kick()
+  }
+
   return {
     kick,
+    knock,
     stop() {
       over = true
       cancelTimer()

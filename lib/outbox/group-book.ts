@@ -84,7 +84,8 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
   }
 
   async function refresh(): Promise<void> {
-    const got = await phone.fetchPack(link)
+    const { deviceId } = await store.queue(link)
+    const got = await phone.fetchPack(link, { deviceId, unsent: (await store.waiting(link, 10_000)).length })
     outOfReach = got.kind === 'unknown'
     const now = phone.now().toISOString()
     if (got.kind === 'pack') {
@@ -96,6 +97,7 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
       if ((await store.queue(link)).ended) await store.setEnded(link, null)
     } else if (got.kind === 'ended') {
       await store.setEnded(link, { code: got.code, sentence: got.sentence, at: now })
+      if ((await store.waiting(link, 1)).length > 0) courier.knock()
     }
     await reload()
   }

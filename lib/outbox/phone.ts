@@ -2,14 +2,14 @@
 
 import type { PlayNow } from '@/lib/facts/play-stop'
 import type { LockManagerLike } from './one-sender'
-import type { Fetched } from './post'
+import type { Fetched, Looking } from './post'
 import type { Post } from './sender'
 import type { OutboxStore } from './store'
 
 export interface Phone {
   readonly store: OutboxStore
   readonly post: Post
-  readonly fetchPack: (link: string) => Promise<Fetched>
+  readonly fetchPack: (link: string, looking?: Looking) => Promise<Fetched>
   readonly locks: LockManagerLike | undefined
   readonly me: string
   readonly now: () => Date

@@ -6,6 +6,8 @@ import { isCardPack, isDeliveryAnswer, saidNo } from './check'
 import type { Post, Posted } from './sender'
 
 const PATIENCE_MS = 20_000
+// Set when the page and the worker are built.
+const APP = process.env.DAYBOOK_APP_BUILD
 
 export const address = (link: string) => `/api/group/${encodeURIComponent(link)}`
 
@@ -41,7 +43,7 @@ export const postDelivery: Post = async (link, delivery) => {
   const got = await ask(`${address(link)}/facts`, {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
-    body: JSON.stringify(delivery),
+    body: JSON.stringify(APP ? { ...delivery, app: APP } : delivery),
   })
   if (!got) return { kind: 'unknown' }
   const { response, body } = got
@@ -56,8 +58,21 @@ export type Fetched =
   | { readonly kind: 'ended'; readonly code: string; readonly sentence: string }
   | { readonly kind: 'unknown' }
 
-export async function fetchPack(link: string): Promise<Fetched> {
-  const got = await ask(address(link), { method: 'GET' })
+/** What the phone says of itself while it looks, for the desk's view of the course. */
+export interface Looking {
+  readonly deviceId: string
+  readonly unsent: number
+}
+
+export async function fetchPack(link: string, looking?: Looking): Promise<Fetched> {
+  const headers: Record<string, string> = looking
+    ? {
+        'x-daybook-device': looking.deviceId,
+        'x-daybook-unsent': String(looking.unsent),
+        ...(APP ? { 'x-daybook-app': APP } : {}),
+      }
+    : {}
+  const got = await ask(address(link), { method: 'GET', headers })
   if (!got) return { kind: 'unknown' }
   if (got.response.ok && isCardPack(got.body)) return { kind: 'pack', pack: got.body }
   return ended(got.response, got.body) ?? { kind: 'unknown' }

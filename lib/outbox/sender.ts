@@ -4,7 +4,8 @@
 //   waiting ──send──▶ answered ──settle──▶ more waiting? ─▶ send …      all settled ─▶ 'empty'
 //                │        └── the server has less than it once had ─▶ those facts wait again
 //                ├── unknown (no signal, cut answer, wrong page, 5xx) ─▶ 'try-later': nothing is concluded
-//                └── ended (link over, said in our own form) ─▶ 'ended': nothing more is sent, all of it stays
+//                └── ended (link over, said in our own form) ─▶ 'ended': nothing more is sent, all of it stays.
+//                    A knock asks once more, with everything, so that the desk can see it and may take it in.
 
 import type { Delivery, DeliveryAnswer } from '@/lib/facts/score-fact'
 import type { OutboxStore } from './store'
@@ -25,6 +26,7 @@ export type Sent =
   | { readonly kind: 'try-later'; readonly waitSeconds?: number; readonly sentence?: string }
 
 const AT_ONCE = 50
+const AT_THE_DOOR = 200
 
 export async function sendWaiting(
   store: OutboxStore,
@@ -32,15 +34,23 @@ export async function sendWaiting(
   link: string,
   now: () => Date,
   settledSome: () => void = () => {},
+  knocking = false,
 ): Promise<Sent> {
   for (;;) {
     const queue = await store.queue(link)
-    if (queue.ended) return { kind: 'ended' }
-    const waiting = await store.waiting(link, AT_ONCE)
+    if (queue.ended && !knocking) return { kind: 'ended' }
+    const unsent = await store.waiting(link, 10_000)
+    const waiting = unsent.slice(0, knocking ? AT_THE_DOOR : AT_ONCE)
     const oldest = waiting[0]
     if (!oldest) return { kind: 'empty' }
 
-    const posted = await post(link, { deviceId: queue.deviceId, facts: waiting.map((kept) => kept.fact) })
+    const group = (await store.pack(link))?.pack.group.id
+    const posted = await post(link, {
+      deviceId: queue.deviceId,
+      facts: waiting.map((kept) => kept.fact),
+      unsent: unsent.length,
+      ...(group ? { group } : {}),
+    })
     // From here on it is bookkeeping: a fault in it is a bug to be seen, and must not be taken for a lost connection.
     if (posted.kind === 'unknown') return { ...posted, kind: 'try-later' }
     if (posted.kind === 'ended') {

@@ -28,6 +28,11 @@ export async function groupOfCode(code: string): Promise<GroupBehind | null> {
   return behind(await book().group.findUnique({ where: { code }, select: columns }))
 }
 
+/** By its own id, as a phone that once had the pack knows it. */
+export async function groupOfId(groupId: string): Promise<GroupBehind | null> {
+  return behind(await book().group.findUnique({ where: { id: groupId }, select: columns }))
+}
+
 function behind(
   group: {
     id: string

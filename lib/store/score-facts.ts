@@ -14,6 +14,12 @@ export function deskDevice(societyId: string, userId: string): string {
   return `desk.${societyId}.${userId}`
 }
 
+/** What a phone tells of itself with whatever it sends. */
+export interface PhoneSays {
+  readonly unsent?: number
+  readonly appVersion?: string
+}
+
 /**
  * Takes the device's row, and with it the write lock, before anything is read. Answers the last number we have; null
  * when the group it should belong to is not there.
@@ -22,12 +28,13 @@ export async function takeDevice(
   tx: Tx,
   device: { readonly id: string; readonly societyId: string; readonly groupId: string | null },
   now: Date,
+  says: PhoneSays = {},
 ): Promise<number | null> {
-  const seen = await tx.device.updateMany({ where: { id: device.id }, data: { lastSeen: now } })
+  const seen = await tx.device.updateMany({ where: { id: device.id }, data: { lastSeen: now, ...says } })
   if (seen.count === 0) {
     const { groupId, societyId } = device
     if (groupId !== null && (await tx.group.count({ where: { id: groupId, societyId } })) === 0) return null
-    await tx.device.create({ data: { ...device, lastSeq: 0, firstSeen: now, lastSeen: now } })
+    await tx.device.create({ data: { ...device, ...says, lastSeq: 0, firstSeen: now, lastSeen: now } })
     return 0
   }
   const row = await tx.device.findUniqueOrThrow({ where: { id: device.id }, select: { lastSeq: true } })
@@ -50,10 +57,27 @@ export async function earlierAnswers(
   const where = { deviceId, seq: { in: [...seqs] } }
   const late = await tx.scoreFact.findMany({ where: { ...where, late: true }, select: { seq: true } })
   const refused = await tx.refusedFact.findMany({ where, select: { seq: true, code: true, sentence: true } })
+  const takenIn = await takenAfterEnd(tx, deviceId, refused)
   const answers = new Map<number, FactAnswer>(seqs.map((seq) => [seq, { seq, answer: 'received' }]))
   for (const { seq } of late) answers.set(seq, { seq, answer: 'late', sentence: LATE_BEFORE })
-  for (const one of refused) answers.set(one.seq, { ...one, answer: 'refused' })
+  for (const one of refused) if (!takenIn.has(one.seq)) answers.set(one.seq, { ...one, answer: 'refused' })
   return answers
+}
+
+/** What came after the link's end was refused then; what the desk took in since is answered as taken. */
+export const AFTER_END = 'link-ended'
+
+async function takenAfterEnd(
+  tx: Tx,
+  deviceId: string,
+  refused: readonly { readonly seq: number; readonly code: string }[],
+): Promise<ReadonlySet<number>> {
+  const seqs = refused.filter((one) => one.code === AFTER_END).map((one) => one.seq)
+  if (!seqs.length) return new Set()
+  const where = { deviceId, seq: { in: seqs } }
+  const scores = await tx.scoreFact.findMany({ where, select: { seq: true } })
+  const signatures = await tx.signature.findMany({ where, select: { seq: true } })
+  return new Set([...scores, ...signatures].map((one) => one.seq))
 }
 
 const LATE_BEFORE = 'The score came after the card was closed. It is kept as a late fact for the desk.'

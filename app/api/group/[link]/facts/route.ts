@@ -2,19 +2,24 @@
 
 import { refused } from '@/lib/result'
 import { deliverFacts } from '@/lib/society/enter-score'
+import { holdLateScores } from '@/lib/society/hold-late-scores'
 import { scorerOf } from '@/lib/society/who-is-asking'
+import { bodyOf } from '../../delivery-body'
 import { mayDeliver } from '../../delivery-rate'
 import { noGroup } from '../../no-group'
 
 export const dynamic = 'force-dynamic'
 
-const MOST_BYTES = 128 * 1024
 const STATUS = { 'not-understood': 400, 'not-allowed': 403, 'no-such-group': 404, gap: 409 } as const
 
 export async function POST(request: Request, { params }: { params: Promise<{ link: string }> }) {
   const { link } = await params
   const actor = await scorerOf(link)
-  if (!actor.ok) return noGroup(actor)
+  if (!actor.ok) {
+    const knock = await bodyOf(request)
+    const held = typeof knock === 'string' ? null : await holdLateScores(link, knock.json)
+    return held ? Response.json(held, { headers: { 'cache-control': 'no-store' } }) : noGroup(actor)
+  }
   if (!mayDeliver(actor.value.groupId, Date.now()))
     return Response.json(refused('too-many-tries', 'Too many deliveries at once. The scores are kept on the phone.'), {
       status: 429,
@@ -30,15 +35,4 @@ export async function POST(request: Request, { params }: { params: Promise<{ lin
   const answer = await deliverFacts(actor.value, body.json, new Date())
   if (!answer.ok) return Response.json(answer, { status: STATUS[answer.code] })
   return Response.json(answer.value, { headers: { 'cache-control': 'no-store' } })
-}
-
-async function bodyOf(request: Request): Promise<{ json: unknown } | 'too-long' | 'not-json'> {
-  if (Number(request.headers.get('content-length') ?? 0) > MOST_BYTES) return 'too-long'
-  const bytes = await request.arrayBuffer()
-  if (bytes.byteLength > MOST_BYTES) return 'too-long'
-  try {
-    return { json: JSON.parse(new TextDecoder().decode(bytes)) }
-  } catch {
-    return 'not-json'
-  }
 }

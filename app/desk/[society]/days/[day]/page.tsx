@@ -5,8 +5,11 @@ import { LiveRefresh } from '@/app/desk/_frame/live-refresh'
 import { officerOr } from '@/app/desk/_frame/officer'
 import { clock, inWords, longDate } from '@/app/desk/_frame/words'
 import type { DeskDay } from '@/lib/boards/desk-views'
+import { PLAY_CAUTION, playSentence } from '@/lib/boards/play-in-words'
+import { isStopped, playNow } from '@/lib/facts/play-stop'
 import { deskDay } from '@/lib/society/desk-day'
 import { handicapTable } from '@/lib/society/freeze-handicaps'
+import { houseZone } from '@/lib/society/house-zone'
 import { Competitions } from './competitions'
 import { Duties } from './duties'
 import { StartTable } from './start-table'
@@ -45,6 +48,7 @@ export default async function Day({ params }: { params: Promise<{ society: strin
         </div>
         <ToGo day={found.value} />
       </div>
+      <OutNow day={found.value} at={at} />
       <Counts day={found.value} at={at} />
       {cautions.map((caution) => (
         <Notice key={caution} kind="waits" word="Worth a look">
@@ -96,6 +100,37 @@ export default async function Day({ params }: { params: Promise<{ society: strin
         </section>
       ) : null}
     </DeskFrame>
+  )
+}
+
+/** While groups are out: the way to them, and that play is stopped. */
+function OutNow({ day, at }: { readonly day: DeskDay; readonly at: string }) {
+  const { record } = day
+  if (record.status !== 'in-play' && record.status !== 'frozen') return null
+  const play = playNow(record.playStops)
+  if (isStopped(play))
+    return (
+      <Notice
+        kind="differs"
+        word="Stopped"
+        acts={
+          <Link className="btn" href={`${at}/course#stop`}>
+            On the course
+          </Link>
+        }
+      >
+        <p>
+          <b>{playSentence(play, houseZone())}</b> {PLAY_CAUTION[0]}
+        </p>
+      </Notice>
+    )
+  if (record.status !== 'in-play') return null
+  return (
+    <p className="acts">
+      <Link className="btn" href={`${at}/course`}>
+        Where everybody is
+      </Link>
+    </p>
   )
 }
 

@@ -1,0 +1,47 @@
+'use server'
+
+import type { ActState } from '@/app/desk/_form/act-state'
+import { answer } from '@/app/desk/_form/answer'
+import { count } from '@/app/desk/_frame/words'
+import { PLAY_STOP_KINDS } from '@/lib/facts/play-stop'
+import { stopPlay } from '@/lib/society/stop-play'
+import { takeLateScores } from '@/lib/society/take-late-scores'
+
+interface Where {
+  readonly society: string
+  readonly dayId: string
+}
+
+export async function tellTheCourse(where: Where, before: ActState, form: FormData): Promise<ActState> {
+  const kind = PLAY_STOP_KINDS.find((one) => one === form.get('kind')) ?? 'stop-at-once'
+  const reason = String(form.get('reason') ?? '')
+  return answer(
+    before,
+    form,
+    where.society,
+    (actor) => stopPlay(actor, { dayId: where.dayId, kind, reason }),
+    (play) =>
+      play.kind === 'resume' ? 'Every card says that play is resumed.' : 'Every card says that play is stopped.',
+  )
+}
+
+export async function takeTheLate(
+  where: Where & { readonly deviceId: string },
+  before: ActState,
+  form: FormData,
+): Promise<ActState> {
+  return answer(
+    before,
+    form,
+    where.society,
+    (actor) => takeLateScores(actor, { dayId: where.dayId, deviceId: where.deviceId }),
+    ({ taken, late, refused }) =>
+      [
+        `${count(taken, 'score')} taken in.`,
+        late > 0 ? `${count(late, 'late fact')} kept and not counted: the card is closed.` : '',
+        refused > 0 ? `${refused} could not be taken.` : '',
+      ]
+        .filter(Boolean)
+        .join(' '),
+  )
+}

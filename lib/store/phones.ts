@@ -1,0 +1,83 @@
+import 'server-only'
+import type { DeviceFact } from '@/lib/facts/score-fact'
+import { deviceFact } from '@/lib/facts/score-fact'
+import { reading, type Tx } from './client'
+import { AFTER_END, type PhoneSays } from './score-facts'
+
+export interface PhoneRecord {
+  readonly deviceId: string
+  readonly groupId: string
+  readonly lastSeen: Date
+  readonly unsent: number
+  readonly appVersion: string | null
+}
+
+/** Every phone that was heard of in the groups of a day. */
+export async function phonesOfDay(dayId: string): Promise<PhoneRecord[]> {
+  const rows = await reading().device.findMany({
+    where: { group: { round: { dayId } } },
+    select: { id: true, groupId: true, lastSeen: true, unsent: true, appVersion: true },
+    orderBy: { lastSeen: 'desc' },
+  })
+  return rows.flatMap(({ id, groupId, ...row }) => (groupId === null ? [] : [{ deviceId: id, groupId, ...row }]))
+}
+
+/** What a phone says while it only looks. A phone nobody has heard of yet gets its row with its first score. */
+export async function notePhone(tx: Tx, deviceId: string, says: PhoneSays, now: Date): Promise<void> {
+  await tx.device.updateMany({ where: { id: deviceId }, data: { lastSeen: now, ...says } })
+}
+
+export interface HeldFact {
+  readonly deviceId: string
+  readonly seq: number
+  readonly fact: DeviceFact
+  readonly heldAt: Date
+}
+
+/** Facts that came after their link had ended and that nobody has taken in yet, in the order they were written. */
+export async function heldFacts(
+  tx: Pick<Tx, 'refusedFact' | 'device'>,
+  which: { readonly dayId: string } | { readonly deviceId: string },
+): Promise<HeldFact[]> {
+  const rows = await tx.refusedFact.findMany({
+    where: {
+      code: AFTER_END,
+      ...('dayId' in which ? { device: { group: { round: { dayId: which.dayId } } } } : { deviceId: which.deviceId }),
+    },
+    select: { deviceId: true, seq: true, fact: true, refusedAt: true, device: { select: { lastSeq: true } } },
+    orderBy: [{ deviceId: 'asc' }, { seq: 'asc' }],
+  })
+  // A number the device has passed is settled: the desk took it in.
+  return rows
+    .filter((row) => row.seq > row.device.lastSeq)
+    .map(({ deviceId, seq, fact, refusedAt }) => ({
+      deviceId,
+      seq,
+      fact: deviceFact.parse(JSON.parse(fact)),
+      heldAt: refusedAt,
+    }))
+}
+
+export const heldNow = (dayId: string): Promise<HeldFact[]> => heldFacts(reading(), { dayId })
+
+/** Numbers of a device that are held already. */
+export async function heldSeqs(tx: Tx, deviceId: string): Promise<ReadonlySet<number>> {
+  const rows = await tx.refusedFact.findMany({ where: { deviceId }, select: { seq: true } })
+  return new Set(rows.map((row) => row.seq))
+}
+
+export async function phonesOfGroup(tx: Tx, groupId: string): Promise<number> {
+  return tx.device.count({ where: { groupId } })
+}
+
+/** The group a phone of that day belongs to; null when it is no phone of that day and society. */
+export async function groupOfPhone(
+  tx: Tx,
+  which: { readonly societyId: string; readonly dayId: string; readonly deviceId: string },
+): Promise<{ readonly groupId: string; readonly number: number } | null> {
+  const row = await tx.device.findFirst({
+    where: { id: which.deviceId, societyId: which.societyId, group: { round: { dayId: which.dayId } } },
+    select: { group: { select: { id: true, number: true } } },
+  })
+  return row?.group ? { groupId: row.group.id, number: row.group.number } : null
+}
