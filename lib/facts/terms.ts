@@ -57,6 +57,10 @@ export const competitionTerms = z.strictObject({
   custom: fiveChoices.optional(),
   ...rarerTerms,
 })
+/** Each of the rarer terms by itself: what can be read is read back while the rest is still being typed. */
+export const rarerTermsSchema = z.strictObject(rarerTerms)
+export type RarerTerms = z.infer<typeof rarerTermsSchema>
+
 export type CompetitionTerms = z.infer<typeof competitionTerms>
 
 /** Last nine, six, three and the last hole, then the same of the first nine. Committee Procedures 5A(6). */

@@ -1,5 +1,6 @@
 // Calls a day: a date, a course with its tees, a start, and the competitions played on the same cards.
 
+import { randomInt } from 'node:crypto'
 import { dayWords } from '@/lib/boards/acts-in-words'
 import { proposedFor } from '@/lib/boards/format-of-competition'
 import type { Actor } from '@/lib/facts/actor'
@@ -38,7 +39,7 @@ export async function callDay(actor: Actor, input: CallDay, now: Date = new Date
     if (!course) return notFound('course')
     const day = dayToKeep(form, season, course)
     if (!day.ok) return day
-    const slug = await freeDaySlug(tx, societyId, slugOf(form.name, form.date))
+    const slug = await freeDaySlug(tx, societyId, addressOf(form.name, form.date))
     const dayId = await insertDay(tx, societyId, season.seasonId, slug, day.value, now)
     const record = { act: 'call-day', area: 'day' as const, subject: form.name, subjectId: dayId, version: 1 }
     await recordAct(tx, actor, { ...record, after: dayWords(day.value) }, now)
@@ -47,7 +48,7 @@ export async function callDay(actor: Actor, input: CallDay, now: Date = new Date
 }
 
 /** "spring-cup-2026": readable in an address, and free of letters that an address would have to spell out. */
-function slugOf(name: string, date: string): string {
+export function addressOf(name: string, date: string): string {
   const plain = name
     .normalize('NFKD')
     .replace(/[\p{M}'’]/gu, '')
@@ -145,8 +146,20 @@ function again(one: DayRecord['competitions'][number], players: number, date: st
   return {
     name: one.name,
     format: one.format,
-    terms: one.terms.allowanceFrom === 'published' ? { ...one.terms, ...figureOf(fresh) } : one.terms,
+    terms: freshLots(one.terms.allowanceFrom === 'published' ? { ...one.terms, ...figureOf(fresh) } : one.terms),
     prizes: one.prizes.map(({ number: _, ...prize }) => prize),
+  }
+}
+
+/** A lot that everybody knows from the last day is none: each day draws its own. */
+function freshLots(terms: CompetitionInput['terms']): CompetitionInput['terms'] {
+  const lot = () => randomInt(1_000_000)
+  const steps = terms.ties.steps.map((step) => (step.kind === 'lot' ? { ...step, seed: lot() } : step))
+  const { missing } = terms
+  return {
+    ...terms,
+    ties: { ...terms.ties, steps },
+    ...(missing?.kind === 'drawn' ? { missing: { ...missing, seed: lot() } } : {}),
   }
 }
 

@@ -8,6 +8,7 @@ import type { callDay } from '@/lib/facts/commands'
 import { contradictions } from '@/lib/facts/format-choices'
 import { whyNotYet } from '@/lib/facts/formats-offered'
 import type { CompetitionTerms } from '@/lib/facts/terms'
+import { termsThatDoNotFit } from '@/lib/facts/terms-that-fit'
 import { type Fault, ok, type Result } from '@/lib/result'
 import { editionFor } from '@/lib/rules/editions/editions'
 import { FORMATS } from '@/lib/rules/formats/catalogue'
@@ -118,15 +119,43 @@ function competitionFaults(form: DayForm, course: CourseKept): readonly Fault[] 
     if (notYet !== null) faults.push({ place: `${place}.format`, sentence: notYet })
     if (format.namedHolesTimes !== undefined && !one.terms.namedHoles?.length)
       faults.push({ place: `${place}.terms.namedHoles`, sentence: 'Name the holes that count double.' })
-    for (const hole of one.terms.namedHoles ?? [])
-      if (!onCard(hole)) faults.push({ place: `${place}.terms.namedHoles`, sentence: `The day has no hole ${hole}.` })
+    for (const term of ['namedHoles', 'countedHoles'] as const)
+      for (const hole of one.terms[term] ?? [])
+        if (!onCard(hole)) faults.push({ place: `${place}.terms.${term}`, sentence: `The day has no hole ${hole}.` })
+    for (const { term, inside, sentence } of termsThatDoNotFit(one.terms, format))
+      faults.push({ place: `${place}.terms.${term}${inside}`, sentence })
+    faults.push(...divisionFaults(one, place))
     ties.steps.forEach((step, number) => {
       if ((step.kind === 'last' && step.holes > form.holes) || (step.kind === 'first-nine-last' && form.holes === 9))
         faults.push({
           place: `${place}.terms.ties.steps[${number}]`,
           sentence: 'That step of the countback has more holes than the day.',
         })
+      if (step.kind === 'holes' && (step.from > step.to || step.to > form.holes))
+        faults.push({
+          place: `${place}.terms.ties.steps[${number}]`,
+          sentence: `A window runs from a hole to a later one, and the day has ${form.holes}.`,
+        })
     })
+  })
+  return faults
+}
+
+/** Two divisions of one name cannot be told apart, and a prize needs the division it is won in. */
+function divisionFaults({ terms, prizes }: DayForm['competitions'][number], place: string): readonly Fault[] {
+  const divisions = terms.divisions ?? []
+  const faults: Fault[] = []
+  divisions.forEach(({ id, name }, at) => {
+    const twin = divisions.findIndex((one) => one.id === id || one.name.toLowerCase() === name.toLowerCase())
+    if (twin < at)
+      faults.push({ place: `${place}.terms.divisions[${at}].name`, sentence: `Two divisions are called ${name}.` })
+  })
+  prizes.forEach(({ division, name }, at) => {
+    if (division && !divisions.some((one) => one.id === division))
+      faults.push({
+        place: `${place}.prizes[${at}].division`,
+        sentence: `${name} is for a division that the terms do not have.`,
+      })
   })
   return faults
 }

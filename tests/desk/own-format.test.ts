@@ -43,9 +43,8 @@ describe('the list of formats', () => {
     const runs = FORMATS.filter((one) => whyNotYet(one) === null).map((one) => one.id)
     expect([...listed].sort()).toEqual([...runs].sort())
     expect(listed).toContain('stableford')
-    expect(listed).not.toContain('skins')
-    expect(listed).not.toContain('four-ball-match')
-    expect(listed).not.toContain('best-2-of-5-stableford')
+    expect(listed).toContain('skins')
+    expect(listed).toContain('four-ball-match')
   })
 })
 
@@ -96,42 +95,5 @@ describe('a format of the society’s own', () => {
     expect(pairs.allowance).toBe('85')
     const none = withOwn(pairs, { ...own, chosen: { ...own.chosen, strokes: 'none' } }, 36, EDITION)
     expect(none.allowance).toBe('0')
-  })
-})
-
-describe('the rarer terms', () => {
-  it('are read from the form, and those it does not ask for come along unchanged', () => {
-    const { terms } = read({
-      format: 'double-point-stableford',
-      'terms.namedHoles': '3, 7 18',
-      'terms.handicapLimit.men': '24',
-      'terms.handicapLimit.women': '',
-      'terms.kept': JSON.stringify({ notPlayed: 'level' }),
-    })
-    expect(terms).toMatchObject({ namedHoles: [3, 7, 18], handicapLimit: { men: 24 }, notPlayed: 'level' })
-    const again = draftOf({ ...read({ format: 'stableford' }), terms })
-    expect(again.namedHoles).toBe('3, 7, 18')
-    expect(again.limit).toEqual({ men: 24 })
-    expect(again.kept).toEqual({ notPlayed: 'level' })
-  })
-
-  it.each([
-    ['net-double-bogey', '', { kind: 'net-double-bogey' }],
-    ['double-par', '', { kind: 'double-par' }],
-    ['fixed', '8', { kind: 'fixed', strokes: 8 }],
-  ])('the maximum %s %s', (kind, strokes, maximum) => {
-    const one = read({ format: 'maximum-score', 'terms.maximum': kind, 'terms.maximum.strokes': strokes })
-    expect(one.terms.maximum).toEqual(maximum)
-  })
-
-  it.each([
-    [{ 'terms.maximum': 'fixed', 'terms.maximum.strokes': '' }, 'terms.maximum.strokes'],
-    [{ 'terms.maximum': 'fixed', 'terms.maximum.strokes': '40' }, 'terms.maximum.strokes'],
-    [{ 'terms.namedHoles': 'three' }, 'terms.namedHoles'],
-    [{ 'terms.handicapLimit.men': '120' }, 'terms.handicapLimit.men'],
-  ])('%j is refused at %s', (fields, place) => {
-    const answer = callDay.safeParse(readDayForm(typed({ format: 'maximum-score', ...fields })))
-    expect(answer.error?.issues.map((one) => one.path.join('.'))).toEqual([`competitions.0.${place}`])
-    expect(answer.error?.issues[0]?.message).toMatch(/^(The most|Write the|A limit)/)
   })
 })

@@ -20,12 +20,13 @@ interface Props {
   readonly expected: number
   readonly edition: string
   readonly only: boolean
+  readonly words: readonly string[]
   readonly onChange: (draft: CompetitionDraft) => void
   readonly onLeaveOut: () => void
 }
 
 /** One competition on the day's cards: its format, its allowance with where it comes from, its ties and its prizes. */
-export function CompetitionFields({ draft, place, expected, edition, only, onChange, onLeaveOut }: Props) {
+export function CompetitionFields({ draft, place, expected, edition, only, words, onChange, onLeaveOut }: Props) {
   const at = `competitions[${place}]`
   const play = playOf(draft)
   const format = formatOfCompetition({ id: at, ...play }, FORMATS)
@@ -84,11 +85,15 @@ export function CompetitionFields({ draft, place, expected, edition, only, onCha
         <SelectField
           name={`${at}.ties`}
           label="Ties"
-          initial={kept}
-          hint={kept === 'countback' ? 'Committee Procedures 5A(6)' : undefined}
+          value={kept}
+          onChange={(id) => {
+            const chosen = TIE_CHOICES.find((one) => one.id === id)
+            if (chosen) onChange({ ...draft, ties: { ...draft.ties, steps: [...chosen.steps] } })
+          }}
+          hint={kept === 'countback' ? 'Committee Procedures 5A(6)' : 'Step by step under More terms.'}
           options={[
             ...TIE_CHOICES.map((one) => ({ value: one.id, label: one.label })),
-            ...(kept === KEPT_AS_IT_IS ? [{ value: KEPT_AS_IT_IS, label: 'As it was on the day before' }] : []),
+            ...(kept === KEPT_AS_IT_IS ? [{ value: KEPT_AS_IT_IS, label: 'Steps of your own, below' }] : []),
           ]}
         />
         {kept === KEPT_AS_IT_IS ? (
@@ -97,7 +102,13 @@ export function CompetitionFields({ draft, place, expected, edition, only, onCha
         <SelectField
           name={`${at}.ties.holesCount`}
           label="Which holes are the last nine"
-          initial={draft.ties.holesCount}
+          value={draft.ties.holesCount}
+          onChange={(holesCount) =>
+            onChange({
+              ...draft,
+              ties: { ...draft.ties, holesCount: holesCount === 'as-played' ? 'as-played' : 'by-number' },
+            })
+          }
           options={[
             { value: 'by-number', label: 'Holes 10 to 18, wherever a group began' },
             { value: 'as-played', label: 'The last nine as each group played them' },
@@ -114,19 +125,19 @@ export function CompetitionFields({ draft, place, expected, edition, only, onCha
       ) : (
         <p className="small second">{format?.sentence}</p>
       )}
-      {Object.keys(draft.kept).length > 0 ? (
-        <input type="hidden" name={`${at}.terms.kept`} value={JSON.stringify(draft.kept)} />
-      ) : null}
       <PrizeFields
         at={at}
         prizes={draft.prizes}
+        divisions={draft.more.divisions}
         onChange={(prizes) => onChange({ ...draft, prizes })}
         onAdd={() => onChange({ ...draft, prizes: [...draft.prizes, newPrize(draft.prizes.length + 1)] })}
       />
       <Choice type="checkbox" name={`${at}.guestPrizes`} initial={draft.guestPrizes}>
         Guests may win every prize of this competition
       </Choice>
-      <MoreTerms at={at} draft={draft} oneBall={format?.ball === 'one'} />
+      {format ? (
+        <MoreTerms at={at} draft={draft} format={format} edition={edition} words={words} onChange={onChange} />
+      ) : null}
       {only ? null : (
         <p className="acts">
           <button type="button" className="btn plain" onClick={onLeaveOut}>

@@ -4,12 +4,13 @@ import { type ReactNode, useState } from 'react'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Field, SelectField, Send } from '@/app/desk/_form/field'
+import { prizeRuleInWords } from '@/lib/boards/terms-in-words'
 import type { CallDay } from '@/lib/facts/commands'
+import { ONE_PRIZE, type OnePrize } from '@/lib/facts/terms'
 import type { Gender } from '@/lib/rules/day'
 import { editionFor, editionOf } from '@/lib/rules/editions/editions'
 import { CompetitionFields } from './competition-fields'
 import { draftOf, intervalAdvice, newCompetition, proposedAgain } from './drafts'
-import { NOT_OFFERED } from './format-select'
 
 export interface CourseChoice {
   readonly id: string
@@ -34,15 +35,18 @@ interface Props {
   readonly send: string
   /** Why course, tees and terms can no longer be changed; null before the freeze. */
   readonly fixed: string | null
+  /** Words on the members' pages, for divisions. */
+  readonly words: readonly string[]
   readonly children?: ReactNode
 }
 
-export function DayForm({ action, label, day, courses, expected: before, send, fixed, children }: Props) {
+export function DayForm({ action, label, day, courses, expected: before, send, fixed, words, children }: Props) {
   const [courseId, setCourse] = useState(day.courseId || courses[0]?.id || '')
   const [date, setDate] = useState(day.date)
   const [expected, setExpected] = useState(before)
   const [start, setStart] = useState({ kind: day.startKind ?? 'tee-times', minutes: day.intervalMinutes })
   const [drafts, setDrafts] = useState(() => day.competitions.map(draftOf))
+  const [onePrize, setOnePrize] = useState<OnePrize>(day.competitions[0]?.terms.onePrize ?? 'by-order')
   const edition = editionFor(date)
   const course = courses.find((one) => one.id === courseId)
   const advice = intervalAdvice(start.minutes, start.kind)
@@ -141,7 +145,6 @@ export function DayForm({ action, label, day, courses, expected: before, send, f
       <section aria-labelledby="comps-h">
         <h2 id="comps-h">Competitions on the same cards</h2>
         {fixed ? <p className="second">{fixed}</p> : null}
-        <p className="small second">{NOT_OFFERED}</p>
         {drafts.map((draft, place) => (
           <CompetitionFields
             key={draft.key}
@@ -150,6 +153,7 @@ export function DayForm({ action, label, day, courses, expected: before, send, f
             expected={expected}
             edition={edition}
             only={drafts.length === 1}
+            words={words}
             onChange={(changed) => setDrafts(drafts.with(place, changed))}
             onLeaveOut={() => setDrafts(drafts.filter((one) => one !== draft))}
           />
@@ -163,6 +167,20 @@ export function DayForm({ action, label, day, courses, expected: before, send, f
             Add a competition
           </button>
         </p>
+        <div className="fields">
+          <SelectField
+            name="onePrize"
+            label="Prizes a player may take"
+            value={onePrize}
+            onChange={(rule) => setOnePrize(ONE_PRIZE.find((one) => one === rule) ?? 'by-order')}
+            hint={prizeRuleInWords(onePrize)}
+            options={[
+              { value: 'by-order', label: 'One, in the order of the lists' },
+              { value: 'by-value', label: 'One, the most valuable first' },
+              { value: 'as-many', label: 'As many as are won' },
+            ]}
+          />
+        </div>
       </section>
       <p className="acts">
         <Send kind="first">{send}</Send>

@@ -7,6 +7,7 @@ import { type CompetitionTerms, PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
 import { intervalCaution } from '@/lib/rules/draw/interval'
 import { formatOf } from '@/lib/rules/formats/catalogue'
 import type { FiveChoices } from '@/lib/rules/formats/format'
+import { type MoreDraft, moreOf, NO_MORE } from './more-draft'
 import { choicesOf, OWN_FORMAT, type OwnFormat, ownFrom } from './own-format'
 import { writtenAllowance } from './read-day-form'
 
@@ -15,6 +16,8 @@ export interface PrizeDraft {
   readonly name: string
   readonly place: number
   readonly eligible: 'everybody' | 'members' | 'guests'
+  /** Id of a division; empty for the whole field. */
+  readonly division: string
   readonly value: string
 }
 
@@ -32,8 +35,7 @@ export interface CompetitionDraft {
   readonly maximum: CompetitionTerms['maximum']
   readonly namedHoles: string
   readonly limit: NonNullable<CompetitionTerms['handicapLimit']>
-  /** Terms the form does not ask for, kept as they were. */
-  readonly kept: Partial<CompetitionTerms>
+  readonly more: MoreDraft
   readonly guestPrizes: boolean
   readonly prizes: readonly PrizeDraft[]
 }
@@ -43,18 +45,7 @@ const key = () => `row ${++made}`
 
 export function draftOf(competition: CallDay['competitions'][number]): CompetitionDraft {
   const { terms } = competition
-  const {
-    allowance,
-    allowanceFrom,
-    allowanceReason,
-    ties,
-    maximum,
-    guests,
-    custom,
-    namedHoles,
-    handicapLimit,
-    ...kept
-  } = terms
+  const { allowance, allowanceFrom, allowanceReason, ties, maximum, guests, custom, namedHoles, handicapLimit } = terms
   return {
     key: key(),
     name: competition.name,
@@ -67,13 +58,14 @@ export function draftOf(competition: CallDay['competitions'][number]): Competiti
     maximum,
     namedHoles: namedHoles?.join(', ') ?? '',
     limit: handicapLimit ?? {},
-    kept,
+    more: moreOf(terms),
     guestPrizes: guests === 'for-every-prize',
     prizes: competition.prizes.map((prize) => ({
       key: key(),
       name: prize.name,
       place: prize.place,
       eligible: prize.eligible,
+      division: prize.division ?? '',
       value: prize.valuePence === null ? '' : String(prize.valuePence / 100),
     })),
   }
@@ -92,7 +84,7 @@ export function newCompetition(format: string, expected: number, edition: string
     maximum: undefined,
     namedHoles: '',
     limit: {},
-    kept: {},
+    more: NO_MORE,
     guestPrizes: false,
     prizes: [newPrize(1)],
   }
@@ -103,6 +95,7 @@ export const newPrize = (place: number): PrizeDraft => ({
   name: ['Winner', 'Second', 'Third'][place - 1] ?? `${place}th`,
   place,
   eligible: 'members',
+  division: '',
   value: '',
 })
 
@@ -125,7 +118,6 @@ export function withFormat(
   const named = draft.name === '' || draft.name === formatOf(draft.format)?.name
   const begin = formatOf(draft.format) ?? formatOf('stableford')
   const own = format === OWN_FORMAT && begin !== null ? ownFrom(begin, '') : null
-  const { divisions } = draft.kept
   return {
     ...draft,
     format,
@@ -134,7 +126,7 @@ export function withFormat(
     allowance: writtenAllowance(proposedFor(playOf({ format, own }), expected, edition).allowance),
     ownFigure: false,
     reason: '',
-    kept: divisions ? { divisions } : {},
+    more: { ...NO_MORE, divisions: draft.more.divisions },
   }
 }
 

@@ -24,11 +24,11 @@ export const SHELVES: readonly Shelf[] = [
   shelf('Teams', (one) => one.family === 'teams' && !isBestOf(one)),
   shelf('Teams of three, best scores', (one) => isBestOf(one) && one.sideSize === 3),
   shelf('Teams of four, best scores', (one) => isBestOf(one) && one.sideSize === 4),
+  shelf('Teams of five, best scores', (one) => isBestOf(one) && one.sideSize === 5),
+  shelf('Teams of six, best scores', (one) => isBestOf(one) && one.sideSize === 6),
   shelf('Matches', (one) => one.family === 'matches'),
+  shelf('Games inside the group', (one) => one.family === 'group games'),
 ]
-
-export const NOT_OFFERED =
-  'Not on the list: matches between sides (any two cards of the day can be read as a match afterwards), games shared inside the group, and sides of five or six, which no group of the draw can hold.'
 
 interface Props {
   readonly name: string

@@ -1,15 +1,17 @@
 'use client'
 
 import type { PrizeDraft } from './drafts'
+import type { DivisionDraft } from './more-draft'
 
 interface Props {
   readonly at: string
   readonly prizes: readonly PrizeDraft[]
+  readonly divisions: readonly DivisionDraft[]
   readonly onChange: (prizes: readonly PrizeDraft[]) => void
   readonly onAdd: () => void
 }
 
-export function PrizeFields({ at, prizes, onChange, onAdd }: Props) {
+export function PrizeFields({ at, prizes, divisions, onChange, onAdd }: Props) {
   const put = (place: number, prize: PrizeDraft) =>
     onChange(prizes.map((one, index) => (index === place ? prize : one)))
   return (
@@ -23,6 +25,7 @@ export function PrizeFields({ at, prizes, onChange, onAdd }: Props) {
                 <th scope="col">Prize</th>
                 <th scope="col">Place</th>
                 <th scope="col">Falls to</th>
+                {divisions.length > 0 ? <th scope="col">Among</th> : null}
                 <th scope="col">Value, £</th>
                 <th scope="col">
                   <span className="unseen">Leave out</span>
@@ -69,6 +72,24 @@ export function PrizeFields({ at, prizes, onChange, onAdd }: Props) {
                       <option value="guests">guests</option>
                     </select>
                   </td>
+                  {divisions.length > 0 ? (
+                    <td>
+                      <select
+                        className="cell"
+                        name={`${at}.prizes[${index}].division`}
+                        aria-label={`Division of prize ${index + 1}`}
+                        value={divisions.some((one) => one.id === prize.division) ? prize.division : ''}
+                        onChange={(event) => put(index, { ...prize, division: event.target.value })}
+                      >
+                        <option value="">everybody in it</option>
+                        {divisions.map((one) => (
+                          <option key={one.key} value={one.id}>
+                            {one.name || 'a division'}
+                          </option>
+                        ))}
+                      </select>
+                    </td>
+                  ) : null}
                   <td>
                     <input
                       className="cell fig narrow"
@@ -102,8 +123,9 @@ export function PrizeFields({ at, prizes, onChange, onAdd }: Props) {
       </p>
       {prizes.some((prize) => prize.value !== '') ? (
         <p className="small second">
-          In a handicap competition an amateur may not accept cash. Give vouchers, goods or credit, and check the limit
-          of your association.
+          The value is only text on the sheet: nothing is paid or taken here. In a handicap competition an amateur may
+          not accept cash, and other prizes only up to a limit (Rules of Amateur Status, Rule 3); cash and sweeps may
+          touch amateur status. Give vouchers, goods or credit, and check the limit of your association.
         </p>
       ) : null}
     </div>

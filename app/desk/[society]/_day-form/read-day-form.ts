@@ -5,6 +5,7 @@ import { isPublishedFor, proposedFor } from '@/lib/boards/format-of-competition'
 import { type CompetitionTerms, PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
 import { editionFor } from '@/lib/rules/editions/editions'
 import type { FiveChoices } from '@/lib/rules/formats/format'
+import { holesIn, MORE_FIELDS, type MoreDraft, termsOfMore } from './more-draft'
 import { choicesOf, FIVE } from './own-format'
 import { KEPT_AS_IT_IS, TIE_CHOICES } from './tie-rules'
 
@@ -75,20 +76,24 @@ function readCompetition(form: FormData, at: string, expected: number, edition: 
   const men = number(form, `${at}.terms.handicapLimit.men`)
   const women = number(form, `${at}.terms.handicapLimit.women`)
   const holes = text(form, `${at}.terms.namedHoles`)
+  // Asked once for the whole day; every competition keeps it, so that each says what its prizes go by.
+  const onePrize = text(form, 'onePrize')
   return {
     name: text(form, `${at}.name`),
     format,
     terms: {
-      ...readKept<Partial<CompetitionTerms>>(text(form, `${at}.terms.kept`)),
+      ...termsOfMore(readMore(form, at), null),
       allowance: written ?? text(form, `${at}.terms.allowance`),
       allowanceFrom: same ? 'published' : 'house-choice',
       ...(same ? {} : { allowanceReason: text(form, `${at}.terms.allowanceReason`) || published.sentence }),
       ties: {
         ...(kept ?? { ...PUBLISHED_COUNTBACK, steps: choice?.steps ?? PUBLISHED_COUNTBACK.steps }),
         holesCount: text(form, `${at}.ties.holesCount`) || 'by-number',
+        fractions: text(form, `${at}.ties.fractions`) || kept?.fractions || 'kept',
       },
       ...(cap ? { maximum: readCap(cap, number(form, `${at}.terms.maximum.strokes`)) } : {}),
-      ...(holes ? { namedHoles: readHoles(holes) } : {}),
+      ...(holes ? { namedHoles: holesIn(holes) } : {}),
+      ...(onePrize && onePrize !== 'by-order' ? { onePrize } : {}),
       ...(men === null && women === null
         ? {}
         : { handicapLimit: { ...(men === null ? {} : { men }), ...(women === null ? {} : { women }) } }),
@@ -102,6 +107,7 @@ function readCompetition(form: FormData, at: string, expected: number, edition: 
         name: text(form, `${prize}.name`),
         place: number(form, `${prize}.place`) ?? 1,
         eligible: text(form, `${prize}.eligible`) || 'members',
+        division: orNull(form, `${prize}.division`),
         valuePence: readPounds(text(form, `${prize}.value`)),
       })),
   }
@@ -118,13 +124,24 @@ function readKept<T>(json: string): T | null {
 
 const readCap = (kind: string, strokes: number | null) => (kind === 'fixed' ? { kind, strokes } : { kind })
 
-/** "3, 7, 18"; anything else is left as it is, for the schema to refuse. */
-function readHoles(written: string): readonly number[] | string {
-  const holes = written
-    .split(/[,; ]+/)
-    .filter(Boolean)
-    .map(Number)
-  return holes.every(Number.isInteger) ? [...new Set(holes)] : written
+function readMore(form: FormData, at: string): MoreDraft {
+  const fields = Object.fromEntries(MORE_FIELDS.map((field) => [field, text(form, `${at}.terms.${field}`)]))
+  return {
+    ...(fields as Omit<MoreDraft, 'divisions'>),
+    divisions: rowsOf(form, `${at}.terms.divisions`).map((row) => {
+      const read = (field: string) => text(form, `${at}.terms.divisions[${row}].${field}`)
+      return {
+        key: String(row),
+        id: read('id'),
+        name: read('name'),
+        handicapFrom: read('handicapFrom'),
+        handicapTo: read('handicapTo'),
+        gender: read('gender'),
+        guests: read('guests'),
+        group: read('group'),
+      }
+    }),
+  }
 }
 
 interface OwnRead {

@@ -4,6 +4,7 @@ import { redirect } from 'next/navigation'
 import type { ActState } from '@/app/desk/_form/act-state'
 import { answer } from '@/app/desk/_form/answer'
 import { changeHandicap as changeSchema, keepPerson as keepSchema } from '@/lib/facts/commands'
+import { labelsIn } from '@/lib/facts/labels'
 import { ok, type Result } from '@/lib/result'
 import { changeHandicap } from '@/lib/society/change-handicap'
 import { keepPerson } from '@/lib/society/keep-person'
@@ -40,6 +41,7 @@ export async function keepMember(society: string, before: ActState, form: FormDa
         indexTenths: figure.value,
         memberSince: text(form, 'memberSince') ? Number(text(form, 'memberSince')) : null,
         leftOn: text(form, 'leftOn') || null,
+        labels: labelsIn(text(form, 'labels')),
       })
       if (!asked.ok) return asked
       const done = await keepPerson(actor, asked.value)

@@ -61,6 +61,13 @@ export function PersonForm({ action, person }: { readonly action: FormAction; re
           initial={person?.memberSince}
           maxLength={4}
         />
+        <Field
+          name="labels"
+          label="Marked with the words"
+          initial={person?.labels.join(', ')}
+          maxLength={200}
+          hint="For divisions: senior, first-timer. Fixed for a day when its handicaps are frozen."
+        />
         {person ? <Field name="leftOn" label="Left on" type="date" initial={person.leftOn} /> : null}
       </div>
       <Choice

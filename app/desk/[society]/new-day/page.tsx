@@ -5,8 +5,10 @@ import { officerOr } from '@/app/desk/_frame/officer'
 import { proposeDay } from '@/lib/society/call-day'
 import { deskHome } from '@/lib/society/desk-day'
 import { courseList } from '@/lib/society/keep-course'
+import { memberList } from '@/lib/society/keep-person'
 import { courseChoices } from '../_day-form/course-choices'
 import { DayForm } from '../_day-form/day-form'
+import { wordsOf } from '../_day-form/words'
 import { callTheDay } from '../actions'
 
 interface Props {
@@ -63,6 +65,7 @@ export default async function NewDay({ params, searchParams }: Props) {
   }
   const proposed = await proposeDay(actor, season.seasonId)
   if (!proposed.ok) return <DeskRefusal answer={proposed} back={desk} />
+  const members = await memberList(actor)
   const last = season.fixtures.at(-1) ?? home.value.seasons.flatMap((one) => one.fixtures).at(-1)
   return (
     <DeskFrame {...frame}>
@@ -84,6 +87,7 @@ export default async function NewDay({ params, searchParams }: Props) {
         expected={last?.entered || home.value.members}
         send="Call the day"
         fixed={null}
+        words={members.ok ? wordsOf(members.value) : []}
       />
     </DeskFrame>
   )

@@ -5,12 +5,14 @@ import { momentOf } from '@/app/desk/_frame/moments'
 import { officerOr } from '@/app/desk/_frame/officer'
 import { courseChoices } from '@/app/desk/[society]/_day-form/course-choices'
 import { DayForm } from '@/app/desk/[society]/_day-form/day-form'
+import { wordsOf } from '@/app/desk/[society]/_day-form/words'
 import type { CourseRow } from '@/lib/boards/desk-views'
 import type { CallDay } from '@/lib/facts/commands'
 import type { DayRecord } from '@/lib/facts/day-record'
 import type { Gender } from '@/lib/rules/day'
 import { deskDay } from '@/lib/society/desk-day'
 import { courseList } from '@/lib/society/keep-course'
+import { memberList } from '@/lib/society/keep-person'
 import { changeTheDay } from './actions'
 
 export default async function ChangeDay({ params }: { params: Promise<{ society: string; day: string }> }) {
@@ -21,6 +23,7 @@ export default async function ChangeDay({ params }: { params: Promise<{ society:
   if (!found.ok) return <DeskRefusal answer={found} back={`/desk/${society}`} />
   const courses = await courseList(actor)
   if (!courses.ok) return <DeskRefusal answer={courses} back={at} />
+  const members = await memberList(actor)
   const { record, counts, places } = found.value
   return (
     <DeskFrame
@@ -40,6 +43,7 @@ export default async function ChangeDay({ params }: { params: Promise<{ society:
         day={asCalled(record, places, courses.value)}
         courses={courseChoices(courses.value)}
         expected={counts.entered}
+        words={members.ok ? wordsOf(members.value) : []}
         send="Change the day"
         fixed={
           record.frozenAt
@@ -81,6 +85,7 @@ function asCalled(record: DayRecord, places: number | null, courses: readonly Co
         name: prize.name,
         place: prize.place,
         eligible: prize.eligible,
+        division: prize.division ?? null,
         valuePence: prize.valuePence,
       })),
     })),
