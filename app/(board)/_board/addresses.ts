@@ -13,10 +13,11 @@ export const countAt = (society: string) => `/${seg(society)}/how-we-count`
 export function boardAt(
   society: string,
   day: string,
-  asked: { c?: number; v?: string; e?: string; open?: string } = {},
+  asked: { c?: number; d?: string | null; v?: string; e?: string; open?: string } = {},
 ): string {
   const query = new URLSearchParams()
   if (asked.c && asked.c > 1) query.set('c', String(asked.c))
+  if (asked.d) query.set('d', asked.d)
   if (asked.v && asked.v !== 'leaders') query.set('v', asked.v)
   if (asked.e) query.set('e', asked.e)
   if (asked.open) query.set('open', asked.open)

@@ -10,7 +10,7 @@ import { BoardTop } from './board-top'
 import { useKept } from './kept-on-device'
 import { MatchesTable } from './matches-table'
 import { MyCard } from './my-card'
-import { rowOf, type ScreenBoard, type View } from './screen-board'
+import { divisionOf, inDivision, rowOf, type ScreenBoard, type View } from './screen-board'
 import { StandingsTable } from './standings-table'
 import { useLiveBoard } from './use-live-board'
 import { ViewLinks } from './view-links'
@@ -21,12 +21,14 @@ export interface LiveBoardProps {
   /** Which competition, from 1. */
   readonly c: number
   readonly view: View
+  /** Division asked for. */
+  readonly d?: string | undefined
   readonly opened: string | null
   /** Entry asked for in the address; the one kept on the device when null. */
   readonly mine: string | null
 }
 
-export function LiveBoard({ initial, c, view, opened, mine }: LiveBoardProps) {
+export function LiveBoard({ initial, c, view, d: asked, opened, mine }: LiveBoardProps) {
   const watch = initial.head.status !== 'closed' || initial.head.published === null
   const { board, line, changes, spoken } = useLiveBoard(initial, c, watch)
   const { societySlug, daySlug } = board.head
@@ -47,6 +49,8 @@ export function LiveBoard({ initial, c, view, opened, mine }: LiveBoardProps) {
     [changes, marking],
   )
   const myRow = rowOf(board, me)
+  const d = divisionOf(board, asked)
+  const division = board.competition.divisions?.find(({ id }) => id === d)
 
   return (
     <>
@@ -56,13 +60,14 @@ export function LiveBoard({ initial, c, view, opened, mine }: LiveBoardProps) {
           <p>This is the last board received. It goes on by itself when the line is back.</p>
         </Notice>
       )}
-      <ViewLinks board={board} c={c} view={view} />
+      <ViewLinks board={board} c={c} view={view} d={d} />
+      {division && <p className="small second division-of">{division.sentence}</p>}
       {board.matches.length > 0 ? (
         <MatchesTable board={board} />
       ) : view === 'mine' ? (
         <MyCard board={board} c={c} row={myRow} changed={changed} open={open} toggle={toggle} choose={keepMe} />
       ) : (
-        <StandingsTable board={board} c={c} view={view} open={open} changed={changed} toggle={toggle} />
+        <StandingsTable board={inDivision(board, d)} c={c} view={view} open={open} changed={changed} toggle={toggle} />
       )}
       <Said words={marking ? spoken : ''} />
       <div className="key-line">

@@ -5,8 +5,11 @@ import { HoleBars } from '@/app/_parts/hole-bars'
 import { Fold } from '@/app/_parts/ledger'
 import type { BoardRow, CompetitionBoard, ResultSheet } from '@/lib/boards/views'
 import { editionOf } from '@/lib/rules/editions/editions'
-import { coursePlayed, halves, howItCame, money, playedAs, termsOf, tiesTold, withoutPlace } from './result-words'
-import { clock, dayOf, handicapFigure, longDate, placeFigure, scoreFigure, unitHeading, year } from './words'
+import { ResultColumn } from './result-column'
+import { ResultDivisions } from './result-divisions'
+import { ResultPrizes } from './result-prizes'
+import { coursePlayed, halves, howItCame, playedAs, termsOf, tiesTold, withoutPlace } from './result-words'
+import { clock, dayOf, longDate, scoreFigure, year } from './words'
 
 function FirstThree({ competition, rows }: { competition: CompetitionBoard; rows: readonly BoardRow[] }) {
   return (
@@ -32,82 +35,6 @@ function FirstThree({ competition, rows }: { competition: CompetitionBoard; rows
   )
 }
 
-function Column({ competition, rows }: { competition: CompetitionBoard; rows: readonly BoardRow[] }) {
-  const nine = rows.some((row) => row.in !== null)
-  const off = competition.rows.some((row) => row.playingHandicap !== null)
-  const gross = competition.rows.some((row) => row.gross !== null)
-  return (
-    <div className="scroll">
-      <table role="table" className="res-table ruled">
-        <caption className="unseen">
-          {competition.name}, places {rows[0] ? placeFigure(rows[0]) : ''} to{' '}
-          {rows.at(-1) ? placeFigure(rows.at(-1)!) : ''}
-        </caption>
-        <thead role="rowgroup">
-          <tr role="row">
-            <th role="columnheader" scope="col" className="lead-col">
-              Place
-            </th>
-            <th role="columnheader" scope="col" className="num">
-              {unitHeading(competition)}
-            </th>
-            <th role="columnheader" scope="col">
-              Name
-            </th>
-            {off && (
-              <th role="columnheader" scope="col" className="num">
-                <abbr title="Playing handicap">Hcp</abbr>
-              </th>
-            )}
-            {nine && (
-              <th role="columnheader" scope="col" className="num">
-                Last
-                <br />
-                nine
-              </th>
-            )}
-            {gross && (
-              <th role="columnheader" scope="col" className="num">
-                Gross
-              </th>
-            )}
-          </tr>
-        </thead>
-        <tbody role="rowgroup">
-          {rows.map((row) => (
-            <tr role="row" key={row.entrant}>
-              <td role="cell" className="lead-col fig">
-                {placeFigure(row)}
-              </td>
-              <td role="cell" className="fig pts">
-                {scoreFigure(row.score, competition.unit)}
-              </td>
-              <th role="rowheader" scope="row">
-                {row.name} {row.note && <span className="second small">guest</span>}
-              </th>
-              {off && (
-                <td role="cell" className="fig num" data-l="off">
-                  {handicapFigure(row.playingHandicap)}
-                </td>
-              )}
-              {nine && (
-                <td role="cell" className="fig num" data-l="last nine">
-                  {row.in ?? '–'}
-                </td>
-              )}
-              {gross && (
-                <td role="cell" className="fig num" data-l="gross">
-                  {row.gross ?? '–'}
-                </td>
-              )}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
-  )
-}
-
 function Competition({ competition, first }: { competition: CompetitionBoard; first: boolean }) {
   const placed = competition.rows.filter((row) => row.place !== null)
   const top = placed.slice(0, 3)
@@ -128,11 +55,12 @@ function Competition({ competition, first }: { competition: CompetitionBoard; fi
         <div className="res-all">
           <h3>All the cards</h3>
           <div className="two-up">
-            <Column competition={competition} rows={left} />
-            {right.length > 0 && <Column competition={competition} rows={right} />}
+            <ResultColumn competition={competition} rows={left} />
+            {right.length > 0 && <ResultColumn competition={competition} rows={right} />}
           </div>
         </div>
       )}
+      <ResultDivisions competition={competition} />
       {outside.length > 0 && <p className="small res-outside">{outside.join(' ')}</p>}
       {!first && (
         <p className="small second">
@@ -140,37 +68,6 @@ function Competition({ competition, first }: { competition: CompetitionBoard; fi
           {competition.moreTerms?.join(' ')}
         </p>
       )}
-    </section>
-  )
-}
-
-function Prizes({ sheet }: { sheet: ResultSheet }) {
-  const names = new Map(sheet.board.competitions.map(({ id, name }) => [id, name]))
-  const several = new Set(sheet.prizes.map(({ competition }) => competition)).size > 1
-  return (
-    <section aria-labelledby="pr-h">
-      <h2 id="pr-h">Prizes</h2>
-      <table className="prizes ruled">
-        <caption className="unseen">Prizes</caption>
-        <tbody>
-          {sheet.prizes.map((prize) => (
-            <tr key={`${prize.competition} ${prize.name}`}>
-              <th scope="row">
-                {prize.name}
-                {several && (
-                  <span className="small second block">{names.get(prize.competition) ?? prize.competition}</span>
-                )}
-              </th>
-              <td>
-                {prize.winner}
-                {prize.score && `, ${prize.score}`}
-                {prize.because && <em className="block">{prize.because}</em>}
-              </td>
-              <td className="num fig">{money(prize.valuePence)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
     </section>
   )
 }
@@ -247,7 +144,7 @@ export function ResultSheetPage({ sheet, zone }: { sheet: ResultSheet; zone: str
       </p>
       <Fold />
       <div className="res-foot">
-        {sheet.prizes.length > 0 && <Prizes sheet={sheet} />}
+        {sheet.prizes.length > 0 && <ResultPrizes sheet={sheet} />}
         <Played sheet={sheet} />
       </div>
       {sheet.rulings.length > 0 && (

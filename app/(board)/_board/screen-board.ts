@@ -1,6 +1,7 @@
 // What one competition's board needs on the screen and nothing more: the whole day board weighs eight times as much,
 // and a phone on a slow line pays for every byte twice (once as page, once as data).
 
+import { rowsOfDivision } from '@/lib/boards/divisions'
 import type { BoardRow, CompetitionBoard, DayBoard, DayHead } from '@/lib/boards/views'
 import type { PlayNow } from '@/lib/facts/play-stop'
 
@@ -103,6 +104,17 @@ export function screenBoard(board: DayBoard, c: number, zone: string): ScreenBoa
     zone,
     ...(board.play ? { play: board.play } : {}),
   }
+}
+
+/** The division asked for, if the competition has it. */
+export function divisionOf(board: Pick<ScreenBoard, 'competition'>, asked: string | undefined): string | null {
+  return board.competition.divisions?.find(({ id }) => id === asked)?.id ?? null
+}
+
+/** The board of one division: its rows in their order, with their places; all rows for null. */
+export function inDivision(board: ScreenBoard, division: string | null): ScreenBoard {
+  if (division === null) return board
+  return { ...board, rows: rowsOfDivision({ rows: board.rows, divisions: board.competition.divisions }, division) }
 }
 
 export const VIEWS = ['leaders', 'groups', 'mine'] as const

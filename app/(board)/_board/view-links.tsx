@@ -7,8 +7,17 @@ import { type ScreenBoard, VIEWS, type View } from './screen-board'
 
 const VIEW_WORDS: Record<View, string> = { leaders: 'Leaders', groups: 'Group by group', mine: 'My card' }
 
-export function ViewLinks({ board, c, view }: { board: ScreenBoard; c: number; view: View }) {
+interface Props {
+  readonly board: ScreenBoard
+  readonly c: number
+  readonly view: View
+  /** The division that is looked at; null for the whole field. */
+  readonly d: string | null
+}
+
+export function ViewLinks({ board, c, view, d }: Props) {
   const { societySlug, daySlug } = board.head
+  const divisions = board.competition.divisions ?? []
   return (
     <>
       {board.competitions.length > 1 && (
@@ -27,13 +36,28 @@ export function ViewLinks({ board, c, view }: { board: ScreenBoard; c: number; v
             key={way}
             scroll={false}
             prefetch={false}
-            href={boardAt(societySlug, daySlug, { c, v: way })}
+            href={boardAt(societySlug, daySlug, { c, d, v: way })}
             aria-current={way === view ? 'page' : undefined}
           >
             {VIEW_WORDS[way]}
           </Link>
         ))}
       </nav>
+      {divisions.length > 0 && (
+        <nav className="board-views divisions" aria-label="Divisions">
+          {[{ id: null, name: 'Everybody' }, ...divisions].map((one) => (
+            <Link
+              key={one.id ?? ''}
+              scroll={false}
+              prefetch={false}
+              href={boardAt(societySlug, daySlug, { c, d: one.id, v: view })}
+              aria-current={one.id === d ? 'page' : undefined}
+            >
+              {one.name}
+            </Link>
+          ))}
+        </nav>
+      )}
     </>
   )
 }

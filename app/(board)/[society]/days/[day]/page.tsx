@@ -53,6 +53,7 @@ export default async function BoardPage({ params, searchParams }: Props) {
           initial={screen}
           c={c <= board.competitions.length ? c : 1}
           view={viewOf(one(asked.v))}
+          d={one(asked.d)}
           opened={one(asked.open) ?? null}
           mine={one(asked.e) ?? null}
         />

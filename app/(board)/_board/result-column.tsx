@@ -1,0 +1,87 @@
+// Part of the list of a competition on the sheet: place, figure, name, and what else the reading has.
+
+import type { BoardRow, CompetitionBoard } from '@/lib/boards/views'
+import { handicapFigure, placeFigure, scoreFigure, unitHeading } from './words'
+
+interface Props {
+  readonly competition: CompetitionBoard
+  readonly rows: readonly BoardRow[]
+  /** The division whose places these are. */
+  readonly of?: string
+}
+
+export function ResultColumn({ competition, rows, of }: Props) {
+  const nine = rows.some((row) => row.in !== null)
+  const off = competition.rows.some((row) => row.playingHandicap !== null)
+  const gross = competition.rows.some((row) => row.gross !== null)
+  return (
+    <div className="scroll">
+      <table role="table" className="res-table ruled">
+        <caption className="unseen">
+          {of ? `${competition.name}, ${of}` : competition.name}, places {rows[0] ? placeFigure(rows[0]) : ''} to{' '}
+          {rows.at(-1) ? placeFigure(rows.at(-1)!) : ''}
+        </caption>
+        <thead role="rowgroup">
+          <tr role="row">
+            <th role="columnheader" scope="col" className="lead-col">
+              Place
+            </th>
+            <th role="columnheader" scope="col" className="num">
+              {unitHeading(competition)}
+            </th>
+            <th role="columnheader" scope="col">
+              Name
+            </th>
+            {off && (
+              <th role="columnheader" scope="col" className="num">
+                <abbr title="Playing handicap">Hcp</abbr>
+              </th>
+            )}
+            {nine && (
+              <th role="columnheader" scope="col" className="num">
+                Last
+                <br />
+                nine
+              </th>
+            )}
+            {gross && (
+              <th role="columnheader" scope="col" className="num">
+                Gross
+              </th>
+            )}
+          </tr>
+        </thead>
+        <tbody role="rowgroup">
+          {rows.map((row) => (
+            <tr role="row" key={row.entrant}>
+              <td role="cell" className="lead-col fig">
+                {placeFigure(row)}
+              </td>
+              <td role="cell" className="fig pts">
+                {scoreFigure(row.score, competition.unit)}
+              </td>
+              <th role="rowheader" scope="row">
+                {row.name} {row.note && <span className="second small">guest</span>}
+              </th>
+              {off && (
+                <td role="cell" className="fig num" data-l="off">
+                  {handicapFigure(row.playingHandicap)}
+                </td>
+              )}
+              {nine && (
+                <td role="cell" className="fig num" data-l="last nine">
+                  {row.in ?? '–'}
+                </td>
+              )}
+              {gross && (
+                <td role="cell" className="fig num" data-l="gross">
+                  {row.gross ?? '–'}
+                </td>
+              )}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  )
+}
