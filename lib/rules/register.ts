@@ -228,4 +228,41 @@ export const REGISTER: readonly RegisteredRule[] = [
     departures: [],
     file: 'lib/rules/formats/read-back.ts',
   },
+  {
+    id: 'first-place',
+    name: 'What first place still hangs on: best and worst score, possible, certain',
+    clause: 'Arithmetic of the format, no source; ties by Committee Procedures 5A(6)',
+    edition: 'None',
+    status: 'done',
+    departures: [
+      'Possible means by the Rules: the best on a hole is a hole in one, the worst no score.',
+      'Cards count as they stand: no ruling, penalty or withdrawal from here.',
+      'Skins, split sixes, a named ball and a card drawn by lot have no bounds, and none are given.',
+    ],
+    file: 'lib/rules/insight/first-place.ts',
+  },
+  {
+    id: 'needed',
+    name: 'What is needed on the holes left to tie or to win',
+    clause: 'Arithmetic of the format, no source; ties by Committee Procedures 5A(6)',
+    edition: 'None',
+    status: 'done',
+    departures: [
+      'A card still out is caught as it stands now, on strokes against level par, and without a countback.',
+      'Not given for several rounds added up, nor for a side whose lowest score counts again.',
+    ],
+    file: 'lib/rules/insight/needed.ts',
+  },
+  {
+    id: 'match-chances',
+    name: 'What a match still hangs on: dormie, holes needed, won',
+    clause: '3.2a',
+    edition: ROG,
+    status: 'done',
+    departures: [
+      'Extra holes are left out: level after the round is halved.',
+      'Nothing is said of the parts of a match in parts.',
+    ],
+    file: 'lib/rules/insight/match-chances.ts',
+  },
 ]

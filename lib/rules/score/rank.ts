@@ -83,6 +83,7 @@ export function contenderOf(entry: Entry, { format }: TermsInForce): Contender {
     gross: shares ? lines.map((line) => (line.value ?? 0) + line.strokes) : null,
     handicap: handicapOf(last.balls),
     handicapHoles: last.holes.length,
+    numbers: lines.map((line) => line.hole),
     startsAt: startsAt(last, lines),
     lastRound: entry.rounds === undefined ? null : last.score,
   }

@@ -16,6 +16,8 @@ export interface Contender {
   readonly handicap: number
   /** Holes that handicap is for: more than the values where not every hole counts. */
   readonly handicapHoles: number
+  /** Numbers of those holes on the card; one after the other from the first when absent. */
+  readonly numbers?: readonly number[]
   /** Index of the hole that was played first. */
   readonly startsAt: number
   /** Score of the last round of several, compared before any window. */
@@ -107,24 +109,36 @@ function figureOf(one: Contender, step: Step, terms: TieTerms): Figure | null {
   }
 }
 
-function windowFigure(one: Contender, step: WindowStep, { rule, better, unit }: TieTerms): Figure | null {
-  const holes = one.values.length
-  const window = windowOf(step, holes, one.startsAt, rule.holesCount)
+function windowFigure(one: Contender, step: WindowStep, terms: TieTerms): Figure | null {
+  const window = windowOf(step, one.values.length, one.startsAt, terms.rule.holesCount, one.numbers)
   if (window === null) return null
-  if (one.gross !== null) {
-    let gross = 0
-    for (const i of window) gross += one.gross[i]!
-    // The share is handicap × window ÷ holes: as a fraction, everything is compared in parts of a round.
-    const whole = one.handicapHoles
-    const parts =
-      rule.fractions === 'kept'
-        ? gross * whole - one.handicap * window.length
-        : (gross - halfUp(one.handicap * window.length, whole)) * whole
-    return { order: -parts, shown: shortDecimal(fraction(parts, whole), 2) }
-  }
-  let sum = 0
-  for (const i of window) sum += one.values[i]!
-  return { order: better === 'high' ? sum : -sum, shown: signed(sum, unit) }
+  let total = 0
+  for (const i of window) total += (one.gross ?? one.values)[i]!
+  const order = orderOnWindow(one, total, window.length, terms)
+  if (one.gross !== null) return { order, shown: shortDecimal(fraction(-order, one.handicapHoles), 2) }
+  return { order, shown: signed(total, terms.unit) }
+}
+
+/** Higher is ahead: `total` is the sum of the values on the window, or of the gross scores where shares are taken off. */
+export function orderOnWindow(
+  one: Pick<Contender, 'gross' | 'handicap' | 'handicapHoles'>,
+  total: number,
+  length: number,
+  { rule, better }: Pick<TieTerms, 'rule' | 'better'>,
+): number {
+  if (one.gross === null) return better === 'high' ? total : -total
+  // The share is handicap × window ÷ holes: as a fraction, everything is compared in parts of a round.
+  const whole = one.handicapHoles
+  const parts =
+    rule.fractions === 'kept'
+      ? total * whole - one.handicap * length
+      : (total - halfUp(one.handicap * length, whole)) * whole
+  return -parts
+}
+
+/** What a step makes of an entrant: higher is ahead, null where it does not apply. */
+export function orderOnStep(one: Contender, step: TieStep, terms: TieTerms): number | null {
+  return figureOf(one, step, terms)?.order ?? null
 }
 
 function signed(n: number, unit: TieTerms['unit']): string {

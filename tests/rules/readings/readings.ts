@@ -2,6 +2,7 @@
 import type { Reading } from '../case-file'
 import { DAY_READINGS } from './days'
 import { HANDICAP_READINGS } from './handicaps'
+import { INSIGHT_READINGS } from './insight'
 import { MATCH_READINGS } from './matches'
 import { RULING_READINGS } from './rulings'
 import { SMALL_DAY_READINGS } from './small-days'
@@ -14,4 +15,5 @@ export const READINGS: Readonly<Record<string, Reading>> = {
   ...TIE_READINGS,
   ...SMALL_DAY_READINGS,
   ...RULING_READINGS,
+  ...INSIGHT_READINGS,
 }
