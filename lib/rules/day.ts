@@ -103,7 +103,7 @@ export type MissingPlayer =
   | { readonly kind: 'ghost'; readonly overPar: number; readonly courseHandicap: number }
   /** The lowest score of the others counts again; on one ball the lowest handicap is taken twice. */
   | { readonly kind: 'lowest-again' }
-  /** The card of somebody else in the field, drawn by lot from the recorded seed. */
+  /** The card of somebody else in the competition, drawn by lot from the recorded seed. */
   | { readonly kind: 'drawn'; readonly seed: number }
 
 /** A part of the field with places of its own. Every condition that is given must hold for everybody of the entry. */

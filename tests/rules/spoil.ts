@@ -1,6 +1,6 @@
 // Spoils a day file in one or several places, from a seed: keys dropped, renamed or doubled, values of the wrong kind,
 // figures out of all bounds, ids that point elsewhere, lists cut short, and keys that every object has by nature.
-import type { Chance } from './reference/random-day'
+import type { Chance } from './reference/chance'
 
 type Json = null | boolean | number | string | Json[] | { [key: string]: Json }
 

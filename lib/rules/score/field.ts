@@ -35,11 +35,9 @@ export function ballsOf(field: Field, at: number, terms: TermsInForce, index: Da
   }
   const balls = field.seeds[at]!.map(ball)
   if (terms.competition.missing === undefined) return balls
-  const everybody = [...index.players.keys()]
-  return filledUp(field.entrants[at]!, balls, terms, everybody, (player) => {
-    const [seed] = seedsOf(player, [player], false, index)
-    return seed === undefined ? null : ball(seed)
-  })
+  const others = new Map<string, BallSeed>()
+  for (const seed of field.seeds.flat()) others.set(seed.id, seed)
+  return filledUp(field.entrants[at]!, balls, terms, [...others.keys()], (player) => ball(others.get(player)!))
 }
 
 export function entriesOf(terms: TermsInForce, index: DayIndex): Entry[] {

@@ -10,13 +10,13 @@ import type { Ball } from './balls'
 import type { Entrant } from './entrants'
 import type { TermsInForce } from './terms-in-force'
 
-/** The balls of a side with those of its missing players behind them. `field` makes the ball of anybody who plays. */
+/** The balls of a side with those of its missing players behind them. `field` is everybody in the competition. */
 export function filledUp(
   entrant: Entrant,
   balls: readonly Ball[],
   terms: TermsInForce,
   field: readonly string[],
-  ballOfPlayer: (player: string) => Ball | null,
+  ballOfPlayer: (player: string) => Ball,
 ): readonly Ball[] {
   const { missing } = terms.competition
   const { format } = terms
@@ -93,12 +93,12 @@ function drawn(
   seed: number,
   short: number,
   field: readonly string[],
-  ballOfPlayer: (player: string) => Ball | null,
+  ballOfPlayer: (player: string) => Ball,
 ): Ball[] {
   return field
     .filter((player) => !entrant.players.includes(player))
     .map((player) => ({ player, lot: lotOf(`${entrant.id} ${player}`, seed) }))
     .sort((a, b) => a.lot - b.lot || (a.player < b.player ? -1 : 1))
     .slice(0, short)
-    .flatMap(({ player }) => ballOfPlayer(player) ?? [])
+    .map(({ player }) => ballOfPlayer(player))
 }

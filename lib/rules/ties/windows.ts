@@ -36,8 +36,10 @@ export function windowOf(
   holes: number,
   start: number,
   count: TieRule['holesCount'],
+  /** Their numbers on the card, where it does not begin with the first or not every hole counts. */
+  numbers?: readonly number[],
 ): number[] | null {
-  if (step.kind === 'holes') return namedWindow(step, holes)
+  if (step.kind === 'holes') return namedWindow(step, holes, numbers)
   const end = step.kind === 'last' ? holes : 9
   if (step.kind === 'first-nine-last' && (holes <= 9 || step.holes > 9)) return null
   if (step.kind === 'last' && step.holes >= holes) return null
@@ -48,10 +50,15 @@ export function windowOf(
 }
 
 /** By number whatever the terms say of the other windows: a hole that is named is that hole. */
-function namedWindow({ from, to }: Extract<WindowStep, { kind: 'holes' }>, holes: number): number[] | null {
-  const last = Math.min(to, holes)
-  if (from > last || (from === 1 && last === holes)) return null
+function namedWindow(
+  { from, to }: Extract<WindowStep, { kind: 'holes' }>,
+  holes: number,
+  numbers?: readonly number[],
+): number[] | null {
   const window: number[] = []
-  for (let at = from - 1; at < last; at++) window.push(at)
-  return window
+  for (let at = 0; at < holes; at++) {
+    const hole = numbers?.[at] ?? at + 1
+    if (hole >= from && hole <= to) window.push(at)
+  }
+  return window.length === 0 || window.length === holes ? null : window
 }

@@ -2,73 +2,91 @@
 import type { Competition, Day } from '@/lib/rules/day'
 import { scoreDay } from '@/lib/rules/score-day'
 import type { CompetitionResult, Standing } from '@/lib/rules/standings'
-import type { Line } from './count'
-import { referenceMatch } from './match'
+import { halfPointsOf, referenceMatch } from './match'
 import { randomDay, type Wanted } from './random-day'
-import { referenceLines } from './standings'
+import { belongs, type Line, linesOf, placesAmong, wholesOf } from './standings'
 
-/** Days a format: 20,000 unless the environment asks for more or fewer. */
+/** Days for each format: 20,000 unless the environment asks for more or fewer. */
 export const DAYS = Number(process.env.RULES_DAYS ?? 20_000)
 
 const SHOWN = 3
 
-function lineOf(standing: Standing): Line {
-  return {
-    entrant: standing.entrant,
-    place: standing.place,
-    tied: standing.tied,
-    score: standing.score,
-    noPlace: standing.noPlace ?? null,
-    // A side with one ball has one handicap, under its own name.
-    handicaps:
-      standing.playingHandicap === null ? standing.handicaps : { [standing.entrant]: standing.playingHandicap },
-    values: standing.holes.map((hole) => hole.value),
-  }
+function drivesIn({ drives, drivesShort }: Standing): string {
+  return Object.entries(drives ?? {})
+    .map(([id, taken]) => `${id} ${taken}${drivesShort?.includes(id) ? '*' : ''}`)
+    .join(', ')
 }
 
-function difference(wanted: Line, found: Line | undefined): string | null {
-  if (!found) return `${wanted.entrant} is missing`
-  const wrong = (['place', 'tied', 'score', 'noPlace'] as const).filter((key) => wanted[key] !== found[key])
-  const keys: (keyof Line)[] = [...wrong]
-  if (wanted.values.length !== found.values.length || wanted.values.some((value, at) => value !== found.values[at])) {
-    keys.push('values')
-  }
-  const players = Object.keys(wanted.handicaps)
-  const same = players.every((player) => wanted.handicaps[player] === found.handicaps[player])
-  if (!same || players.length !== Object.keys(found.handicaps).length) keys.push('handicaps')
-  if (keys.length === 0) return null
-  return keys
-    .map(
-      (key) =>
-        `${wanted.entrant} ${key}: ${JSON.stringify(wanted[key])} by definition, engine ${JSON.stringify(found[key])}`,
+/** A side with one ball has one handicap, under its own name. */
+function handicapsOf(standing: Standing): Readonly<Record<string, number>> {
+  return standing.playingHandicap === null ? standing.handicaps : { [standing.entrant]: standing.playingHandicap }
+}
+
+const same = (a: readonly (number | null)[], b: readonly (number | null)[]) =>
+  a.length === b.length && a.every((one, at) => one === b[at])
+
+const PLAIN = ['place', 'tied', 'score', 'againstLevel', 'out', 'in'] as const
+
+function difference(wanted: Line, found: Standing): string | null {
+  const wrong: string[] = []
+  const say = (what: string, definition: unknown, engine: unknown) =>
+    wrong.push(
+      `${wanted.entrant} ${what}: ${JSON.stringify(definition)} by definition, engine ${JSON.stringify(engine)}`,
     )
-    .join('; ')
+  for (const key of PLAIN) if (wanted[key] !== found[key]) say(key, wanted[key], found[key])
+  if (wanted.noPlace !== (found.noPlace ?? null)) say('noPlace', wanted.noPlace, found.noPlace)
+  const values = found.holes.map((hole) => hole.value)
+  if (!same(wanted.values, values)) say('values', wanted.values, values)
+  const handicaps = handicapsOf(found)
+  const players = Object.keys(wanted.handicaps)
+  const differ = players.some((player) => wanted.handicaps[player] !== handicaps[player])
+  if (differ || players.length !== Object.keys(handicaps).length) say('handicaps', wanted.handicaps, handicaps)
+  const rounds = found.rounds?.map(({ score }) => score) ?? []
+  if (!same(wanted.rounds, rounds)) say('rounds', wanted.rounds, rounds)
+  if (wanted.drives !== drivesIn(found)) say('drives', wanted.drives, drivesIn(found))
+  return wrong.length === 0 ? null : wrong.join('; ')
 }
 
 function standingsDiffer(day: Day, competition: Competition, result: CompetitionResult): string | null {
-  const lines = referenceLines(day, competition)
+  const wholes = wholesOf(day, competition)
+  const lines = linesOf(competition, wholes)
   if (lines.length !== result.standings.length) {
     return `${lines.length} entrants by definition, engine ${result.standings.length}`
   }
-  const found = new Map(result.standings.map((standing) => [standing.entrant, lineOf(standing)]))
   for (const line of lines) {
-    const wrong = difference(line, found.get(line.entrant))
+    const found = result.standings.find(({ entrant }) => entrant === line.entrant)
+    const wrong = found ? difference(line, found) : `${line.entrant} is missing`
     if (wrong) return wrong
   }
   const places = result.standings.map((standing) => standing.place ?? Number.POSITIVE_INFINITY)
-  return places.every((place, at) => at === 0 || places[at - 1]! <= place) ? null : `not in order: ${places.join(', ')}`
+  if (places.some((place, at) => at > 0 && places[at - 1]! > place)) return `not in order: ${places.join(', ')}`
+  for (const division of competition.divisions ?? []) {
+    const inIt = wholes.filter((one) => belongs(day, competition, one, division))
+    const wanted = placesAmong(competition, inIt).map(({ place, tied }, at) => [inIt[at]!.last.entrant.id, place, tied])
+    const standings = result.divisions?.find(({ id }) => id === division.id)?.standings ?? []
+    const found = standings.map(({ entrant, place, tied }) => [entrant, place, tied])
+    if (wanted.map(String).sort().join(' ') !== found.map(String).sort().join(' '))
+      return `division ${division.id}: ${JSON.stringify(wanted)} by definition, engine ${JSON.stringify(found)}`
+  }
+  return null
 }
 
 function matchesDiffer(day: Day, competition: Competition, result: CompetitionResult): string | null {
-  for (const match of competition.matches ?? []) {
-    const wanted = referenceMatch(day, competition, match)
-    const found = result.matches?.find((one) => one.id === match.id)
-    if (!found) return `match ${match.id} is missing`
+  const matches = competition.matches ?? []
+  const lines = matches.map((match) => referenceMatch(day, competition, match))
+  for (const wanted of lines) {
+    const found = result.matches?.find((one) => one.id === wanted.id)
+    if (!found) return `match ${wanted.id} is missing`
+    const { id, winner, result: words, finished, strokes, parts = [] } = found
     const up = found.holes.flatMap((hole) => (hole.up === null ? [] : [hole.up]))
-    const said = { id: found.id, winner: found.winner, result: found.result, finished: found.finished, up }
+    const said = { id, winner, result: words, finished, up, strokes, parts }
     if (JSON.stringify(wanted) !== JSON.stringify(said)) {
       return `${JSON.stringify(wanted)} by definition, engine ${JSON.stringify(said)}`
     }
+  }
+  for (const { team, halfPoints } of result.teams ?? []) {
+    const wanted = halfPointsOf(day, team, lines, matches)
+    if (wanted !== halfPoints) return `team ${team}: ${wanted} half points by definition, engine ${halfPoints}`
   }
   return null
 }

@@ -6,6 +6,8 @@ export interface Form {
   readonly kind: Kind
   /** Players of a full side. */
   readonly size: number
+  /** Fewest players with which a side is in without being named; a full side when absent. */
+  readonly least?: number
   readonly oneBall: boolean
   /** Published or usual; percent, or weights low to high. */
   readonly allowance: number | readonly number[]
@@ -13,10 +15,14 @@ export interface Form {
   readonly weights: (hole: number) => readonly number[]
   /** Times the score of the named player counts; nobody is named when absent. */
   readonly named?: number
+  /** What the named score is worth once the ball is lost. */
+  readonly lost?: 'counts-once' | 'named-score-nothing'
   /** Points by net strokes under par; Stableford's own when absent. */
   readonly points?: (under: number) => number
   /** Points of a hole without a score. */
   readonly noScore?: number
+  /** Matches played at once over a part of the round. */
+  readonly parts?: readonly { readonly name: string; readonly from: number; readonly to: number }[]
 }
 
 const best = (many: number) => Array.from({ length: many }, () => 1)
@@ -48,6 +54,16 @@ const PAIR = { ...SINGLE, size: 2, allowance: 85 } as const
 const NAMED: Readonly<Record<string, Form>> = {
   gross: { ...SINGLE, kind: 'gross', allowance: 0 },
   match: { ...SINGLE, kind: 'strokes', allowance: 100 },
+  'three-part-match': {
+    ...SINGLE,
+    kind: 'strokes',
+    allowance: 100,
+    parts: [
+      { name: 'front nine', from: 1, to: 9 },
+      { name: 'back nine', from: 10, to: 18 },
+      { name: 'whole', from: 1, to: 18 },
+    ],
+  },
   'four-ball-match': { ...PAIR, kind: 'strokes', allowance: 90 },
   'total-of-two-match': { ...PAIR, kind: 'strokes', allowance: 100, weights: () => [1, 1] },
   'modified-points': { ...SINGLE, kind: 'points', points: modifiedPoints, noScore: -3 },
@@ -66,8 +82,8 @@ const NAMED: Readonly<Record<string, Form>> = {
     allowance: 85,
     weights: (hole) => best(hole <= 6 ? 1 : hole <= 11 ? 2 : hole <= 15 ? 3 : 4),
   },
-  'yellow-ball': { ...SINGLE, kind: 'points', size: 4, allowance: 85, named: 1 },
-  'yellow-ball-doubled': { ...SINGLE, kind: 'points', size: 4, allowance: 85, named: 2 },
+  'yellow-ball': { ...SINGLE, kind: 'points', size: 4, least: 3, allowance: 85, named: 1, lost: 'named-score-nothing' },
+  'yellow-ball-doubled': { ...SINGLE, kind: 'points', size: 4, least: 3, allowance: 85, named: 2, lost: 'counts-once' },
 }
 
 const ONE_BALL: Readonly<Record<string, readonly number[]>> = {

@@ -1,42 +1,45 @@
 // Games inside a group, as they are explained at the bar: skins and split sixes, everybody off the lowest handicap.
-import type { Competition, Day, HoleScore } from '@/lib/rules/day'
-import { grossOn, type PlayerCard } from './count'
-import { strokesDealt } from './handicaps'
+import type { Competition } from '@/lib/rules/day'
+import { type Ball, ballOf, handicapInFull, type Owner, type Round } from './balls'
+import { compare, fraction, halfUp, minus, plus } from './exact'
+import { parOf } from './handicaps'
 
-/** The lowest plays off nought, the others off the difference. */
-export function offTheLowest(cards: readonly PlayerCard[]): PlayerCard[] {
-  const lowest = Math.min(...cards.map((one) => one.handicap))
-  return cards.map((one) => {
-    const handicap = one.handicap - lowest
-    return { ...one, handicap, strokes: strokesDealt(handicap, one.tee.holes) }
+/** The lowest plays off nought, the others off the difference, of rounded handicaps unless the terms say otherwise. */
+export function offTheLowest(round: Round, competition: Competition, owners: readonly Owner[]): Ball[] {
+  const lowestPar = Math.min(...owners.map(({ tee }) => parOf(tee)))
+  const figures = owners.map((owner) => {
+    const { full, extra } = handicapInFull(round, competition, owner, lowestPar)
+    const figure = (competition.matchDifference ?? 'rounded') === 'rounded' ? fraction(halfUp(full)) : full
+    return plus(figure, fraction(extra))
   })
+  const lowest = figures.reduce((low, one) => (compare(one, low) < 0 ? one : low))
+  return owners.map((owner, at) => ballOf(round, competition, owner, halfUp(minus(figures[at]!, lowest))))
 }
 
 /** Behind every score there is. */
 const NO_SCORE = Number.POSITIVE_INFINITY
 
-function netsOn(day: Day, cards: readonly PlayerCard[], at: number): number[] {
-  return cards.map((one) => {
-    const gross: HoleScore = grossOn(one.card, at, one.tee.holes[at]!)
-    if (typeof gross === 'number') return gross - one.strokes[at]!
-    if (gross === null && !day.closed && one.card?.outcome === undefined) throw new Error('Only finished games here.')
-    return NO_SCORE
-  })
-}
-
-/** Who takes what on each hole of a finished round, by player. */
-export function gameValues(day: Day, competition: Competition, cards: readonly PlayerCard[]): number[][] {
+/** Who takes what on each hole, by player; null while somebody of the group has still to finish it. */
+export function gameValues({ format }: Competition, balls: readonly Ball[]): (number | null)[][] {
+  const isSkins = format.startsWith('skins')
+  const carries = format === 'skins'
   let carried = 0
-  const byHole = cards[0]!.tee.holes.map((_, at) => {
-    const nets = netsOn(day, cards, at)
-    if (!competition.format.startsWith('skins')) return sixShared(competition.format, nets)
+  let unknown = false
+  const byHole = balls[0]!.tee.holes.map((_, at) => {
+    const scores = balls.map((ball) => ball.gross[at] ?? null)
+    const open = scores.includes(null)
+    // What is carried to this hole is not known while one before it is open.
+    if (open && carries) unknown = true
+    if (open || unknown) return balls.map(() => null)
+    const nets = balls.map((ball, who) => (scores[who] === 'x' ? NO_SCORE : Number(scores[who]) - ball.strokes[at]!))
+    if (!isSkins) return sixShared(format, nets)
     const lowest = Math.min(...nets)
     const alone = lowest < NO_SCORE && nets.filter((net) => net === lowest).length === 1
     const skins = nets.map((net) => (alone && net === lowest ? 1 + carried : 0))
-    carried = alone || competition.format === 'skins-not-carried' ? 0 : carried + 1
+    carried = alone || !carries ? 0 : carried + 1
     return skins
   })
-  return cards.map((_, who) => byHole.map((taken) => taken[who]!))
+  return balls.map((_, who) => byHole.map((taken) => taken[who]!))
 }
 
 function sixShared(format: string, nets: readonly number[]): number[] {

@@ -1,10 +1,10 @@
-// Matches of players and of sides hole by hole, from Rules of Golf 2023, Rules 3.2a and 23.2a, and Rules of Handicapping,
-// Appendix C: the lowest plays off nought, the others off the difference.
+// Matches of players and of sides hole by hole, from Rules of Golf 2023, Rules 3.2 and 23.2a, and Rules of Handicapping,
+// Appendix C: the lowest plays off nought, the others off the difference. How a match ends: 3.2b, 1.3c, and the terms.
 import type { Card, Competition, Day, Match, Player, Tee } from '@/lib/rules/day'
-import { grossOn, parOf, teeOf } from './count'
-import { compare, type Fraction, fraction, halfUp, minus, plus, times } from './exact'
+import { grossOn, handicapInFull, type Owner, ownerOf, ownerOfSide, type Round, roundOf } from './balls'
+import { compare, fraction, halfUp, minus, plus } from './exact'
 import { formOf } from './forms'
-import { courseHandicapOf, strokesDealt } from './handicaps'
+import { parOf, strokesDealt } from './handicaps'
 
 export interface MatchLine {
   readonly id: string
@@ -13,112 +13,96 @@ export interface MatchLine {
   readonly finished: boolean
   /** After each hole played, up to the one that settled it. */
   readonly up: readonly number[]
-}
-
-function players(day: Day, entrant: string): readonly string[] {
-  return day.sides.find((side) => side.id === entrant)?.players ?? [entrant]
-}
-
-/** Net of a side on a hole, its scores by weight; endless when it has none, null while it may still have one. */
-function net(competition: Competition, balls: readonly Ball[], at: number): number | null {
-  const { weights } = formOf(competition.format)
-  const scores = balls.map(({ card, tee, outOfIt }) => (outOfIt ? 'x' : grossOn(card, at, tee.holes[at]!)))
-  const nets = scores
-    .flatMap((score, ball) => (typeof score === 'number' ? [score - balls[ball]!.strokes[at]!] : []))
-    .sort((x, y) => x - y)
-  const counting = weights(at + 1)
-  if (nets.length < counting.length) return scores.includes(null) ? null : Number.POSITIVE_INFINITY
-  return counting.reduce((sum, weight, place) => sum + weight * nets[place]!, 0)
+  /** Strokes of each ball. */
+  readonly strokes: Readonly<Record<string, number>>
+  readonly parts: readonly { name: string; winner: string | null; result: string; finished: boolean }[]
 }
 
 interface Ball {
   readonly id: string
   readonly card: Card | undefined
   readonly tee: Tee
+  readonly received: number
   readonly strokes: readonly number[]
   /** A disqualified partner has no score on any hole. */
   readonly outOfIt: boolean
 }
 
-/** Allowance taken, nothing rounded, par of the tee included. */
-function handicapInFull(day: Day, competition: Competition, player: Player, lowestPar: number): Fraction {
-  const byHand = player.playingHandicap?.[competition.id] ?? player.playingHandicap?.['*']
-  if (byHand !== undefined) return fraction(byHand)
-  const tee = teeOf(day, player)
-  const percent = (competition.allowance ?? formOf(competition.format).allowance) as number
-  const course = courseHandicapOf(player.indexTenths, tee, day.edition)
-  return plus(times(course, fraction(percent, 100)), fraction(parOf(tee) - lowestPar))
+function playersOf(day: Day, entrant: string): readonly Player[] {
+  const ids = day.sides.find((side) => side.id === entrant)?.players ?? [entrant]
+  return ids.map((id) => day.players.find((one) => one.id === id)!)
 }
 
-/** One ball for each side: its handicap from the shares of the partners, on the tee of the first. */
-function sideInFull(day: Day, competition: Competition, side: readonly Player[], lowestPar: number): Fraction {
-  const weights = (competition.allowance ?? formOf(competition.format).allowance) as readonly number[]
-  const courses = side.map((one) => courseHandicapOf(one.indexTenths, teeOf(day, one), day.edition)).sort(compare)
-  const shares = courses.map((course, at) => times(course, fraction(weights[at]!, 100)))
-  return plus(shares.reduce(plus, fraction(0)), fraction(parOf(teeOf(day, side[0]!)) - lowestPar))
+/** Net of a side on a hole, its scores by weight; endless when it has none, null while it may still have one. */
+function net(competition: Competition, balls: readonly Ball[], at: number): number | null {
+  const scores = balls.map(({ card, tee, outOfIt }) => (outOfIt ? 'x' : grossOn(card, tee, at)))
+  const nets = scores
+    .flatMap((score, ball) => (typeof score === 'number' ? [score - balls[ball]!.strokes[at]!] : []))
+    .sort((x, y) => x - y)
+  const counting = formOf(competition.format).weights(at + 1)
+  if (nets.length < counting.length) return scores.includes(null) ? null : Number.POSITIVE_INFINITY
+  return counting.reduce((sum, weight, place) => sum + weight * nets[place]!, 0)
 }
 
-/** Both sides' balls with the strokes they have in this match: the lowest plays off nought. */
-function ballsOf(day: Day, competition: Competition, sides: readonly (readonly Player[])[], ids: readonly string[]) {
+/** Both sides' balls with the strokes they have in this match. */
+function ballsOf(round: Round, competition: Competition, ids: readonly string[]): Ball[][] {
   const { size, oneBall } = formOf(competition.format)
-  const owners = oneBall ? sides.map((side) => [side[0]!]) : sides
-  const lowestPar = Math.min(...owners.flat().map((one) => parOf(teeOf(day, one))))
-  const exact = owners.map((side, s) =>
-    side.map((one) =>
-      oneBall ? sideInFull(day, competition, sides[s]!, lowestPar) : handicapInFull(day, competition, one, lowestPar),
-    ),
-  )
+  const owners = ids.map((id): Owner[] => {
+    const players = playersOf(round.day, id)
+    return oneBall ? [ownerOfSide(round, id, players)] : players.map((player) => ownerOf(round, player))
+  })
+  const lowestPar = Math.min(...owners.flat().map(({ tee }) => parOf(tee)))
   // Singles: the difference of rounded handicaps. Sides: of handicaps in full, rounded last, from the 2024 edition on.
-  const rounded = size === 1 || day.edition !== '2024'
-  const figures = exact.map((side) => side.map((one) => (rounded ? fraction(halfUp(one)) : one)))
+  const usual = size === 1 || round.day.edition !== '2024' ? 'rounded' : 'unrounded'
+  const rounded = (competition.matchDifference ?? usual) === 'rounded'
+  const figures = owners.map((side) =>
+    side.map((owner) => {
+      const { full, extra } = handicapInFull(round, competition, owner, lowestPar)
+      return plus(rounded ? fraction(halfUp(full)) : full, fraction(extra))
+    }),
+  )
   const lowest = figures.flat().reduce((low, one) => (compare(one, low) < 0 ? one : low))
   return owners.map((side, s) =>
-    side.map((one, at): Ball => {
-      const tee = teeOf(day, one)
-      const wanted = oneBall ? [ids[s]!, ...sides[s]!.map((player) => player.id)] : [one.id]
-      const card = wanted.flatMap((id) => day.cards.find(({ player }) => player === id) ?? [])[0]
-      const strokes = strokesDealt(halfUp(minus(figures[s]![at]!, lowest)), tee.holes)
-      return { id: one.id, card, tee, strokes, outOfIt: size > 1 && !oneBall && card?.outcome === 'disqualified' }
+    side.map(({ id, tee, card }, at) => {
+      const received = halfUp(minus(figures[s]![at]!, lowest))
+      const outOfIt = size > 1 && !oneBall && card?.outcome === 'disqualified'
+      return { id, card, tee, received, strokes: strokesDealt(received, tee.holes), outOfIt }
     }),
   )
 }
 
-export function referenceMatch(day: Day, competition: Competition, match: Match): MatchLine {
-  const player = (id: string) => day.players.find((one) => one.id === id)!
-  const sides = [match.a, match.b].map((entrant) => players(day, entrant).map(player))
-  const [sideA, sideB] = ballsOf(day, competition, sides, [match.a, match.b]) as [Ball[], Ball[]]
-  const all = [...sideA, ...sideB]
-  const count = all[0]!.tee.holes.length
-  // By the hole they started from if the cards do not contradict one another, else by number.
-  const said = [...new Set(all.flatMap((one) => one.card?.startHole ?? []))]
-  const first = said.length === 1 ? said[0]! - 1 : 0
-  const up: number[] = []
-  const order = [...Array(count).keys()].map((step) => (first + step) % count)
-  for (const at of order) {
-    const a = net(competition, sideA, at)
-    const b = net(competition, sideB, at)
-    const result = holeResult(a, b, day.closed)
-    if (result === null) continue
-    up.push((up.at(-1) ?? 0) + result)
-    if (Math.abs(up.at(-1)!) > count - up.length) break
-  }
-  const [outA, outB] = [out(sideA), out(sideB)]
-  if (outA && outB) return { id: match.id, winner: null, result: 'no result', finished: true, up }
-  if (outA) return { id: match.id, winner: match.b, result: outA, finished: true, up }
-  if (outB) return { id: match.id, winner: match.a, result: outB, finished: true, up }
-  const lead = Math.abs(up.at(-1) ?? 0)
-  const left = count - up.length
-  const finished = lead > left || left === 0
-  const ahead = (up.at(-1) ?? 0) > 0
-  const winner = finished && lead > 0 ? (ahead ? match.a : match.b) : null
-  return { id: match.id, winner, result: inWords(lead, left, finished, ahead, up.length), finished, up }
+interface Sides {
+  readonly match: Match
+  readonly competition: Competition
+  readonly a: readonly Ball[]
+  readonly b: readonly Ball[]
+  /** Hole indexes in the order of play. */
+  readonly order: readonly number[]
+  readonly closed: boolean
 }
 
-/** Rule 3.2b: a side that withdraws concedes the match; Rule 1.3c: a disqualified one is out of it. */
-function out(cards: readonly Ball[]): string | null {
-  const outcomes = cards.map((one) => one.card?.outcome)
-  if (!outcomes.every((one) => one === 'withdrawn' || one === 'disqualified')) return null
-  return outcomes.includes('disqualified') ? 'disqualified' : 'conceded'
+interface Played {
+  readonly up: readonly number[]
+  readonly lead: number
+  readonly result: string
+  readonly finished: boolean
+}
+
+function play({ match, competition, a, b, order, closed }: Sides): Played {
+  const up: number[] = []
+  for (const at of order) {
+    const { hole } = a[0]!.tee.holes[at]!
+    const given = match.concededHoles?.find((one) => one.hole === hole)?.to
+    const conceded = given === undefined ? null : given === 'a' ? 1 : -1
+    const result = conceded ?? holeResult(net(competition, a, at), net(competition, b, at), closed)
+    if (result === null) continue
+    up.push((up.at(-1) ?? 0) + result)
+    if (Math.abs(up.at(-1)!) > order.length - up.length) break
+  }
+  const lead = up.at(-1) ?? 0
+  const left = order.length - up.length
+  const finished = Math.abs(lead) > left || left === 0
+  return { up, lead, finished, result: inWords(Math.abs(lead), left, finished, lead > 0, up.length) }
 }
 
 /** Fewer strokes win; on a closed day a side that never finished the hole loses it to one that did. */
@@ -134,4 +118,82 @@ function inWords(lead: number, left: number, finished: boolean, ahead: boolean, 
   if (finished) return lead === 0 ? 'halved' : left === 0 ? `${lead} up` : `${lead}&${left}`
   if (played === 0) return 'not started'
   return lead === 0 ? `level after ${played}` : `${ahead ? 'A' : 'B'} ${lead} up after ${played}`
+}
+
+/** Who goes through when the match is over: +1 for a, −1 for b, 0 for nobody; and the word for it. */
+function endOf(sides: Sides, round: Played): { winner: number; finished: boolean; result: string } {
+  const { match, a, b } = sides
+  const toward = (end: 'a' | 'b') => (end === 'a' ? 1 : -1)
+  if (match.walkover) return { winner: toward(match.walkover), finished: true, result: 'walkover' }
+  if (match.concededBy) return { winner: -toward(match.concededBy), finished: true, result: 'conceded' }
+  const [outA, outB] = [out(a), out(b)]
+  if (outA && outB) return { winner: 0, finished: true, result: 'no result' }
+  if (outA || outB) return { winner: outA ? -1 : 1, finished: true, result: (outA ?? outB)! }
+  const stopped = match.abandoned === true && !round.finished
+  if (stopped) return { winner: Math.sign(round.lead), finished: true, result: `${round.result}, abandoned` }
+  const extra = round.finished && round.lead === 0 ? onExtraHoles(sides) : null
+  return extra ?? { winner: round.finished ? Math.sign(round.lead) : 0, finished: round.finished, result: round.result }
+}
+
+/** Rule 3.2b: a side that withdraws concedes the match; Rule 1.3c: a disqualified one is out of it. */
+function out(balls: readonly Ball[]): string | null {
+  const outcomes = balls.map((one) => one.card?.outcome)
+  if (!outcomes.every((one) => one === 'withdrawn' || one === 'disqualified')) return null
+  return outcomes.includes('disqualified') ? 'disqualified' : 'conceded'
+}
+
+const ENDINGS = ['th', 'st', 'nd', 'rd']
+
+/** Hole by hole once more from where the match began, until one is won; better net scores are written as they are. */
+function onExtraHoles({ match, competition, a, b, order }: Sides) {
+  for (const [at, scores] of (match.extraHoles ?? []).entries()) {
+    const hole = order[at % order.length]!
+    const after = ([balls, score]: readonly [readonly Ball[], number | 'x']) => {
+      if (score === 'x') return Number.POSITIVE_INFINITY
+      const free = competition.extraHoleStrokes === 'none' || balls.length > 1
+      return score - (free ? 0 : balls[0]!.strokes[hole]!)
+    }
+    const [netA, netB] = [after([a, scores.a]), after([b, scores.b])]
+    if (netA === netB) continue
+    const number = order.length + at + 1
+    const ending = number > 10 && number < 14 ? 'th' : (ENDINGS[number % 10] ?? 'th')
+    return { winner: netA < netB ? 1 : -1, finished: true, result: `at the ${number}${ending}` }
+  }
+  return null
+}
+
+export function referenceMatch(day: Day, competition: Competition, match: Match): MatchLine {
+  const round = roundOf(day, competition.rounds?.at(-1) ?? 1)
+  const [a, b] = ballsOf(round, competition, [match.a, match.b]) as [Ball[], Ball[]]
+  const { holes } = a[0]!.tee
+  // By the hole they started from if the cards do not contradict one another, else by number.
+  const said = [...new Set([...a, ...b].flatMap((one) => one.card?.startHole ?? []))]
+  const first = said.length === 1 ? holes.findIndex(({ hole }) => hole === said[0]) : 0
+  const order = [...holes.keys()].map((step) => (first + step) % holes.length)
+  const sides: Sides = { match, competition, a, b, order, closed: day.closed }
+  const played = play(sides)
+  const { winner, finished, result } = endOf(sides, played)
+  const named = (who: number) => (who === 0 ? null : who > 0 ? match.a : match.b)
+  const parts = (formOf(competition.format).parts ?? []).flatMap(({ name, from, to }) => {
+    const inPart = order.filter((at) => holes[at]!.hole >= from && holes[at]!.hole <= to)
+    // A round of nine has no other nine.
+    if (inPart.length === 0) return []
+    const part = play({ ...sides, order: inPart })
+    const ahead = part.finished ? Math.sign(part.lead) : 0
+    return [{ name, winner: named(ahead), result: part.result, finished: part.finished }]
+  })
+  const strokes = Object.fromEntries([...a, ...b].map((ball) => [ball.id, ball.received]))
+  return { id: match.id, winner: named(winner), result, finished, up: played.up, strokes, parts }
+}
+
+/** One point for a match won, a half for one halved, counted in halves: only for a side that is all of one team. */
+export function halfPointsOf(day: Day, team: string, lines: readonly MatchLine[], matches: readonly Match[]): number {
+  const { players } = day.teams!.find(({ id }) => id === team)!
+  const isOurs = (entrant: string) => playersOf(day, entrant).every(({ id }) => players.includes(id))
+  return lines.reduce((sum, line, at) => {
+    const [a, b] = [isOurs(matches[at]!.a), isOurs(matches[at]!.b)]
+    if (a === b || !line.finished || line.result === 'no result') return sum
+    if (line.winner === null) return sum + 1
+    return sum + (line.winner === (a ? matches[at]!.a : matches[at]!.b) ? 2 : 0)
+  }, 0)
 }

@@ -1,55 +1,17 @@
 // Days nobody would plan, from a seed: mixed tees of different par, plus players, holes without a score, no returns,
-// rulings, and cards that shadow one another so that ties are common. The same seed is the same day for ever.
-import type {
-  Card,
-  CardOutcome,
-  Competition,
-  Day,
-  Hole,
-  HoleScore,
-  Player,
-  Side,
-  Tee,
-  TieRule,
-  TieStep,
-} from '@/lib/rules/day'
+// rulings, guests, short sides, a second round, and cards that shadow one another so that ties are common. The same seed
+// is the same day for ever.
+import type { Card, CardOutcome, Competition, Day, Hole, HoleScore, Match, Player, Side, Tee } from '@/lib/rules/day'
+import { type Chance, chanceFrom } from './chance'
+import { formOf } from './forms'
+import { randomTeams, randomTerms, tieRule } from './random-terms'
 
-export interface Chance {
-  /** A whole number from low to high, both included. */
-  between(low: number, high: number): number
-  /** True once in so many times. */
-  oneIn(times: number): boolean
-  pick<T>(from: readonly T[]): T
-  shuffled<T>(from: readonly T[]): T[]
-}
-
-export function chanceFrom(seed: number): Chance {
-  let state = (seed * 2654435761) >>> 0
-  const next = () => {
-    state = (state + 0x6d2b79f5) >>> 0
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1)
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61)
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296
-  }
-  const between = (low: number, high: number) => low + Math.floor(next() * (high - low + 1))
-  return {
-    between,
-    oneIn: (times) => between(1, times) === 1,
-    pick: (from) => from[between(0, from.length - 1)]!,
-    shuffled: (from) => {
-      const left = [...from]
-      const out: (typeof left)[number][] = []
-      while (left.length > 0) out.push(...left.splice(between(0, left.length - 1), 1))
-      return out
-    },
-  }
-}
-
-function tee(chance: Chance, id: string, count: number, pars: readonly number[]): Tee {
+function tee(chance: Chance, id: string, pars: readonly number[], first: number): Tee {
+  const count = pars.length
   // Nine holes keep the odd indexes of the whole card, or are numbered afresh.
   const kept = count === 9 && chance.oneIn(2)
   const indexes = chance.shuffled(pars.map((_, at) => (kept ? at * 2 + 1 : at + 1)))
-  const holes: Hole[] = pars.map((par, at) => ({ hole: at + 1, par, strokeIndex: indexes[at]! }))
+  const holes: Hole[] = pars.map((par, at) => ({ hole: first + at, par, strokeIndex: indexes[at]! }))
   const par = pars.reduce((sum, one) => sum + one, 0)
   return {
     id,
@@ -65,27 +27,18 @@ function tee(chance: Chance, id: string, count: number, pars: readonly number[])
 function tees(chance: Chance, count: number): Tee[] {
   const pars = Array.from({ length: count }, () => chance.pick([3, 4, 4, 4, 5]))
   const otherPars = pars.map((par) => (par < 5 && chance.oneIn(9) ? par + 1 : par))
-  return [tee(chance, 'yellow', count, pars), tee(chance, 'red', count, otherPars)]
+  const first = count === 9 && chance.oneIn(6) ? 10 : 1
+  return [tee(chance, 'yellow', pars, first), tee(chance, 'red', otherPars, first)]
 }
+
+const ABOUT_PAR = [-2, -1, -1, 0, 0, 0, 0, 1, 1, 1, 2, 3, 5]
 
 export function scoresLike(chance: Chance, own: Tee, indexTenths: number, blobs: number): HoleScore[] {
-  const extra = indexTenths / 180
+  const extra = Math.floor(indexTenths / 180)
   return own.holes.map((hole) => {
     if (blobs > 0 && chance.oneIn(blobs)) return 'x'
-    return Math.max(1, hole.par + Math.floor(extra) + chance.pick([-2, -1, -1, 0, 0, 0, 0, 1, 1, 1, 2, 3, 5]))
+    return Math.max(1, hole.par + extra + chance.pick(ABOUT_PAR))
   })
-}
-
-function tieRule(chance: Chance): TieRule | undefined {
-  if (chance.oneIn(3)) return undefined
-  const windows: TieStep[] = [9, 6, 3, 1].map((holes) => ({ kind: 'last', holes }))
-  const firstNine: TieStep[] = [6, 3, 1].map((holes) => ({ kind: 'first-nine-last', holes }))
-  const last: TieStep[] = chance.pick([[], [], [{ kind: 'lower-handicap' }], [{ kind: 'higher-handicap' }]])
-  return {
-    steps: [...chance.pick([windows, [...windows, ...firstNine], windows.slice(0, 1), []]), ...last],
-    holesCount: chance.pick(['by-number', 'as-played']),
-    fractions: chance.pick(['kept', 'rounded']),
-  }
 }
 
 function outcome(chance: Chance): CardOutcome | undefined {
@@ -96,19 +49,25 @@ export interface Wanted {
   readonly competitions: readonly Omit<Competition, 'ties'>[]
   /** Players in a side; 1 when everybody stands alone. */
   readonly sideSize: number
+  /** Closed or in play, where it is not left to chance. */
   readonly closed?: boolean
   /** As many players as that; some when absent. */
   readonly players?: number
   /** Sides may lack a player; they are then named for the competitions. */
   readonly shortSides?: boolean
+  /** The rarer terms too, whatever the format takes, and now and then a second round. */
+  readonly everything?: boolean
 }
 
 export function randomDay(seed: number, wanted: Wanted): Day {
   const chance = chanceFrom(seed)
+  const { sideSize } = wanted
+  const everything = wanted.everything === true
   const count = chance.oneIn(3) ? 18 : 9
   const own = tees(chance, count)
-  const some = wanted.sideSize === 1 ? chance.between(2, 5) : wanted.sideSize * chance.between(2, 3)
-  const many = wanted.players ?? some
+  const many =
+    wanted.players ?? (sideSize === 1 ? chance.between(2, 5) : sideSize * (everything ? 2 : chance.between(2, 3)))
+  const rounds = everything && chance.oneIn(8) ? 2 : 1
   const blobs = chance.pick([0, 0, 7, 20])
   const players: Player[] = []
   const cards: Card[] = []
@@ -118,45 +77,126 @@ export function randomDay(seed: number, wanted: Wanted): Day {
       shadow === null ? chance.pick([chance.between(-60, 20), chance.between(0, 540)]) : players[shadow]!.indexTenths
     const teeOf = shadow === null ? chance.pick(own) : own.find((one) => one.id === players[shadow]!.tee)!
     const hand = chance.oneIn(15) ? { playingHandicap: { '*': chance.between(-6, 40) } } : {}
-    players.push({ id: `p${at + 1}`, name: `Player ${at + 1}`, indexTenths: index, tee: teeOf.id, ...hand })
-    const copied = shadow === null ? null : [...cards[shadow]!.scores]
-    // A shadow plays the same strokes, sometimes with two holes changed about: level, or parted by a window only.
-    if (copied && chance.oneIn(2)) {
-      const [one, two] = [chance.between(0, count - 1), chance.between(0, count - 1)]
-      ;[copied[one], copied[two]] = [copied[two]!, copied[one]!]
-    }
-    const scores = copied ?? scoresLike(chance, teeOf, index, blobs)
-    if (chance.oneIn(12)) for (let hole = chance.between(1, count); hole < count; hole += 1) scores[hole] = null
-    const ruled = outcome(chance)
-    cards.push({
-      player: `p${at + 1}`,
-      scores,
-      ...(ruled ? { outcome: ruled } : {}),
-      ...(chance.oneIn(10) ? { penaltyStrokes: { [chance.between(1, count)]: chance.between(1, 2) } } : {}),
-      ...(chance.oneIn(12) ? { penaltyPoints: chance.between(1, 4) } : {}),
-      ...(chance.oneIn(3) ? { startHole: chance.between(1, count) } : {}),
-    })
+    const kind = everything ? { guest: chance.oneIn(3), groups: chance.oneIn(2) ? ['seniors'] : [] } : {}
+    const id = `p${at + 1}`
+    players.push({ id, name: `Player ${at + 1}`, indexTenths: index, tee: teeOf.id, ...hand, ...kind })
+    // Now and then somebody who never came.
+    if (everything && chance.oneIn(30)) continue
+    const like = shadow === null ? undefined : cards.find(({ player }) => player === players[shadow]!.id)
+    cards.push(cardOf(chance, id, teeOf, index, like, blobs))
   }
-  const sides: Side[] = []
-  for (let at = 0; wanted.sideSize > 1 && at < many; at += wanted.sideSize) {
-    const short = wanted.shortSides === true && chance.oneIn(4) ? 1 : 0
-    const inIt = players.slice(at, at + wanted.sideSize - short).map((one) => one.id)
-    const named = wanted.shortSides === true ? { competitions: wanted.competitions.map(({ id }) => id) } : {}
-    sides.push({ id: `s${sides.length + 1}`, players: inIt, ...named })
-  }
-  const competitions = wanted.competitions.map((one) => {
-    const ties = tieRule(chance)
-    return { ...one, ...(ties ? { ties } : {}) }
-  })
-  return {
+  const sides = sidesOf(chance, wanted, players)
+  const second = rounds === 2 ? secondRound(chance, cards, players, own) : []
+  if (everything && sideSize > 1) for (const side of sides) cards.push(...ownCardOf(chance, side, wanted, players, own))
+  const day = {
     date: '2026-06-13',
     // Mostly the rules in force; now and then an old day counted again.
     edition: chance.oneIn(4) ? chance.pick(['2020', '2020-gbi']) : '2024',
     tees: own,
     players: chance.shuffled(players),
     sides: chance.shuffled(sides),
-    cards: chance.shuffled(cards),
-    competitions,
-    closed: wanted.closed ?? true,
+    cards: chance.shuffled([...cards, ...second]),
+    closed: wanted.closed ?? (everything ? !chance.oneIn(4) : true),
   }
+  return { ...day, ...competitionsOf(chance, day, wanted, rounds) }
+}
+
+function cardOf(chance: Chance, player: string, own: Tee, index: number, like: Card | undefined, blobs: number): Card {
+  const count = own.holes.length
+  const copied = like ? [...like.scores] : null
+  // A shadow plays the same strokes, sometimes with two holes changed about: level, or parted by a window only.
+  if (copied && chance.oneIn(2)) {
+    const [one, two] = [chance.between(0, count - 1), chance.between(0, count - 1)]
+    ;[copied[one], copied[two]] = [copied[two]!, copied[one]!]
+  }
+  const scores = copied ?? scoresLike(chance, own, index, blobs)
+  if (chance.oneIn(12)) for (let at = chance.between(1, count); at < count; at += 1) scores[at] = null
+  const ruled = outcome(chance)
+  const hole = () => own.holes[chance.between(0, count - 1)]!.hole
+  return {
+    player,
+    scores,
+    ...(ruled ? { outcome: ruled } : {}),
+    ...(chance.oneIn(10) ? { penaltyStrokes: { [hole()]: chance.between(1, 2) } } : {}),
+    ...(chance.oneIn(12) ? { penaltyPoints: chance.between(1, 4) } : {}),
+    ...(chance.oneIn(3) ? { startHole: hole() } : {}),
+  }
+}
+
+/** The same players once more: other scores, now and then another tee, another figure, or no card at all. */
+function secondRound(chance: Chance, first: readonly Card[], players: readonly Player[], own: readonly Tee[]): Card[] {
+  return players.flatMap((player) => {
+    if (chance.oneIn(20)) return []
+    const moved = chance.oneIn(4) ? chance.pick(own) : null
+    const teeOf = moved ?? own.find((one) => one.id === player.tee)!
+    const like = chance.oneIn(3) ? first.find((card) => card.player === player.id) : undefined
+    return {
+      ...cardOf(chance, player.id, teeOf, player.indexTenths, like, 12),
+      round: 2,
+      ...(moved ? { tee: moved.id } : {}),
+      ...(chance.oneIn(3) ? { indexTenths: chance.between(-20, 300) } : {}),
+      ...(chance.oneIn(15) ? { playingHandicap: chance.between(-4, 30) } : {}),
+    }
+  })
+}
+
+function sidesOf(chance: Chance, wanted: Wanted, players: readonly Player[]): Side[] {
+  const { sideSize, competitions, shortSides } = wanted
+  const sides: Side[] = []
+  for (let at = 0; sideSize > 1 && at < players.length; at += sideSize) {
+    const short = shortSides === true && chance.oneIn(3) ? chance.between(1, Math.max(1, sideSize - 2)) : 0
+    const inIt = players.slice(at, at + sideSize - short).map((one) => one.id)
+    const named = shortSides === true ? { competitions: competitions.map(({ id }) => id) } : {}
+    const lost = wanted.everything === true && chance.oneIn(4) ? { ballLostOn: chance.between(1, 18) } : {}
+    sides.push({ id: `s${sides.length + 1}`, players: inIt, ...named, ...lost })
+  }
+  return sides
+}
+
+/** A side that plays one ball may have a card of its own, which says whose drive was taken. */
+function ownCardOf(
+  chance: Chance,
+  side: Side,
+  wanted: Wanted,
+  players: readonly Player[],
+  own: readonly Tee[],
+): Card[] {
+  const isOneBall = wanted.competitions.some(({ format }) => formOf(format).oneBall)
+  if (!isOneBall || chance.oneIn(3)) return []
+  const first = players.find(({ id }) => id === side.players[0])!
+  const teeOf = own.find(({ id }) => id === first.tee)!
+  const card = cardOf(chance, side.id, teeOf, first.indexTenths, undefined, 15)
+  const drives = card.scores.map(() => (chance.oneIn(6) ? null : chance.pick(side.players)))
+  return [{ ...card, drives, ...(chance.oneIn(15) ? { playingHandicap: chance.between(0, 20) } : {}) }]
+}
+
+function competitionsOf(
+  chance: Chance,
+  day: Omit<Day, 'competitions'>,
+  { competitions, everything, sideSize }: Wanted,
+  rounds: number,
+): Pick<Day, 'competitions' | 'teams'> {
+  const players = day.players.map(({ id }) => id)
+  const entrants = sideSize === 1 ? players : day.sides.map(({ id }) => id)
+  if (everything !== true) {
+    const withTies = competitions.map((one) => {
+      const ties = tieRule(chance, entrants)
+      return { ...one, ...(ties ? { ties } : {}) }
+    })
+    return { competitions: withTies }
+  }
+  const numbers = day.tees[0]!.holes.map(({ hole }) => hole)
+  const around = { numbers, entrants, players, closed: day.closed, rounds }
+  const all = competitions.map((one) => {
+    const matches = one.matches && randomMatches(chance, entrants)
+    return randomTerms(chance, matches ? { ...one, matches } : one, around)
+  })
+  const sides = sideSize === 1 ? players.map((id) => [id]) : day.sides.map((side) => side.players)
+  return { competitions: all, ...(all.some((one) => one.matches) ? { teams: randomTeams(chance, sides) } : {}) }
+}
+
+/** Everybody against the next one, in a random order. */
+function randomMatches(chance: Chance, entrants: readonly string[]): Match[] {
+  const order = chance.shuffled(entrants)
+  return order.flatMap((a, at) => (at % 2 === 1 ? [{ id: `m${at}`, a: order[at - 1]!, b: a }] : []))
 }

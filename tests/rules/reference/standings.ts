@@ -1,210 +1,283 @@
-// Totals, ties and places the slow way: every pair of entrants is compared, and a place is one more than the number of
-// entrants that are better. Committee Procedures 5A(6) for matching scorecards.
-import type { Competition, Day, HoleScore, TieRule, TieStep } from '@/lib/rules/day'
+// Totals, places and divisions the slow way: every pair of entrants is compared, and a place is one more than the number
+// of entrants that are better.
+import type { Competition, Day, Division, Side } from '@/lib/rules/day'
 import {
-  grossOn,
-  higherIsBetter,
-  holeValue,
-  type Line,
-  type PlayerCard,
-  parOf,
-  playerCards,
-  sideCard,
-  teeOf,
-  worthOfNone,
-} from './count'
-import { compare, type Fraction, fraction, halfUp, minus, times } from './exact'
+  type Ball,
+  ballOf,
+  type Entrant,
+  handicapInFull,
+  isWritten,
+  type Owner,
+  ownerOf,
+  ownerOfSide,
+  type Round,
+  roundOf,
+  teeIn,
+} from './balls'
+import { halfUp } from './exact'
 import { formOf, isGame } from './forms'
 import { gameValues, offTheLowest } from './games'
+import { parOf } from './handicaps'
+import { counts, footing, higherIsBetter, levelOn, sideWorth, standIns, type Worth } from './holes'
+import { aheadOnTies } from './ties'
 
-const PUBLISHED_STEPS: readonly TieStep[] = [
-  { kind: 'last', holes: 9 },
-  { kind: 'last', holes: 6 },
-  { kind: 'last', holes: 3 },
-  { kind: 'last', holes: 1 },
-  { kind: 'first-nine-last', holes: 6 },
-  { kind: 'first-nine-last', holes: 3 },
-  { kind: 'first-nine-last', holes: 1 },
-]
-
-export interface Entrant {
-  readonly id: string
-  readonly cards: readonly PlayerCard[]
+export interface Line {
+  readonly entrant: string
+  readonly place: number | null
+  readonly tied: boolean
+  readonly score: number | null
+  readonly noPlace: string | null
+  readonly againstLevel: number | null
+  readonly out: number | null
+  readonly in: number | null
+  /** Playing handicap of each player of the entrant; of the side itself where it plays one ball. */
+  readonly handicaps: Readonly<Record<string, number>>
+  readonly values: readonly (number | null)[]
+  readonly rounds: readonly (number | null)[]
+  readonly drives: string
 }
 
-interface Counted {
+/** One entrant in one round. */
+export interface Counted {
   readonly entrant: Entrant
   readonly values: readonly (number | null)[]
-  readonly total: number | null
-  /** Nothing left to play. */
+  readonly total: number
+  readonly againstLevel: number
+  readonly complete: boolean
+  readonly played: number
+  readonly noPlace: string | null
+}
+
+export interface Whole {
+  readonly rounds: readonly Counted[]
+  readonly last: Counted
+  readonly total: number
+  readonly againstLevel: number
   readonly complete: boolean
   readonly noPlace: string | null
 }
 
-export function windowOf(step: TieStep, count: number, startHole: number, rule: TieRule): number[] {
-  const byNumber = [...Array(count).keys()]
-  const from = rule.holesCount === 'as-played' ? startHole - 1 : 0
-  const order = [...byNumber.slice(from), ...byNumber.slice(0, from)]
-  // The whole round is level already, and a round of nine has no first nine apart.
-  if (step.kind === 'last' && step.holes < count) return order.slice(-step.holes)
-  if (step.kind === 'first-nine-last' && count > 9) return order.slice(0, 9).slice(-step.holes)
-  return []
-}
-
-/** A hole not played counts as one without a score once the day is closed or the player is out of it. */
-function grossNow(day: Day, one: PlayerCard, at: number): HoleScore {
-  const gross = grossOn(one.card, at, one.tee.holes[at]!)
-  return gross === null && (day.closed || one.card?.outcome !== undefined) ? 'x' : gross
-}
-
-/** What a side makes of a hole: the best of its scores by weight; a disqualified partner has no score anywhere. */
-function sideValue(day: Day, competition: Competition, entrant: Entrant, at: number): number | null | 'no score' {
-  const form = formOf(competition.format)
-  const balls = entrant.cards
-  const scores = balls.map((one) =>
-    balls.length > 1 && one.card?.outcome === 'disqualified' ? 'x' : grossNow(day, one, at),
-  )
-  const worth = (ball: number) => {
-    const { tee, strokes } = balls[ball]!
-    const score = scores[ball]!
-    return score === null ? null : holeValue(competition, score, tee.holes[at]!, strokes[at]!)
-  }
-  const hole = balls[0]!.tee.holes[at]!.hole
-  const named = form.named ? at % balls.length : null
-  const others = balls.map((_, ball) => ball).filter((ball) => ball !== named)
-  const holed = others.filter((ball) => typeof scores[ball] === 'number').length
-  const weights = form.weights(hole)
-  const waiting = others.some((ball) => scores[ball] === null) && holed < weights.length
-  if (waiting || (named !== null && scores[named] === null)) return null
-  const sign = higherIsBetter(competition.format) ? -1 : 1
-  const bestFirst = others
-    .map(worth)
-    .filter((value) => value !== null)
-    .sort((x, y) => sign * (x - y))
-  const counting = weights.map((weight, place) => {
-    const value = bestFirst[place] ?? worthOfNone(competition.format)
-    return value === null ? null : weight * value
+function sidesOf(day: Day, competition: Competition): readonly Side[] {
+  const { size, least } = formOf(competition.format)
+  const { entrants, id } = competition
+  return day.sides.filter((side) => {
+    if (side.competitions !== undefined && !side.competitions.includes(id)) return false
+    if (entrants !== undefined) return entrants.includes(side.id)
+    return side.competitions !== undefined || (side.players.length >= (least ?? size) && side.players.length <= size)
   })
-  if (named !== null) counting.push((form.named ?? 0) * (worth(named) ?? 0))
-  if (counting.includes(null)) return 'no score'
-  const doubled = competition.format === 'double-point-stableford' && competition.namedHoles?.includes(hole)
-  return counting.reduce<number>((sum, value) => sum + (value ?? 0), 0) * (doubled ? 2 : 1)
+}
+
+/** The owners of the balls of every entrant. */
+function ownersOf(round: Round, competition: Competition): { id: string; side?: Side; owners: Owner[] }[] {
+  const { size, oneBall } = formOf(competition.format)
+  const { day, players } = round
+  if (size === 1) {
+    const entered = day.players.filter(({ id }) => competition.entrants?.includes(id) ?? true)
+    return entered.map((player) => ({ id: player.id, owners: [ownerOf(round, player)] }))
+  }
+  return sidesOf(day, competition).map((side) => {
+    const inIt = side.players.map((id) => players.get(id)!)
+    const owners = oneBall ? [ownerOfSide(round, side.id, inIt)] : inIt.map((player) => ownerOf(round, player))
+    return { id: side.id, side, owners }
+  })
+}
+
+function countedIn(round: Round, competition: Competition): Counted[] {
+  const all = ownersOf(round, competition)
+  if (isGame(competition.format)) return gamesIn(round, competition, all)
+  const owners = all.flatMap((one) => one.owners)
+  const lowestPar = Math.min(...owners.map(({ tee }) => parOf(tee)))
+  const fewest = owners.map(({ tee }) => tee).filter((tee) => parOf(tee) === lowestPar)
+  const lowest = fewest.reduce((first, tee) => (tee.id < first.id ? tee : first), fewest[0]!)
+  const field = owners.map((owner) => owner.id)
+  const ball = (owner: Owner) => {
+    const { full, extra } = handicapInFull(round, competition, owner, lowestPar)
+    return ballOf(round, competition, owner, halfUp(full) + extra)
+  }
+  return all.map(({ id, side, owners: ownersHere }) => {
+    const own = ownersHere.map(ball)
+    const others = standIns(competition, id, own, field, (player) => ball(owners.find((one) => one.id === player)!))
+    const entrant = { id, side, balls: [...own, ...others] }
+    const worth = own[0]!.tee.holes.map(({ hole }, at) =>
+      counts(competition, hole) ? sideWorth(competition, entrant, at) : null,
+    )
+    return counted(competition, entrant, worth, lowest)
+  })
+}
+
+function gamesIn(round: Round, competition: Competition, all: ReturnType<typeof ownersOf>): Counted[] {
+  const groups = competition.groups ?? [all.map(({ id }) => id)]
+  return groups.flatMap((ids) => {
+    const inIt = all.filter(({ id }) => ids.includes(id))
+    const balls = offTheLowest(
+      round,
+      competition,
+      inIt.map(({ owners }) => owners[0]!),
+    )
+    const taken = gameValues(competition, balls)
+    return balls.map((ball, at) => {
+      const worth = taken[at]!.map((one, hole) => (counts(competition, ball.tee.holes[hole]!.hole) ? one : null))
+      return counted(competition, { id: ball.id, side: undefined, balls: [ball] }, worth, null)
+    })
+  })
 }
 
 const WORST_FIRST = ['disqualified', 'no-return', 'withdrawn'] as const
 
-function counted(competition: Competition, entrant: Entrant, read: readonly (number | null | 'no score')[]): Counted {
-  const cards = entrant.cards.map((one) => one.card)
-  const values = read.map((one) => (one === 'no score' ? null : one))
-  const outcomes = cards.map((card) => card?.outcome)
-  let noPlace: string | null = null
-  if (outcomes.every((one) => one !== undefined)) noPlace = WORST_FIRST.find((one) => outcomes.includes(one))!
-  else if (cards.every((card) => !card || card.scores.every((score) => score === null))) noPlace = 'not-started'
-  else if (read.includes('no score')) noPlace = 'no-return'
-  if (noPlace !== null) return { entrant, values, total: null, complete: false, noPlace }
-  const sum = values.reduce<number>((total, value) => total + (value ?? 0), 0)
-  const off = cards.reduce((total, card) => total + (card?.penaltyPoints ?? 0), 0)
-  const total = higherIsBetter(competition.format) ? sum - off : sum
-  return { entrant, values, total, complete: !read.includes(null), noPlace }
-}
-
-/** Net strokes on one ball: a share of the handicap comes off each window. Otherwise strokes stay where they fell. */
-function takesShares(format: string): boolean {
-  const form = formOf(format)
-  return form.kind === 'strokes' && !isGame(format) && (form.size === 1 || form.oneBall)
-}
-
-/** The figure of an entrant on one step: the smaller is the better. */
-function figure(competition: Competition, rule: TieRule, step: TieStep, one: Counted): Fraction {
-  const card = one.entrant.cards[0]!
-  const handicaps = one.entrant.cards.reduce((sum, each) => sum + each.handicap, 0)
-  if (step.kind === 'lower-handicap') return fraction(handicaps)
-  if (step.kind === 'higher-handicap') return fraction(-handicaps)
-  const count = card.tee.holes.length
-  const window = windowOf(step, count, card.card?.startHole ?? 1, rule)
-  const sign = higherIsBetter(competition.format) ? -1 : 1
-  if (!takesShares(competition.format)) {
-    return fraction(sign * window.reduce((sum, at) => sum + (one.values[at] ?? 0), 0))
+function counted(
+  competition: Competition,
+  entrant: Entrant,
+  worth: readonly Worth[],
+  lowest: Ball['tee'] | null,
+): Counted {
+  const own = entrant.balls.filter((ball) => !ball.standIn)
+  const { holes } = own[0]!.tee
+  const due = holes.flatMap(({ hole }, at) => (counts(competition, hole) ? [at] : []))
+  const settled = due.filter((at) => worth[at] !== null)
+  const played = settled.filter((at) => own.some(({ card }) => isWritten(card, at))).length
+  const values = worth.map((one) => (one === 'no score' ? null : one))
+  const complete = settled.length === due.length
+  const off = higherIsBetter(competition.format)
+    ? own.reduce((sum, { card }) => sum + (card?.penaltyPoints ?? 0), 0)
+    : 0
+  const total = values.reduce<number>((sum, value) => sum + (value ?? 0), 0) - off
+  return {
+    entrant,
+    values,
+    total,
+    againstLevel:
+      lowest === null ? total : total - levelSoFar(competition, own[0]!, lowest, complete ? due : settled, complete),
+    complete,
+    played,
+    noPlace: noPlaceOf(competition, entrant, own, worth.includes('no score'), played),
   }
-  // Individual net stroke play: the gross of the window less the same share of the handicap as of the holes.
-  const gross = window.reduce((sum, at) => sum + Number(grossOn(card.card, at, card.tee.holes[at]!)), 0)
-  const share = times(fraction(card.handicap), fraction(window.length, count))
-  return minus(fraction(gross), rule.fractions === 'kept' ? share : fraction(halfUp(share)))
 }
 
-function better(competition: Competition, rule: TieRule, a: Counted, b: Counted, all: readonly Counted[]): number {
-  const sign = higherIsBetter(competition.format) ? -1 : 1
-  const byScore = sign * (a.total! - b.total!)
-  if (byScore !== 0) return byScore
-  // A tie is left alone until everybody in it has finished.
-  if (all.some((one) => one.total === a.total && !one.complete)) return 0
-  for (const step of rule.steps) {
-    const byStep = compare(figure(competition, rule, step, a), figure(competition, rule, step, b))
-    if (byStep !== 0) return byStep
+/** Finished cards are all measured from the same level, so that the better score is ahead. */
+function levelSoFar(
+  competition: Competition,
+  ball: Ball,
+  lowest: Ball['tee'],
+  holes: readonly number[],
+  complete: boolean,
+) {
+  const pars = complete ? lowest.holes.map(({ par }) => par) : footing(ball, lowest)
+  return holes.reduce((sum, at) => sum + levelOn(competition, ball.tee.holes[at]!.hole, pars[at]!), 0)
+}
+
+function noPlaceOf(
+  competition: Competition,
+  { side }: Entrant,
+  own: readonly Ball[],
+  noScore: boolean,
+  played: number,
+): string | null {
+  const outcomes = own.map(({ card }) => card?.outcome)
+  if (outcomes.every((one) => one !== undefined)) return WORST_FIRST.find((one) => outcomes.includes(one))!
+  if (played === 0 || own.every(({ card }) => card?.scores.every((score) => score === null) ?? true))
+    return 'not-started'
+  const lost = formOf(competition.format).named !== undefined && side?.ballLostOn !== undefined
+  return noScore || (lost && competition.ballLost === 'side-out') ? 'no-return' : null
+}
+
+/** Several rounds added up: out of one is out of all; a round never begun is nothing, on strokes no return once it is over. */
+function wholeOf(competition: Competition, day: Day, rounds: readonly Counted[]): Whole {
+  const begun = rounds.filter((one) => one.noPlace !== 'not-started')
+  const out = begun.find((one) => one.noPlace !== null)
+  const missing = begun.length < rounds.length && day.closed && !higherIsBetter(competition.format)
+  const noPlace = begun.length === 0 ? 'not-started' : (out?.noPlace ?? (missing ? 'no-return' : null))
+  const counting = rounds.length === 1 ? rounds : begun
+  return {
+    rounds,
+    last: rounds.at(-1)!,
+    total: counting.reduce((sum, one) => sum + one.total, 0),
+    againstLevel: counting.reduce((sum, one) => sum + one.againstLevel, 0),
+    complete: rounds.every((one) => one.complete),
+    noPlace,
   }
-  return 0
 }
 
-export function entrantsOf(day: Day, competition: Competition): Entrant[] {
-  const { size, oneBall } = formOf(competition.format)
-  const wanted = (id: string) => competition.entrants === undefined || competition.entrants.includes(id)
-  const player = (id: string) => day.players.find((one) => one.id === id)!
-  if (size === 1) {
-    const cards = playerCards(
-      day,
+export function wholesOf(day: Day, competition: Competition): Whole[] {
+  const rounds = (competition.rounds ?? [1]).map((number) => countedIn(roundOf(day, number), competition))
+  return rounds[0]!.map((_, at) =>
+    wholeOf(
       competition,
-      day.players.filter(({ id }) => wanted(id)),
-    )
-    return cards.map((one) => ({ id: one.id, cards: [one] }))
-  }
-  const sides = day.sides.filter(({ id }) => wanted(id))
-  if (oneBall) {
-    const lowestPar = Math.min(...sides.map((side) => parOf(teeOf(day, player(side.players[0]!)))))
-    return sides.map(({ id }) => ({ id, cards: [sideCard(day, competition, id, lowestPar)] }))
-  }
-  const everybody = playerCards(
-    day,
-    competition,
-    sides.flatMap((side) => side.players.map(player)),
+      day,
+      rounds.map((round) => round[at]!),
+    ),
   )
-  return sides.map(({ id, players }) => ({
-    id,
-    cards: players.map((one) => everybody.find((card) => card.id === one)!),
-  }))
 }
 
-function readOf(day: Day, competition: Competition): Counted[] {
-  const entrants = entrantsOf(day, competition)
-  if (!isGame(competition.format)) {
-    return entrants.map((entrant) => {
-      const holes = entrant.cards[0]!.tee.holes
-      return counted(
-        competition,
-        entrant,
-        holes.map((_, at) => sideValue(day, competition, entrant, at)),
-      )
-    })
-  }
-  const cards = offTheLowest(entrants.map((entrant) => entrant.cards[0]!))
-  const taken = gameValues(day, competition, cards)
-  return cards.map((card, at) => counted(competition, { id: card.id, cards: [card] }, taken[at]!))
+/** Below zero when a is better; a tie is left alone until everybody in it has finished. */
+function better(competition: Competition, a: Whole, b: Whole, all: readonly Whole[]): number {
+  const key = (one: Whole) => (higherIsBetter(competition.format) ? -one.total : one.againstLevel)
+  const byScore = key(a) - key(b)
+  if (byScore !== 0) return byScore
+  if (all.some((one) => key(one) === key(a) && !one.complete)) return 0
+  return aheadOnTies(competition, a, b)
 }
 
-export function referenceLines(day: Day, competition: Competition): Line[] {
-  const rule = competition.ties ?? { steps: PUBLISHED_STEPS, holesCount: 'by-number', fractions: 'kept' }
-  const all = readOf(day, competition)
-  const placed = all.filter((one) => one.total !== null)
+export function placesAmong(competition: Competition, all: readonly Whole[]) {
+  const placed = all.filter((one) => one.noPlace === null)
   return all.map((one) => {
-    const others = placed.filter((other) => other !== one)
-    const isPlaced = one.total !== null
+    if (one.noPlace !== null) return { place: null, tied: false }
+    const others = placed.filter((other) => other !== one).map((other) => better(competition, other, one, placed))
+    return { place: 1 + others.filter((than) => than < 0).length, tied: others.includes(0) }
+  })
+}
+
+export function linesOf(competition: Competition, all: readonly Whole[]): Line[] {
+  const places = placesAmong(competition, all)
+  return all.map((one, at) => {
+    const { rounds, last, noPlace } = one
+    const single = rounds.length === 1
+    const own = last.entrant.balls.filter((ball) => !ball.standIn)
+    const played = rounds.reduce((sum, round) => sum + round.played, 0)
     return {
-      entrant: one.entrant.id,
-      place: isPlaced ? 1 + others.filter((other) => better(competition, rule, other, one, placed) < 0).length : null,
-      tied: isPlaced && others.some((other) => better(competition, rule, other, one, placed) === 0),
-      score: one.total,
-      noPlace: one.noPlace,
-      handicaps: Object.fromEntries(one.entrant.cards.map((card) => [card.id, card.handicap])),
-      values: one.values,
+      entrant: last.entrant.id,
+      ...places[at]!,
+      score: noPlace === null ? one.total : null,
+      noPlace,
+      againstLevel: noPlace === null && played > 0 ? one.againstLevel : null,
+      out: single ? sumOf(last.values.slice(0, 9)) : null,
+      in: single ? sumOf(last.values.slice(9)) : null,
+      handicaps: Object.fromEntries(own.map((ball) => [ball.id, ball.handicap])),
+      values: rounds.flatMap((round) => round.values),
+      rounds: single ? [] : rounds.map((round) => (round.noPlace === null ? round.total : null)),
+      drives: drivesOf(competition, last.entrant),
     }
+  })
+}
+
+function sumOf(values: readonly (number | null)[]): number | null {
+  const figures = values.filter((value) => value !== null)
+  return figures.length === 0 ? null : figures.reduce((sum, value) => sum + value, 0)
+}
+
+/** Drives of each player of a side with one ball, and an asterisk on whoever has too few. */
+function drivesOf({ format, minimumDrives }: Competition, { side, balls }: Entrant): string {
+  const drives = formOf(format).oneBall ? balls[0]!.card?.drives : undefined
+  if (!drives) return ''
+  return side!.players
+    .map((id) => ({ id, taken: drives.filter((one) => one === id).length }))
+    .map(({ id, taken }) => `${id} ${taken}${taken < (minimumDrives ?? 0) ? '*' : ''}`)
+    .join(', ')
+}
+
+/** Everybody of the entry must be in the division, by the tee of the round that decides; its handicaps are added up. */
+export function belongs(day: Day, competition: Competition, one: Whole, division: Division): boolean {
+  const { entrant } = one.last
+  const own = entrant.balls.filter((ball) => !ball.standIn)
+  const handicap = own.reduce((sum, ball) => sum + ball.handicap, 0)
+  if (handicap < (division.handicapFrom ?? handicap) || handicap > (division.handicapTo ?? handicap)) return false
+  const round = roundOf(day, competition.rounds?.at(-1) ?? 1)
+  const ids = entrant.side?.players ?? [entrant.id]
+  return ids.every((id) => {
+    const player = round.players.get(id)!
+    const { gender } = teeIn(round, player)
+    if (division.gender !== undefined && gender !== division.gender) return false
+    if (division.guests === 'only' && player.guest !== true) return false
+    if (division.guests === 'none' && player.guest === true) return false
+    return division.group === undefined || (player.groups ?? []).includes(division.group)
   })
 }
