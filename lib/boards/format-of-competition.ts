@@ -34,8 +34,7 @@ export function isPublishedFor(
   })
 }
 
-/** Players who are put together for it in the draw: a side, or the two of a match. One when everybody plays alone. */
+/** Players who are put together for it: a side. One when everybody plays alone, a match of singles included. */
 export function togetherIn(one: Pick<CompetitionRecord, 'name' | 'format' | 'terms'>): number {
-  const format = formatIn(one)
-  return format?.isMatch ? 2 : (format?.sideSize ?? 1)
+  return formatIn(one)?.sideSize ?? 1
 }

@@ -1,11 +1,13 @@
 // The start sheet: who starts when and where, off what, with whom, and who marks whose card.
 
 import type { DayRecord, EntryRecord } from '@/lib/facts/day-record'
-import { markersOf } from '@/lib/rules/draw/markers'
 import { inWords } from '@/lib/rules/formats/catalogue'
+import { markersOfDay } from './card-holders'
+import { namesOf } from './entrant-names'
 import { figureOf } from './figure'
 import { formatIn } from './format-of-competition'
 import { type Figures, figuresOf, nameOf, noteOf } from './handicap-table'
+import { listed } from './in-words'
 import { rarerTermsInWords } from './terms-in-words'
 import type { StartSheet } from './views'
 
@@ -13,6 +15,7 @@ import type { StartSheet } from './views'
 export function startSheetOf(record: DayRecord, { withCodes }: { withCodes: boolean }): StartSheet {
   const figures = figuresOf(record)
   const entries = new Map(record.entries.map((entry) => [entry.id, entry]))
+  const markers = markersIn(record)
   return {
     societyName: record.society.name,
     dayName: record.name,
@@ -34,30 +37,25 @@ export function startSheetOf(record: DayRecord, { withCodes }: { withCodes: bool
     })),
     groups: record.groups
       .filter((group) => group.entryIds.length > 0)
-      .map((group) => {
-        const markers = markersIn(record, group.entryIds)
-        return {
-          number: group.number,
-          startTime: group.startTime,
-          startHole: group.startHole,
-          code: withCodes ? group.code : null,
-          link: withCodes ? `/card/${group.linkKey}` : null,
-          players: group.entryIds.flatMap((id) => {
-            const entry = entries.get(id)
-            return entry ? [playerOf(entry, record, figures.get(id), entries.get(markers.get(id) ?? ''))] : []
-          }),
-        }
-      }),
+      .map((group) => ({
+        number: group.number,
+        startTime: group.startTime,
+        startHole: group.startHole,
+        code: withCodes ? group.code : null,
+        link: withCodes ? `/card/${group.linkKey}` : null,
+        players: group.entryIds.flatMap((id) => {
+          const entry = entries.get(id)
+          return entry ? [playerOf(entry, record, figures.get(id), entries.get(markers.get(id) ?? ''))] : []
+        }),
+      })),
     published: record.startPublishedAt !== null,
     frozenAt: record.frozenAt?.toISOString() ?? null,
   }
 }
 
 /** As written on the cards, or as they will be when the sheet is published. */
-function markersIn(record: DayRecord, group: readonly string[]): ReadonlyMap<string, string | null> {
-  const cards = new Map(record.cards.map((card) => [card.entryId, card.markerId]))
-  const round = markersOf(group)
-  return new Map(group.map((id) => [id, cards.has(id) ? cards.get(id)! : (round.get(id) ?? null)]))
+function markersIn(record: DayRecord): ReadonlyMap<string, string | null> {
+  return new Map([...markersOfDay(record), ...record.cards.map((card) => [card.entryId, card.markerId] as const)])
 }
 
 function playerOf(
@@ -81,15 +79,28 @@ function playerOf(
   }
 }
 
-/** "with Coldbrook" for the first competition of sides; null for one who plays alone. */
+/** "with Coldbrook" for the first competition of sides, "against Verrow" for the first match; null for neither. */
 function partnersOf(entry: EntryRecord, record: DayRecord): string | null {
+  const names = namesOf(record)
+  const said: string[] = []
   for (const one of record.competitions) {
-    if (formatIn(one)?.isMatch) continue
+    const format = formatIn(one)
     const side = one.sides.find((each) => each.entryIds.includes(entry.id))
-    const partners = side?.entryIds
-      .filter((id) => id !== entry.id)
-      .map((id) => record.entries.find((each) => each.id === id)?.familyName ?? '')
-    if (side && partners && partners.length > 0) return side.name ?? `with ${partners.join(' and ')}`
+    const partners = side?.entryIds.filter((id) => id !== entry.id).map(names.short) ?? []
+    if (format && format.sideSize > 1 && side && partners.length > 0 && !said.some((each) => each.startsWith('with')))
+      said.push(side.name ?? `with ${listed(partners)}`)
+    if (format?.isMatch && !said.some((each) => each.startsWith('against'))) {
+      const against = opponentOf(one, format.sideSize > 1 ? (side?.id ?? '') : entry.id)
+      if (against !== null) said.push(`against ${names.entrantShort(against)}`)
+    }
   }
-  return null
+  return said.length > 0 ? said.join(', ') : null
+}
+
+/** Before pairings were kept, the two put together in a match of singles met. */
+function opponentOf({ pairings, sides }: DayRecord['competitions'][number], id: string): string | null {
+  const pairing = pairings.find(({ a, b }) => a === id || b === id)
+  if (pairing) return pairing.a === id ? pairing.b : pairing.a
+  if (pairings.length > 0) return null
+  return sides.find((side) => side.entryIds.includes(id))?.entryIds.find((other) => other !== id) ?? null
 }

@@ -22,6 +22,7 @@ export const ACTS = {
   'freeze-handicaps': ['secretary', 'captain', 'handicap-secretary'],
   'change-handicap': ['handicap-secretary', 'secretary'],
   'make-draw': DESK,
+  'end-match': ['secretary', 'captain', 'committee'],
   'publish-start': DESK,
   'enter-score': ['scorer', ...DESK],
   'sign-card': ['scorer'],

@@ -1,9 +1,9 @@
 // Decisions about the entry list that entering a member and entering a guest share.
 
+import { markersOfDay } from '@/lib/boards/card-holders'
 import { figuresOf } from '@/lib/boards/handicap-table'
 import type { DayRecord } from '@/lib/facts/day-record'
 import { ok, type Refused, type Result, refused } from '@/lib/result'
-import { markersOf } from '@/lib/rules/draw/markers'
 import type { Tx } from '@/lib/store/client'
 import { dayRecordIn } from '@/lib/store/day-record'
 import { freezeFigures } from '@/lib/store/entries'
@@ -90,9 +90,9 @@ export async function cardsAfterChange(tx: Tx, before: DayRecord): Promise<void>
   await writeCards(tx, day, cardsFor(day))
 }
 
-/** A card for everybody in a group, each marked by the next; cards with scores on them stay whatever happens. */
+/** A card for everybody in a group, or one a side of one ball; cards with scores on them stay whatever happens. */
 export function cardsFor(day: DayRecord): CardsToWrite {
-  const wanted = new Map(day.groups.flatMap((group) => [...markersOf(group.entryIds)]))
+  const wanted = markersOfDay(day)
   const kept = new Map(day.cards.map((card) => [card.entryId, card]))
   return {
     fresh: [...wanted].filter(([entryId]) => !kept.has(entryId)).map(([entryId, markerId]) => ({ entryId, markerId })),

@@ -1,29 +1,27 @@
 // The draw: groups by lot, by handicap, in order of entry or by hand, and the sides inside them.
 
-import { groupWords, sideWords } from '@/lib/boards/acts-in-words'
-import { togetherIn } from '@/lib/boards/format-of-competition'
+import { groupWords } from '@/lib/boards/acts-in-words'
 import { figuresOf } from '@/lib/boards/handicap-table'
 import { changedInWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import {
   type ArrangeGroups,
-  type ArrangeSides,
   arrangeGroups as groupsSchema,
   type MakeDraw,
   makeDraw as schema,
-  arrangeSides as sidesSchema,
 } from '@/lib/facts/commands'
 import type { DayRecord } from '@/lib/facts/day-record'
-import { type Fault, type Result, refused } from '@/lib/result'
+import { type Result, refused } from '@/lib/result'
 import { drawGroups } from '@/lib/rules/draw/groups'
-import { pairsOf } from '@/lib/rules/draw/pairs'
 import { starts } from '@/lib/rules/draw/starts'
 import type { Tx } from '@/lib/store/client'
-import { type GroupToKeep, type HowDrawn, replaceGroups, replaceSides } from '@/lib/store/groups'
+import { type GroupToKeep, type HowDrawn, replaceGroups } from '@/lib/store/groups'
 import { changeOfDay, type DayRefusals } from './day-change'
 import { codesUntil } from './day-clock'
 import { cardsAfterChange } from './entry-list'
 import { notUnderstood, parseInput } from './parse-input'
+import { pairingsAfterDraw, sidesAfterDraw } from './put-together'
+import { seatFaults } from './seats'
 
 type Refusals = DayRefusals | 'day-closed' | 'start-published' | 'too-few' | 'too-many-groups'
 
@@ -77,10 +75,10 @@ export async function arrangeGroups(
     'make-draw',
     read.value,
     async (day) => {
-      const faults = placeFaults(
+      const faults = seatFaults(
         day,
         groups.map((group) => group.entryIds),
-        'groups',
+        (at, seat) => `groups[${at}].entryIds[${seat}]`,
       )
       if (faults.length > 0) return notUnderstood(faults)
       return placed(day, groups, { drawWay: 'by-hand', drawSeed: null }, now)
@@ -116,7 +114,8 @@ function placed(day: DayRecord, groups: readonly Asked[], drawn: HowDrawn, now: 
     ),
     save: async (tx: Tx) => {
       await replaceGroups(tx, day, kept, codesUntil(day.date), drawn, now)
-      for (const one of day.competitions) await pairUp(tx, day, one, kept)
+      await sidesAfterDraw(tx, day, kept, drawn.drawSeed)
+      await pairingsAfterDraw(tx, day, drawn.drawSeed === null ? 'all' : 'in-group')
       await cardsAfterChange(tx, day)
       return {}
     },
@@ -126,75 +125,4 @@ function placed(day: DayRecord, groups: readonly Asked[], drawn: HowDrawn, now: 
 function drawnWords({ drawWay, drawSeed }: HowDrawn, groups: number): string {
   const how = drawWay.replaceAll('-', ' ')
   return `${groups} groups, ${how}${drawSeed === null ? '' : ` with the number ${drawSeed}`}`
-}
-
-/** Sides that are still together stay; the others are made anew inside their groups. */
-async function pairUp(tx: Tx, day: DayRecord, one: DayRecord['competitions'][number], groups: readonly GroupToKeep[]) {
-  const size = togetherIn(one)
-  if (size < 2) return
-  const hostOf = new Map(
-    day.entries.map((entry) => [entry.id, day.entries.find((host) => host.personId === entry.hostId)?.id ?? null]),
-  )
-  const standing = one.sides.map((side) => side.entryIds)
-  const sides = groups.flatMap((group) =>
-    pairsOf(
-      group.entryIds.map((id) => ({ id, hostId: hostOf.get(id) ?? null })),
-      size,
-      standing,
-    ),
-  )
-  await replaceSides(tx, day.society.id, one.id, sides)
-}
-
-/** Sides as chosen by hand: partners, or opponents in a match. */
-export async function arrangeSides(
-  actor: Actor,
-  input: ArrangeSides,
-): Promise<Result<{ version: number }, Refusals | 'no-sides'>> {
-  const read = parseInput(sidesSchema, input)
-  if (!read.ok) return read
-  const { competitionId, sides } = read.value
-  return changeOfDay<object, Refusals | 'no-sides'>(actor, 'make-draw', read.value, async (day, { societyId }) => {
-    if (day.status === 'closed') return refused('day-closed', 'The day is closed: the sides stay as they were.')
-    const competition = day.competitions.find((one) => one.id === competitionId)
-    if (!competition) return refused('not-found', "There is no such competition in this society's book.")
-    const size = togetherIn(competition)
-    if (size < 2) return refused('no-sides', `${competition.name} is played alone: it has no sides.`)
-    const faults = [
-      ...placeFaults(day, sides, 'sides'),
-      ...sides.flatMap((side, at) =>
-        side.length > size ? [{ place: `sides[${at}]`, sentence: `A side here has ${size} players.` }] : [],
-      ),
-    ]
-    if (faults.length > 0) return notUnderstood(faults)
-    const before = sideWords(
-      day,
-      competition.sides.map((side) => side.entryIds),
-    )
-    return {
-      record: { subject: `${competition.name}, ${day.name}`, ...changedInWords(before, sideWords(day, sides)) },
-      save: async (tx) => {
-        await replaceSides(tx, societyId, competitionId, sides)
-        return {}
-      },
-    }
-  })
-}
-
-/** Everybody at most once, and only who plays on this day. */
-function placeFaults(day: DayRecord, groups: readonly (readonly string[])[], called: string): readonly Fault[] {
-  const entered = new Map(
-    day.entries.filter((entry) => entry.status === 'entered').map((entry) => [entry.id, entry] as const),
-  )
-  const seen = new Set<string>()
-  return groups.flatMap((ids, at) =>
-    ids.flatMap((id, seat) => {
-      const place = `${called}[${at}]${called === 'groups' ? '.entryIds' : ''}[${seat}]`
-      const entry = entered.get(id)
-      if (!entry) return [{ place, sentence: 'Somebody here is not entered on this day.' }]
-      if (seen.has(id)) return [{ place, sentence: `${entry.firstName} ${entry.familyName} is there twice.` }]
-      seen.add(id)
-      return []
-    }),
-  )
 }

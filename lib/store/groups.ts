@@ -84,22 +84,6 @@ async function dropGroups(tx: Tx, ids: readonly string[], now: Date): Promise<vo
   }
 }
 
-export async function replaceSides(
-  tx: Tx,
-  societyId: string,
-  competitionId: string,
-  sides: readonly (readonly string[])[],
-): Promise<void> {
-  await tx.side.deleteMany({ where: { competitionId } })
-  const withIds = sides.map((entryIds, at) => ({ id: randomUUID(), number: at + 1, entryIds }))
-  await tx.side.createMany({ data: withIds.map(({ id, number }) => ({ id, societyId, competitionId, number })) })
-  await tx.sideMember.createMany({
-    data: withIds.flatMap(({ id, entryIds }) =>
-      entryIds.map((entryId, at) => ({ sideId: id, competitionId, entryId, position: at + 1 })),
-    ),
-  })
-}
-
 export interface CardsToWrite {
   readonly fresh: readonly { readonly entryId: string; readonly markerId: string | null }[]
   readonly marked: readonly { readonly cardId: string; readonly markerId: string | null }[]

@@ -5,7 +5,6 @@ import { boardOf } from '@/lib/boards/board'
 import { startSheetOf } from '@/lib/boards/start-sheet'
 import type { CompetitionInput } from '@/lib/facts/commands'
 import { PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
-import { formatOf } from '@/lib/rules/formats/catalogue'
 import { callDay, proposeDay } from '@/lib/society/call-day'
 import { keyCard } from '@/lib/society/enter-score'
 import { dayFileOf } from '@/lib/society/export-day'
@@ -143,22 +142,6 @@ describe('calling a day is refused', () => {
       own(better, 'medal'),
       'format',
       'Medal is on the list already: give your own format another name.',
-    ],
-    [
-      'a match between sides of its own',
-      own({
-        ...better,
-        value: formatOf('four-ball-match')!.value as Custom['value'],
-        count: { kind: 'best', take: [1] },
-      }),
-      'format',
-      'A match between sides is read between any two cards of the day. Choose singles here.',
-    ],
-    [
-      'sides of five',
-      listed('best-2-of-5-stableford'),
-      'format',
-      'Sides are made inside the groups, and a group has four players at the most. Choose sides of four or fewer.',
     ],
     [
       'double points without holes',

@@ -4,10 +4,16 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type Actor, DUTIES, type Duty } from '@/lib/facts/actor'
 import type { Result } from '@/lib/result'
 import { ACTS, type Act, mayNot } from '@/lib/society/acts'
+import { arrangePairings } from '@/lib/society/arrange-pairings'
+import { arrangeSides, makeSides } from '@/lib/society/arrange-sides'
+import { arrangeTeams, makeTeams } from '@/lib/society/arrange-teams'
+import { callAgain } from '@/lib/society/call-again'
 import { callDay, proposeDay } from '@/lib/society/call-day'
 import { changeDay } from '@/lib/society/change-day'
 import { changeHandicap } from '@/lib/society/change-handicap'
+import { countDays } from '@/lib/society/count-days'
 import { deskDay, deskHome } from '@/lib/society/desk-day'
+import { endMatch } from '@/lib/society/end-match'
 import { enterGuest, enterPlayers } from '@/lib/society/enter-player'
 import { freezeHandicaps, handicapTable } from '@/lib/society/freeze-handicaps'
 import { giveDuty } from '@/lib/society/give-duty'
@@ -15,7 +21,7 @@ import { importCourse, previewCourse } from '@/lib/society/import-course'
 import { importMembers, previewMembers } from '@/lib/society/import-members'
 import { courseById, courseList, keepCourse } from '@/lib/society/keep-course'
 import { keepPerson, memberList } from '@/lib/society/keep-person'
-import { arrangeGroups, arrangeSides, makeDraw } from '@/lib/society/make-draw'
+import { arrangeGroups, makeDraw } from '@/lib/society/make-draw'
 import { openSeason, seasonList } from '@/lib/society/open-season'
 import { publishStart, renewGroupLink, startSheet } from '@/lib/society/publish-start'
 import { ownBook } from '../../setup/copy'
@@ -111,12 +117,25 @@ const CALLS: readonly (readonly [string, Act, (actor: Actor) => Promise<Result<u
     'make-draw',
     (a) => arrangeSides(a, { dayId: 'none', version: 1, competitionId: 'none', sides: [] }),
   ],
+  ['makeSides', 'make-draw', (a) => makeSides(a, { ...noDay, competitionId: 'none', seed: 1 })],
+  ['arrangePairings', 'make-draw', (a) => arrangePairings(a, { ...noDay, competitionId: 'none', pairings: [] })],
+  ['arrangeTeams', 'make-draw', (a) => arrangeTeams(a, { ...noDay, teams: [] })],
+  ['makeTeams', 'make-draw', (a) => makeTeams(a, { ...noDay, names: ['A', 'B'], seed: 1 })],
+  ['endMatch', 'end-match', (a) => endMatch(a, { ...noDay, competitionId: 'none', matchId: 'none', ending: {} })],
+  ['countDays', 'change-day', (a) => countDays(a, { ...noDay, competitionId: 'none', dayIds: [] })],
+  [
+    'callAgain',
+    'call-day',
+    (a) => callAgain(a, { ...noDay, name: 'B', date: '2031-06-15', firstTee: '10:00', courseId: 'none', holes: 18 }),
+  ],
   ['publishStart', 'publish-start', (a) => publishStart(a, { dayId: 'none', version: 1 })],
   ['renewGroupLink', 'publish-start', (a) => renewGroupLink(a, { dayId: 'none', groupId: 'none' })],
   ['startSheet', 'read-desk', (a) => startSheet(a, 'none')],
   ['deskDay', 'read-desk', (a) => deskDay(a, 'none')],
   ['deskHome', 'read-desk', (a) => deskHome(a)],
 ]
+
+const noDay = { dayId: 'none', version: 1 }
 
 describe('the table of acts', () => {
   it('is asked for every act and every duty', () => {

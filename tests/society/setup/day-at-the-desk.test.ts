@@ -1,6 +1,7 @@
 // Promise: a day can be called, entered, frozen, drawn and published at the desk, in that order and no other; what is
 // frozen stays; of two desks that save at once one is told.
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { arrangeSides } from '@/lib/society/arrange-sides'
 import { callDay, proposeDay } from '@/lib/society/call-day'
 import { changeDay } from '@/lib/society/change-day'
 import { changeHandicap } from '@/lib/society/change-handicap'
@@ -9,7 +10,7 @@ import { enterGuest, enterPlayers } from '@/lib/society/enter-player'
 import { freezeHandicaps, handicapTable } from '@/lib/society/freeze-handicaps'
 import { keepCourse } from '@/lib/society/keep-course'
 import { keepPerson, memberList } from '@/lib/society/keep-person'
-import { arrangeGroups, arrangeSides, makeDraw } from '@/lib/society/make-draw'
+import { arrangeGroups, makeDraw } from '@/lib/society/make-draw'
 import { publicStartSheet, publishStart, renewGroupLink, startSheet } from '@/lib/society/publish-start'
 import { groupLinkOfCode, scorerOf } from '@/lib/society/who-is-asking'
 import type { Book } from '@/lib/store/client'

@@ -5,13 +5,11 @@ import { refresh } from 'next/cache'
 import { type ActState, doneState, refusedState } from '@/app/desk/_form/act-state'
 import { askedBy } from '@/app/desk/_form/answer'
 import { answerForDay, type DayAddress, dayOfForm } from '@/app/desk/_form/answer-for-day'
-import {
-  arrangeGroups as arrangeGroupsSchema,
-  arrangeSides as arrangeSidesSchema,
-  makeDraw as makeDrawSchema,
-} from '@/lib/facts/commands'
+import { arrangeGroups as arrangeGroupsSchema, makeDraw as makeDrawSchema } from '@/lib/facts/commands'
+import { arrangeSides as arrangeSidesSchema } from '@/lib/facts/match-commands'
 import { refused } from '@/lib/result'
-import { arrangeGroups, arrangeSides, makeDraw } from '@/lib/society/make-draw'
+import { arrangeSides } from '@/lib/society/arrange-sides'
+import { arrangeGroups, makeDraw } from '@/lib/society/make-draw'
 import { parseInput } from '@/lib/society/parse-input'
 import { renewGroupLink } from '@/lib/society/publish-start'
 

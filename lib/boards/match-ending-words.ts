@@ -1,0 +1,22 @@
+// How a match ended other than on the course, in words: "Verrow conceded; hole 4 to Ashgill".
+
+import type { MatchEnding } from '@/lib/facts/match-ending'
+import { counted, listed } from './in-words'
+
+export function endingInWords(ending: MatchEnding, a: string, b: string): string {
+  const nameOf = (end: 'a' | 'b') => (end === 'a' ? a : b)
+  const given = ending.concededHoles ?? []
+  const said = [
+    ...(ending.walkover ? [`walkover for ${nameOf(ending.walkover)}`] : []),
+    ...(ending.concededBy ? [`${nameOf(ending.concededBy)} conceded`] : []),
+    ...(ending.abandoned ? ['abandoned, it stands as it was'] : []),
+    ...(['a', 'b'] as const).flatMap((end) => {
+      const holes = given.filter((one) => one.to === end).map((one) => one.hole)
+      if (holes.length === 0) return []
+      const named = listed([...holes].sort((x, y) => x - y).map(String))
+      return [`${holes.length === 1 ? 'hole' : 'holes'} ${named} to ${nameOf(end)}`]
+    }),
+    ...(ending.extraHoles?.length ? [counted(ending.extraHoles.length, 'extra hole')] : []),
+  ]
+  return said.length > 0 ? said.join('; ') : 'as played'
+}

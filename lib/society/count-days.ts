@@ -1,0 +1,78 @@
+// A competition over several days: the earlier days it is added up with. This day is its last round.
+
+import { formatIn } from '@/lib/boards/format-of-competition'
+import type { Actor } from '@/lib/facts/actor'
+import { type CountDays, countDays as schema } from '@/lib/facts/match-commands'
+import { ok, type Result, refused } from '@/lib/result'
+import { reading } from '@/lib/store/client'
+import { type DayToCount, daysBefore, replaceCountedDays } from '@/lib/store/pairings'
+import { readAtOnce } from '@/lib/store/write'
+import { changeOfDay, type DayRefusals } from './day-change'
+import { deskOnly, notFound } from './desk-only'
+import { notUnderstood, parseInput } from './parse-input'
+
+/** The engine and the day file know eight rounds a day. */
+const MOST_EARLIER = 7
+
+type Refusals = DayRefusals | 'day-closed' | 'no-sum' | 'too-many-days'
+
+export async function countDays(
+  actor: Actor,
+  input: CountDays,
+  now: Date = new Date(),
+): Promise<Result<{ version: number }, Refusals>> {
+  const read = parseInput(schema, input)
+  if (!read.ok) return read
+  const { competitionId, dayIds } = read.value
+  return changeOfDay<object, Refusals>(
+    actor,
+    'change-day',
+    read.value,
+    async (day, { societyId }, tx) => {
+      if (day.status === 'closed') return refused('day-closed', 'The day is closed: its rounds stay as they were.')
+      const competition = day.competitions.find((one) => one.id === competitionId)
+      if (!competition) return notFound('competition')
+      if (formatIn(competition)?.isMatch)
+        return refused('no-sum', `${competition.name} is played as matches: a match has one round.`)
+      const before = await daysBefore(tx, societyId, day.date, day.id)
+      const wanted = before.filter((one) => dayIds.includes(one.id)).reverse()
+      const faults = dayIds.flatMap((id, at) =>
+        before.some((one) => one.id === id)
+          ? []
+          : [{ place: `dayIds[${at}]`, sentence: 'Only days up to the date of this one can be added up with it.' }],
+      )
+      if (faults.length > 0) return notUnderstood(faults)
+      const others = day.competitions.filter((one) => one.id !== competitionId).flatMap((one) => one.countedDayIds)
+      if (new Set([...others, ...wanted.map((one) => one.id)]).size > MOST_EARLIER)
+        return refused('too-many-days', `A day is added up with ${MOST_EARLIER} earlier ones at the most.`)
+      const nameOf = (id: string) => before.find((one) => one.id === id)?.name ?? id
+      return {
+        record: {
+          subject: `${competition.name}, ${day.name}`,
+          before: { 'Added up with': competition.countedDayIds.map(nameOf) },
+          after: { 'Added up with': wanted.map((one) => one.name) },
+        },
+        save: async (saving) => {
+          await replaceCountedDays(
+            saving,
+            societyId,
+            competitionId,
+            wanted.map((one) => one.id),
+          )
+          return {}
+        },
+      }
+    },
+    now,
+  )
+}
+
+/** Days that can be chosen for it, newest first. */
+export async function daysToCount(
+  actor: Actor,
+  day: { readonly id: string; readonly date: string },
+): Promise<Result<readonly DayToCount[], 'not-allowed'>> {
+  const officer = deskOnly(actor, 'read-desk')
+  if (!officer.ok) return officer
+  return ok(await readAtOnce((tx) => daysBefore(tx, officer.value.societyId, day.date, day.id), reading()))
+}

@@ -1,0 +1,156 @@
+// Sides and pairings that follow from a draw: what stands is kept, the rest is made anew inside the groups.
+
+import { formatIn, togetherIn } from '@/lib/boards/format-of-competition'
+import { figuresOf } from '@/lib/boards/handicap-table'
+import type { CompetitionRecord, DayRecord, SideRecord } from '@/lib/facts/day-record'
+import { balancedSides } from '@/lib/rules/draw/balanced-sides'
+import { type Drawn, opponentsOf } from '@/lib/rules/draw/opponents'
+import { pairsOf } from '@/lib/rules/draw/pairs'
+import type { Tx } from '@/lib/store/client'
+import { dayRecordIn } from '@/lib/store/day-record'
+import { type PairingToKeep, replacePairings } from '@/lib/store/pairings'
+import { replaceSides } from '@/lib/store/sides'
+
+interface GroupDrawn {
+  readonly entryIds: readonly string[]
+}
+
+/** The largest side that is made inside a group. */
+const LARGEST_IN_GROUP = 4
+
+/** Sides of every competition of a day whose groups have just been written. */
+export async function sidesAfterDraw(
+  tx: Tx,
+  day: DayRecord,
+  groups: readonly GroupDrawn[],
+  seed: number | null,
+): Promise<void> {
+  for (const one of day.competitions) {
+    const size = togetherIn(one)
+    if (size < 2) continue
+    await replaceSides(tx, day.society.id, one.id, sidesFor(day, one, groups, size, seed ?? 0))
+  }
+}
+
+function sidesFor(
+  day: DayRecord,
+  one: CompetitionRecord,
+  groups: readonly GroupDrawn[],
+  size: number,
+  seed: number,
+): readonly (readonly string[])[] {
+  const standing = one.sides.map((side) => side.entryIds)
+  const drawn = groups.flatMap((group) => group.entryIds)
+  if (size > LARGEST_IN_GROUP)
+    return standing.length > 0 ? stillThere(standing, drawn) : evenSides(day, drawn, size, seed)
+  // A side the desk made across two groups stays as it is.
+  const groupOf = new Map(groups.flatMap((group, at) => group.entryIds.map((id) => [id, at] as const)))
+  const across = standing.filter(
+    (side) => side.every((id) => groupOf.has(id)) && new Set(side.map((id) => groupOf.get(id))).size > 1,
+  )
+  const taken = new Set(across.flat())
+  const teamOf = teamsByEntry(day)
+  const hostOf = new Map(
+    day.entries.map((entry) => [entry.id, day.entries.find((host) => host.personId === entry.hostId)?.id ?? null]),
+  )
+  const inGroups = groups.flatMap(({ entryIds }) => {
+    const free = entryIds.filter((id) => !taken.has(id))
+    // Partners are of one team where the day has teams.
+    const together = formatIn(one)?.isMatch ? byTeam(free, teamOf) : [free]
+    return together.flatMap((ids) =>
+      pairsOf(
+        ids.map((id) => ({ id, hostId: hostOf.get(id) ?? null })),
+        size,
+        standing,
+      ),
+    )
+  })
+  return [...across, ...inGroups]
+}
+
+const stillThere = (sides: readonly (readonly string[])[], drawn: readonly string[]) => {
+  const there = new Set(drawn)
+  return sides.map((side) => side.filter((id) => there.has(id))).filter((side) => side.length > 0)
+}
+
+/** Sides of one size from the whole field, as even as the handicaps allow. */
+export function evenSides(
+  day: DayRecord,
+  entryIds: readonly string[],
+  size: number,
+  seed: number,
+): readonly (readonly string[])[] {
+  const figures = figuresOf(day)
+  const players = entryIds.map((id) => ({ id, handicap: figures.get(id)?.course.rounded ?? null }))
+  return balancedSides(players, Math.ceil(players.length / size), seed)
+}
+
+const teamsByEntry = (day: DayRecord) =>
+  new Map(day.teams.flatMap((team) => team.entryIds.map((id) => [id, team.id] as const)))
+
+function byTeam(ids: readonly string[], teamOf: ReadonlyMap<string, string>): string[][] {
+  const by = new Map<string, string[]>()
+  for (const id of ids) {
+    const team = teamOf.get(id) ?? ''
+    by.set(team, [...(by.get(team) ?? []), id])
+  }
+  return [...by.values()]
+}
+
+/**
+ * Who plays whom, once groups and sides are written. `keep` says which of the pairings that stand are kept as they are:
+ * those inside one group after a new draw, all of them after a player was moved by hand.
+ */
+export async function pairingsAfterDraw(tx: Tx, before: DayRecord, keep: 'in-group' | 'all'): Promise<void> {
+  if (!before.competitions.some((one) => formatIn(one)?.isMatch)) return
+  const day = await dayRecordIn(tx, { societyId: before.society.id, dayId: before.id })
+  if (!day) throw new Error(`Day ${before.id} went away while its matches were paired.`)
+  for (const one of day.competitions) {
+    const format = formatIn(one)
+    if (!format?.isMatch) continue
+    const kind = format.sideSize > 1 ? 'side' : 'entry'
+    await replacePairings(tx, day.society.id, one.id, kind, proposedPairings(day, one, keep))
+  }
+}
+
+/** The pairings that stand and may stay, then the opponents inside each group. */
+export function proposedPairings(
+  day: DayRecord,
+  one: CompetitionRecord,
+  keep: 'in-group' | 'all' | 'none',
+): readonly PairingToKeep[] {
+  const isSides = (formatIn(one)?.sideSize ?? 1) > 1
+  const groupOf = new Map(day.groups.flatMap((group) => group.entryIds.map((id) => [id, group.number] as const)))
+  const playersOf = new Map<string, readonly string[]>(
+    isSides
+      ? one.sides.map((side: SideRecord) => [side.id, side.entryIds] as const)
+      : day.entries.filter((entry) => entry.status === 'entered').map((entry) => [entry.id, [entry.id]] as const),
+  )
+  const placeOf = (id: string) => {
+    const groups = new Set((playersOf.get(id) ?? []).map((player) => groupOf.get(player) ?? null))
+    return groups.size === 1 ? [...groups][0]! : null
+  }
+  const kept = one.pairings.filter(({ a, b, ending }) => {
+    if (keep === 'none' || !playersOf.has(a) || !playersOf.has(b)) return false
+    if (keep === 'all' || Object.keys(ending).length > 0) return true
+    return placeOf(a) !== null && placeOf(a) === placeOf(b)
+  })
+  const taken = new Set(kept.flatMap(({ a, b }) => [a, b]))
+  const teamOf = teamsByEntry(day)
+  const made = day.groups.flatMap((group) => {
+    const here: Drawn[] = isSides
+      ? one.sides
+          .filter((side) => placeOf(side.id) === group.number)
+          .map((side) => ({ id: side.id, team: sideTeam(side, teamOf) }))
+      : group.entryIds.filter((id) => playersOf.has(id)).map((id) => ({ id, team: teamOf.get(id) ?? null }))
+    return opponentsOf(here.filter(({ id }) => !taken.has(id))).map(([a, b]) => ({ a, b }))
+  })
+  const first = (id: string) => placeOf(id) ?? Number.MAX_SAFE_INTEGER
+  return [...kept.map(({ a, b }) => ({ a, b })), ...made].sort((x, y) => first(x.a) - first(y.a))
+}
+
+/** The team of a side whose players are all of one team. */
+function sideTeam(side: SideRecord, teamOf: ReadonlyMap<string, string>): string | null {
+  const teams = new Set(side.entryIds.map((id) => teamOf.get(id) ?? null))
+  return teams.size === 1 ? [...teams][0]! : null
+}

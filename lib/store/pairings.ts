@@ -1,0 +1,99 @@
+import 'server-only'
+import { randomUUID } from 'node:crypto'
+import type { MatchEnding } from '@/lib/facts/match-ending'
+import type { Tx } from './client'
+
+export interface PairingToKeep {
+  readonly a: string
+  readonly b: string
+}
+
+/** On the way no two rows may have the same number. */
+const OUT_OF_THE_WAY = 100_000
+
+/**
+ * Who plays whom, in this order. A pairing that is there already keeps its row, and with it what the desk wrote about its
+ * end; the others are made anew.
+ */
+export async function replacePairings(
+  tx: Tx,
+  societyId: string,
+  competitionId: string,
+  kind: 'entry' | 'side',
+  pairings: readonly PairingToKeep[],
+): Promise<void> {
+  const rows = await tx.pairing.findMany({
+    where: { competitionId },
+    select: { id: true, entryAId: true, entryBId: true, sideAId: true, sideBId: true },
+  })
+  const there = new Map(rows.map((row) => [`${row.entryAId ?? row.sideAId} ${row.entryBId ?? row.sideBId}`, row.id]))
+  const kept = pairings.map(({ a, b }) => there.get(`${a} ${b}`) ?? null)
+  await tx.pairing.deleteMany({ where: { competitionId, id: { notIn: kept.filter((id) => id !== null) } } })
+  await tx.pairing.updateMany({ where: { competitionId }, data: { number: { increment: OUT_OF_THE_WAY } } })
+  for (const [at, id] of kept.entries())
+    if (id !== null) await tx.pairing.update({ where: { id }, data: { number: at + 1 } })
+  await tx.pairing.createMany({
+    data: pairings.flatMap(({ a, b }, at) => {
+      if (kept[at] !== null) return []
+      const ends = kind === 'entry' ? { entryAId: a, entryBId: b } : { sideAId: a, sideBId: b }
+      return [{ id: randomUUID(), societyId, competitionId, number: at + 1, ...ends }]
+    }),
+  })
+}
+
+export async function setEnding(tx: Tx, pairingId: string, ending: MatchEnding): Promise<void> {
+  await tx.pairing.update({ where: { id: pairingId }, data: { ending: JSON.stringify(ending) } })
+}
+
+export async function replaceTeams(
+  tx: Tx,
+  societyId: string,
+  dayId: string,
+  teams: readonly { readonly name: string; readonly entryIds: readonly string[] }[],
+): Promise<void> {
+  await tx.team.deleteMany({ where: { dayId } })
+  const withIds = teams.map((team, at) => ({ id: randomUUID(), number: at + 1, ...team }))
+  await tx.team.createMany({ data: withIds.map(({ id, number, name }) => ({ id, societyId, dayId, number, name })) })
+  await tx.teamMember.createMany({
+    data: withIds.flatMap(({ id, entryIds }) =>
+      entryIds.map((entryId, at) => ({ societyId, teamId: id, entryId, position: at + 1 })),
+    ),
+  })
+}
+
+export async function replaceCountedDays(
+  tx: Tx,
+  societyId: string,
+  competitionId: string,
+  dayIds: readonly string[],
+): Promise<void> {
+  await tx.countedDay.deleteMany({ where: { competitionId } })
+  await tx.countedDay.createMany({
+    data: dayIds.map((dayId, at) => ({ societyId, competitionId, number: at + 1, dayId })),
+  })
+}
+
+export interface DayToCount {
+  readonly id: string
+  readonly name: string
+  readonly date: string
+  readonly holes: number
+  readonly courseName: string
+}
+
+/** Days of the society that were played before this date, newest first: they can be added up with a later one. */
+export async function daysBefore(tx: Tx, societyId: string, date: string, dayId: string): Promise<DayToCount[]> {
+  const rows = await tx.day.findMany({
+    where: { societyId, id: { not: dayId }, date: { lte: date } },
+    select: {
+      id: true,
+      name: true,
+      date: true,
+      createdAt: true,
+      rounds: { where: { number: 1 }, select: { holes: true, courseName: true } },
+    },
+    orderBy: [{ date: 'desc' }, { createdAt: 'desc' }],
+    take: 60,
+  })
+  return rows.flatMap(({ rounds, createdAt: _, ...row }) => (rounds[0] ? [{ ...row, ...rounds[0] }] : []))
+}
