@@ -56,12 +56,12 @@ export async function importMembers(
         'Nothing was read in: put the rows right that are named, and try again.',
         faults,
       )
-    const figure = (row: SheetMember) =>
-      row.indexTenths === null || row.source === null
+    const figure = (row: SheetMember, known: PersonKept | null) =>
+      row.indexTenths === null
         ? null
         : {
             indexTenths: row.indexTenths,
-            source: row.source,
+            source: row.source ?? known?.handicapSource ?? NEW_SOURCE,
             from: today(now),
             reason: `Read in from ${file.fileName.slice(0, 80)}`,
             byUserId: userId,
@@ -76,13 +76,14 @@ export async function importMembers(
           regular: true,
           email: row.email,
           phone: row.phone,
-          handicapSource: row.source ?? ('society' as const),
+          handicapSource: row.source ?? NEW_SOURCE,
           memberSince: row.memberSince,
           leftOn: null,
+          labels: row.labels ?? [],
         }
-        await insertPerson(tx, societyId, person, figure(row), now)
+        await insertPerson(tx, societyId, person, figure(row, null), now)
       } else if (what === 'changed' && known) {
-        const added = changesFigure(row, known) ? figure(row) : null
+        const added = changesFigure(row, known) ? figure(row, known) : null
         await updatePerson(tx, societyId, known.personId, {
           firstName: known.firstName,
           familyName: known.familyName,
@@ -94,6 +95,7 @@ export async function importMembers(
           handicapSource: added?.source ?? known.handicapSource,
           memberSince: row.memberSince ?? known.memberSince,
           leftOn: known.leftOn,
+          labels: row.labels ?? known.labels,
         })
         if (added) await addFigure(tx, societyId, known.personId, added, now)
       }
@@ -110,6 +112,9 @@ export async function importMembers(
     return ok(done)
   })
 }
+
+/** What a figure is that nobody says anything about: nothing official may be claimed for it. */
+const NEW_SOURCE = 'society' as const
 
 interface Sheet {
   readonly table: TableFile
@@ -184,13 +189,14 @@ function planned(sheet: Sheet, people: readonly PersonKept[], mayChangeFigures: 
 
 function newSentence(row: SheetMember): string {
   if (row.indexTenths === null) return 'New member, without a figure yet.'
-  return `New member, ${row.source === 'home-club' ? 'handicap index' : 'society handicap'} ${figureOf(row.indexTenths)}.`
+  const said = `New member, ${row.source === 'home-club' ? 'handicap index' : 'society handicap'} ${figureOf(row.indexTenths)}.`
+  return row.source === null ? `${said} The heading does not say whose figure it is.` : said
 }
 
 function changesFigure(row: SheetMember, known: PersonKept): boolean {
-  return (
-    row.indexTenths !== null && (known.figure?.indexTenths !== row.indexTenths || known.handicapSource !== row.source)
-  )
+  if (row.indexTenths === null) return false
+  const otherSource = row.source !== null && known.handicapSource !== row.source
+  return known.figure?.indexTenths !== row.indexTenths || otherSource
 }
 
 function changesOf(row: SheetMember, known: PersonKept): readonly string[] {
@@ -204,12 +210,15 @@ function changesOf(row: SheetMember, known: PersonKept): readonly string[] {
   if (row.email !== null && row.email !== known.email) changes.push('new e-mail address')
   if (row.phone !== null && row.phone !== known.phone) changes.push('new telephone number')
   if (row.memberSince !== null && row.memberSince !== known.memberSince) changes.push(`member since ${row.memberSince}`)
+  if (row.labels !== null && row.labels.join() !== known.labels.join())
+    changes.push(row.labels.length === 0 ? 'marked with no words' : `marked ${row.labels.join(', ')}`)
   return changes
 }
 
 function sameRow(a: SheetMember, b: SheetMember): boolean {
-  return (['gender', 'indexTenths', 'source', 'email', 'phone', 'memberSince'] as const).every(
-    (key) => a[key] === b[key],
+  return (
+    (['gender', 'indexTenths', 'source', 'email', 'phone', 'memberSince'] as const).every((key) => a[key] === b[key]) &&
+    a.labels?.join() === b.labels?.join()
   )
 }
 

@@ -1,5 +1,6 @@
 // A member list out of a spreadsheet: which column is which, and what each row says. Plain decisions.
 
+import { labelsIn } from '@/lib/facts/labels'
 import type { Fault } from '@/lib/result'
 import { plainHeading } from './table-file'
 
@@ -14,6 +15,8 @@ type Column =
   | 'source'
   | 'index'
   | 'societyFigure'
+  | 'figure'
+  | 'labels'
 
 const HEADINGS: Readonly<Record<Column, readonly string[]>> = {
   name: ['name', 'player', 'member', 'fullname', 'playername', 'membername', 'golfer'],
@@ -25,21 +28,10 @@ const HEADINGS: Readonly<Record<Column, readonly string[]>> = {
   memberSince: ['membersince', 'joined', 'since', 'yearjoined'],
   source: ['source', 'handicapsource', 'handicapfrom'],
   index: ['handicapindex', 'hcpindex', 'hcapindex', 'index', 'whsindex', 'whs', 'hi', 'currentindex', 'hindex'],
-  societyFigure: [
-    'handicap',
-    'hcap',
-    'hcp',
-    'hcapp',
-    'hdcp',
-    'exacthandicap',
-    'exacthcap',
-    'exacthcp',
-    'exact',
-    'societyhandicap',
-    'societyhcap',
-    'societyhcp',
-    'figure',
-  ],
+  societyFigure: ['societyhandicap', 'societyhcap', 'societyhcp', 'ourhandicap'],
+  /** Nobody can say from the heading whose figure it is: whoever is in the book keeps the source known there. */
+  figure: ['handicap', 'hcap', 'hcp', 'hcapp', 'hdcp', 'exacthandicap', 'exacthcap', 'exacthcp', 'exact', 'figure'],
+  labels: ['labels', 'label', 'words', 'markedwith', 'group', 'agegroup', 'groups'],
 }
 
 const READ_AS: Readonly<Record<Column, string>> = {
@@ -53,6 +45,8 @@ const READ_AS: Readonly<Record<Column, string>> = {
   source: 'Where the figure is kept',
   index: 'Handicap index',
   societyFigure: 'Society handicap',
+  figure: 'Handicap, with the source the book knows',
+  labels: 'Marked with the words',
 }
 
 export interface SheetColumns {
@@ -84,10 +78,13 @@ export interface SheetMember {
   readonly familyName: string
   readonly gender: 'men' | 'women' | null
   readonly indexTenths: number | null
+  /** Null where the sheet does not say whose figure it is. */
   readonly source: 'home-club' | 'society' | null
   readonly email: string | null
   readonly phone: string | null
   readonly memberSince: number | null
+  /** Null where the list has no such column: what the book says stays. */
+  readonly labels: readonly string[] | null
   readonly faults: readonly Fault[]
 }
 
@@ -98,11 +95,11 @@ export function membersIn(rows: readonly (readonly string[])[], columns: SheetCo
       const index = columns.at[column]
       return index === undefined ? '' : (row[index] ?? '')
     }
-    return [memberOf(at + 1, cell)]
+    return [memberOf(at + 1, cell, columns.at.labels !== undefined)]
   })
 }
 
-function memberOf(row: number, cell: (column: Column) => string): SheetMember {
+function memberOf(row: number, cell: (column: Column) => string, hasLabels: boolean): SheetMember {
   const faults: Fault[] = []
   const fault = (column: Column, sentence: string) => {
     faults.push({ place: `row ${row}, ${READ_AS[column]}`, sentence })
@@ -112,18 +109,16 @@ function memberOf(row: number, cell: (column: Column) => string): SheetMember {
   if (firstName === '' || familyName === '')
     fault(cell('name') === '' ? 'familyName' : 'name', 'A first name and a family name are needed.')
   if (firstName.length > 80 || familyName.length > 80) fault('name', 'A name has at most 80 letters.')
-  const [written, kept] =
-    cell('index') === '' ? [cell('societyFigure'), 'society' as const] : [cell('index'), 'home-club' as const]
+  const { column, written, kept } = figureCell(cell)
   const figure = figureIn(written)
-  if (figure === 'fault')
-    fault(
-      kept === 'society' ? 'societyFigure' : 'index',
-      `“${written}” is no handicap: 18.4, or +2.1 for a plus handicap.`,
-    )
+  if (figure === 'fault') fault(column, `“${written}” is no handicap: 18.4, or +2.1 for a plus handicap.`)
   const email = cell('email') === '' ? null : cell('email')
   if (email !== null && !/^[^\s@]+@[^\s@]+\.[^\s@]+$/.test(email)) fault('email', `“${email}” is no e-mail address.`)
   const gender = genderIn(cell('gender'))
   if (gender === 'fault') fault('gender', `“${cell('gender')}” is neither men nor women.`)
+  const labels = hasLabels ? labelsIn(cell('labels')) : null
+  if (labels?.some((word) => word.length > 30) || (labels?.length ?? 0) > 8)
+    fault('labels', 'At most eight words of 30 letters, with commas between them.')
   const year = /\b(19|20)\d\d\b/.exec(cell('memberSince'))?.[0]
   if (cell('memberSince') !== '' && year === undefined) fault('memberSince', 'A year is needed, such as 1998.')
   return {
@@ -136,8 +131,20 @@ function memberOf(row: number, cell: (column: Column) => string): SheetMember {
     email,
     phone: cell('phone') === '' ? null : cell('phone').slice(0, 40),
     memberSince: year === undefined ? null : Number(year),
+    labels,
     faults,
   }
+}
+
+/** The column that says most about whose figure it is: an index, a society handicap, or just a handicap. */
+function figureCell(cell: (column: Column) => string): {
+  column: 'index' | 'societyFigure' | 'figure'
+  written: string
+  kept: SheetMember['source']
+} {
+  if (cell('index') !== '') return { column: 'index', written: cell('index'), kept: 'home-club' }
+  if (cell('societyFigure') !== '') return { column: 'societyFigure', written: cell('societyFigure'), kept: 'society' }
+  return { column: 'figure', written: cell('figure'), kept: null }
 }
 
 /** "Coldbrook, Emrys", "Mr Emrys Coldbrook", or two columns. */

@@ -78,14 +78,14 @@ describe('a messy member list', () => {
     expect(preview.columns.map((column) => column.readAs)).toEqual([
       'Family name',
       'First name',
-      'Society handicap',
+      'Handicap, with the source the book knows',
       'Men or women',
       'E-mail',
     ])
     expect(preview.rows.map((row) => [row.row, row.what, row.figure])).toEqual([
       [4, 'new', '18.4'],
       [6, 'new', '+2.1'],
-      [7, 'changed', '3.1'],
+      [7, 'unchanged', '3.1'],
       [8, 'changed', '17.9'],
       [9, 'left-aside', '18.4'],
       [10, 'new', 'none yet'],
@@ -100,7 +100,7 @@ describe('a messy member list', () => {
     expect(await importMembers(w.actor, { ...csv(`${messy}\r\nLate;Larry;9;M;`), digest })).toMatchObject({
       code: 'file-changed',
     })
-    expect(got(await importMembers(w.actor, { ...csv(messy), digest }))).toEqual({ added: 3, changed: 2, unchanged: 0 })
+    expect(got(await importMembers(w.actor, { ...csv(messy), digest }))).toEqual({ added: 3, changed: 1, unchanged: 1 })
     expect(await figures()).toMatchObject({
       Zephyrine: '18.4',
       'O’Varrow; of Reed': '+2.1',
@@ -108,6 +108,22 @@ describe('a messy member list', () => {
       Nofigure: 'none yet',
     })
     expect(got(await importMembers(w.actor, { ...csv(messy), digest }))).toEqual({ added: 0, changed: 0, unchanged: 5 })
+  })
+
+  it('headed just “handicap” leaves whose figure it is to the book, and marks people with words', async () => {
+    const sources = Object.fromEntries(
+      got(await memberList(w.actor)).map((one) => [one.familyName, one.handicapSource]),
+    )
+    expect(sources).toMatchObject({ Coldbrook: 'home-club', Haldane: 'home-club', Zephyrine: 'society' })
+    const file = csv('Name,Handicap,Group\nUna Tarrablane,24.0,"Senior, first-timer"\nFreya Holmgarth,20.1,')
+    const preview = got(await previewMembers(w.actor, file))
+    expect(preview.rows.map((row) => [row.what, row.sentence])).toEqual([
+      ['changed', 'Figure 24.7 becomes 24.0; marked senior, first-timer.'],
+      ['unchanged', 'As in the book.'],
+    ])
+    got(await importMembers(w.actor, { ...file, digest: preview.digest }))
+    const una = got(await memberList(w.actor)).find((one) => one.familyName === 'Tarrablane')
+    expect(una).toMatchObject({ figure: '24.0', handicapSource: 'home-club', labels: ['senior', 'first-timer'] })
   })
 
   it('is not read in at all when one row is wrong, and every wrong row is named', async () => {
