@@ -1,4 +1,5 @@
 import type { Metadata, Viewport } from 'next'
+import { headers } from 'next/headers'
 import type { ReactNode } from 'react'
 import './styles/layers.css'
 import './styles/tokens.css'
@@ -6,6 +7,7 @@ import './styles/base.css'
 import './styles/parts.css'
 import './styles/sheets.css'
 import './styles/print.css'
+import { NONCE_HEADER } from '@/lib/facts/content-policy'
 import { LIGHT_KEPT_AS } from './_parts/light-kept'
 import { fontVariables } from './styles/fonts'
 
@@ -28,12 +30,13 @@ export const viewport: Viewport = {
 // Runs before the first paint, so that a light chosen on this device never flashes the other one.
 const lightBeforePaint = `try{var l=localStorage.getItem('${LIGHT_KEPT_AS}');if(l==='light'||l==='dark')document.documentElement.dataset.theme=l}catch(e){}`
 
-export default function RootLayout({ children }: { children: ReactNode }) {
+export default async function RootLayout({ children }: { children: ReactNode }) {
+  const nonce = (await headers()).get(NONCE_HEADER) ?? undefined
   return (
     <html lang="en-GB" className={fontVariables} suppressHydrationWarning>
       <head>
         {/* biome-ignore lint/security/noDangerouslySetInnerHtml: a fixed line of our own, nothing anybody typed */}
-        <script dangerouslySetInnerHTML={{ __html: lightBeforePaint }} />
+        <script nonce={nonce} suppressHydrationWarning dangerouslySetInnerHTML={{ __html: lightBeforePaint }} />
       </head>
       <body>{children}</body>
     </html>

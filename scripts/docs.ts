@@ -1,6 +1,12 @@
-// Remakes docs/register.md.
+// Remakes the pages of docs/ that are made from the code.
 import { writeFileSync } from 'node:fs'
+import { exportPage } from './export-page'
+import { licencesPage } from './licences-page'
 import { registerPage } from './register-page'
 
-writeFileSync('docs/register.md', registerPage())
-console.log('docs/register.md is made anew.')
+const PAGES = { 'register.md': registerPage, 'export.md': exportPage, 'licences.md': licencesPage }
+
+for (const [name, page] of Object.entries(PAGES)) {
+  writeFileSync(`docs/${name}`, page())
+  console.log(`docs/${name} is made anew.`)
+}

@@ -12,7 +12,6 @@ import { fixtures } from './specimen'
 import { TypeShown } from './type-shown'
 
 export const metadata: Metadata = { title: 'House style' }
-export const dynamic = 'force-static'
 
 function FixtureCard() {
   return (

@@ -3,6 +3,7 @@ import { refresh } from 'next/cache'
 import { headers } from 'next/headers'
 import type { Actor } from '@/lib/facts/actor'
 import { ok, type Result, refused } from '@/lib/result'
+import { noteOutcome } from '@/lib/society/request-log'
 import { officerAt } from '@/lib/society/who-is-asking'
 import { type ActState, doneState, refusedState } from './act-state'
 
@@ -26,8 +27,12 @@ export async function answer<T>(
   whatChanged?: (actor: Actor) => Promise<readonly string[]>,
 ): Promise<ActState> {
   const who = await askedBy(slug)
-  if (!who.ok) return refusedState(before, form, who)
+  if (!who.ok) {
+    noteOutcome(who.code)
+    return refusedState(before, form, who)
+  }
   const done = await act(who.value)
+  noteOutcome(done.ok ? 'done' : done.code)
   if (done.ok) {
     refresh()
     return doneState(before, said(done.value))
