@@ -16,6 +16,7 @@ export const SILENT_MINUTES = 20
 const LATE_MINUTES = 10
 
 export interface GroupPhone {
+  readonly deviceId: string
   readonly lastSeen: string
   readonly unsent: number
   readonly appVersion: string | null
@@ -111,7 +112,7 @@ export function onTheCourse(record: DayRecord, phones: readonly PhoneOfGroup[], 
     const playing = group.entryIds.flatMap((id) => cards.get(id) ?? [])
     const state = !one.where.started ? 'not-started' : one.where.onHole === null ? 'round' : 'out'
     const last = order.findLast((hole) => done.has(hole))
-    const late = last === undefined ? null : Math.round(done.get(last)! - expected.get(last)!)
+    const late = last === undefined ? null : Math.round(done.get(last)! - expected.get(last)!) || 0
     const gap = last === undefined ? null : gapInFront(one, last, walked)
     const silentMinutes = silence(record, one, now)
     const onCourse = record.status === 'in-play' || record.status === 'frozen'

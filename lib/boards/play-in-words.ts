@@ -19,7 +19,7 @@ export const PLAY_WORDS: Readonly<Record<PlayStopKind, PlayWords>> = {
     orders: [
       'Make no further stroke until play is resumed.',
       'Mark your ball and lift it, or leave it where it lies.',
-      'Seek shelter now. Do not wait for a phone to tell you.',
+      'In lightning seek shelter now. Do not wait for a phone to tell you.',
     ],
     clause: 'Rules of Golf 5.7b(1)',
   },

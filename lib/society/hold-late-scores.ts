@@ -6,7 +6,7 @@ import { type DeliveryAnswer, delivery as schema } from '@/lib/facts/score-fact'
 import { mayTry } from '@/lib/store/attempts'
 import { takeDay, versionText } from '@/lib/store/day-versions'
 import { type GroupBehind, groupOfId, groupOfLink } from '@/lib/store/keys'
-import { heldSeqs, phonesOfGroup } from '@/lib/store/phones'
+import { hasRoomFor, heldSeqs } from '@/lib/store/phones'
 import { AFTER_END, addRefused, deviceIn, earlierAnswers, moveScores, takeDevice } from '@/lib/store/score-facts'
 import { write } from '@/lib/store/write'
 import { live } from './live'
@@ -36,8 +36,11 @@ export async function holdLateScores(
   const says = { unsent: Math.max(unsent ?? 0, facts.length), ...(app === undefined ? {} : { appVersion: app }) }
 
   const done = await write(async (tx) => {
+    // The day's row first: it takes the lock, so that the phones are counted before one more is added.
+    const before = await takeDay(tx, societyId, dayId)
+    if (!before || !(await hasRoomFor(tx, groupId, id, MOST_PHONES))) return null
     const lastSeq = await takeDevice(tx, { id, societyId, groupId }, now, says)
-    if (lastSeq === null || (await phonesOfGroup(tx, groupId)) > MOST_PHONES) return null
+    if (lastSeq === null) return null
     const repeats = inOrder.filter((fact) => fact.seq <= lastSeq).map((fact) => fact.seq)
     const answers = await earlierAnswers(tx, id, repeats)
     const known = await heldSeqs(tx, id)
@@ -48,7 +51,7 @@ export async function holdLateScores(
       held.map((fact) => ({ societyId, deviceId: id, fact, code: AFTER_END, sentence: SENTENCE, refusedAt: now })),
     )
     const day = held.length > 0 ? await moveScores(tx, dayId, false) : null
-    const scoreVersion = day?.scoreVersion ?? (await takeDay(tx, societyId, dayId))?.scoreVersion ?? 0
+    const { scoreVersion } = day ?? before
     return { answers: [...answers.values()], told: repeats.at(-1) ?? null, day, scoreVersion }
   })
   if (!done) return null

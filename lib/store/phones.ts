@@ -66,8 +66,10 @@ export async function heldSeqs(tx: Tx, deviceId: string): Promise<ReadonlySet<nu
   return new Set(rows.map((row) => row.seq))
 }
 
-export async function phonesOfGroup(tx: Tx, groupId: string): Promise<number> {
-  return tx.device.count({ where: { groupId } })
+/** A phone that is known already, or one of not too many. */
+export async function hasRoomFor(tx: Tx, groupId: string, deviceId: string, most: number): Promise<boolean> {
+  if ((await tx.device.count({ where: { id: deviceId } })) > 0) return true
+  return (await tx.device.count({ where: { groupId } })) < most
 }
 
 /** The group a phone of that day belongs to; null when it is no phone of that day and society. */

@@ -5,7 +5,7 @@ import type { CourseView, GroupWhere } from '@/lib/boards/on-the-course'
 const LEFT = 84
 const COLUMN = 38
 const ROW = 34
-const TOP = 34
+const TOP = 46
 const MARK = 26
 
 const x = (at: number) => LEFT + at * COLUMN + COLUMN / 2
@@ -44,7 +44,7 @@ export function CoursePicture({ view }: { readonly view: CourseView }) {
             <text className="hole" x={x(at)} y="18" textAnchor="middle">
               {hole}
             </text>
-            <text className="par" x={x(at)} y={TOP - 12 + 8} textAnchor="middle" aria-hidden="true">
+            <text className="par" x={x(at)} y={TOP - 12} textAnchor="middle" aria-hidden="true">
               {par}
             </text>
           </g>

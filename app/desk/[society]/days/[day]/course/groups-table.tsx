@@ -69,7 +69,7 @@ export function GroupsTable({ view, at }: { readonly view: CourseView; readonly 
               <td>
                 {group.phones.length === 0 ? 'none heard of' : null}
                 {group.phones.map((phone) => (
-                  <span className="under small" key={`${phone.lastSeen} ${phone.unsent}`}>
+                  <span className="under small" key={phone.deviceId}>
                     seen {timeOf(phone.lastSeen)}
                     {phone.unsent > 0 ? `, still keeps ${phone.unsent}` : ''}
                     {isOlder(phone.appVersion) ? ', older app' : ''}
@@ -85,5 +85,4 @@ export function GroupsTable({ view, at }: { readonly view: CourseView; readonly 
 }
 
 const NOW = process.env.DAYBOOK_APP_BUILD ?? ''
-/** An app that says nothing of its build is from before phones did. */
-const isOlder = (version: string | null) => NOW !== '' && (version ?? '') < NOW
+const isOlder = (version: string | null) => version !== null && NOW !== '' && version < NOW
