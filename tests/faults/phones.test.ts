@@ -8,18 +8,22 @@
 // Deliveries are lost, repeated, held back and delivered after newer ones, cut in the answer or after the commit, taken
 // by a hotel's page; two or three phones share the cards of a group, one of them may be days or years out, another five
 // hours in a valley with whole signed rounds, another an old page with the deliveries it made in its day. The server dies
-// between any two writes: in every twentieth run by SIGKILL, in the others the plug is pulled (server.ts), and a test
+// between any two writes: in every twenty-fifth run by SIGKILL, in the others the plug is pulled (server.ts), and a test
 // below holds the one against the other.
 //
 //   FAULT_SEED=17 FAULT_RUNS=1 npx vitest run tests/faults/phones.test.ts
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { openedBook } from './book-check'
+import { dice } from './dice'
+import { Network, withNetwork } from './network'
 import { copyOf, GROUPS, type PreparedBook, preparedBook } from './prepared-book'
 import { type Counts, run } from './run'
 import { bundledServer, ServerProcess } from './server-process'
+import { SimPhone } from './sim-phone'
 
 const RUNS = Number(process.env.FAULT_RUNS ?? 2000)
 const FIRST = Number(process.env.FAULT_SEED ?? 1)
-const SIGKILL_EVERY = 20
+const SIGKILL_EVERY = 25
 
 let book: PreparedBook
 let bundle: string
@@ -60,9 +64,7 @@ describe('phones on a bad network and a server that dies', () => {
     // Two servers at work keep two processors busy; each takes the next book when it is through with one.
     const lane = async () => {
       const server = await aServer()
-      console.log('CPU', server.cpu(), process.cpuUsage())
       for (let from = books.shift(); from !== undefined; from = books.shift()) all.push(await aBookOfRuns(from, server))
-      console.log('CPU', server.cpu(), process.cpuUsage())
       return server
     }
     const servers = await Promise.all(RUNS > GROUPS ? [lane(), lane()] : [lane()])
@@ -81,5 +83,57 @@ describe('phones on a bad network and a server that dies', () => {
     for (const where of ['before INSERT INTO ScoreFact', 'before UPDATE Device', 'before COMMIT', 'before the answer'])
       expect(places.get(where), where).toBeGreaterThan(10)
     for (const key of ['received', 'late', 'refused', 'waiting'] as const) expect(total(key)).toBeGreaterThan(100)
+  })
+
+  it('finds the same book after a pulled plug as after a SIGKILL', async () => {
+    const server = await aServer()
+    for (const seed of [25, 50, 75]) {
+      const found: string[] = []
+      for (const sigkill of [false, true]) {
+        await server.open(copyOf(book))
+        await run(seed, book, 0, server, sigkill, 1)
+        const opened = openedBook(server.file)
+        found.push(JSON.stringify(opened.ofCards(book.groups[0]!.cardIds)))
+        opened.close()
+      }
+      expect(found[0]!.length).toBeGreaterThan(100)
+      expect(found[1]).toBe(found[0])
+    }
+    expect(server.kills).toBe(3)
+  })
+
+  it('keeps what a page newer than the server adds, and says why it waits', async () => {
+    const server = await aServer()
+    const group = book.groups[0]!
+    const phone = new SimPhone('a-phone-from-the-future', group, group.entryIds[0]!, 0)
+    await phone.begin()
+    await phone.write(group.cardIds[0]!, 1, 4)
+    const network = new Network(server, dice(1), { left: 0, sigkill: false })
+    network.good = true
+    const newer = new Network(server, dice(1), { left: 0, sigkill: false })
+    newer.fetch = async (path, init) => {
+      const delivery = JSON.parse(String(init.body)) as { facts: object[] }
+      const facts = delivery.facts.map((fact) => ({ ...fact, wind: 'north' }))
+      const response = await fetch(`${server.base}${path}`, { ...init, body: JSON.stringify({ ...delivery, facts }) })
+      expect(response.status).toBe(400)
+      return response
+    }
+    const refused = await withNetwork(newer, () => phone.talk())
+    expect(refused).toMatchObject({ kind: 'try-later', sentence: expect.stringMatching(/\w+ \w+.*\./) })
+    expect((await phone.facts()).map((one) => one.state)).toEqual(['kept'])
+    expect(await withNetwork(network, () => phone.talk())).toEqual({ kind: 'empty' })
+    expect((await phone.facts()).map((one) => one.state)).toEqual(['received'])
+  })
+
+  it.each([
+    ['answers before it commits', 'answers-before-commit', /called received|answered received, then/],
+    ['forgets the numbers of a device', 'forgets-numbers', /in the book|nobody wrote|called received/],
+  ])('notices a server that %s', async (_, planted, broken) => {
+    const server = await aServer({ PLANTED: planted })
+    await expect(
+      (async () => {
+        for (let seed = 1; seed <= 20; seed++) await run(seed, book, seed % GROUPS, server, false)
+      })(),
+    ).rejects.toThrow(broken)
   })
 })
