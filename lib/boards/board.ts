@@ -5,6 +5,7 @@ import { playNow } from '@/lib/facts/play-stop'
 import { inWords as allowanceInWords, formatOf } from '@/lib/rules/formats/catalogue'
 import { scoreDay } from '@/lib/rules/score-day'
 import type { CompetitionResult, HoleLine, MatchResult, Standing } from '@/lib/rules/standings'
+import { boardChances } from './chances'
 import type { CurrentCard } from './current-card'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { divisionBoards } from './divisions'
@@ -70,6 +71,7 @@ export function competitionBoard(
 ): CompetitionBoard {
   const { allowanceFrom, allowanceReason, dividedBy, ties } = competition.terms
   const published = result.allowanceFrom.replace(/^published, /, '')
+  const chances = boardChances(record, competition, result.unit, names)
   return {
     id: competition.id,
     name: competition.name,
@@ -91,6 +93,7 @@ export function competitionBoard(
     names: Object.fromEntries(
       (result.matches ?? []).flatMap(({ a, b }) => [a, b]).map((id) => [id, names.entrant(id)]),
     ),
+    ...(chances ? { chances } : {}),
   }
 }
 

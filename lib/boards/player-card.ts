@@ -7,7 +7,7 @@ import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { namesOf } from './entrant-names'
 import { ownReading } from './own-handicaps'
 import { publicRulings } from './result-sheet'
-import type { PlayerCard } from './views'
+import type { CompetitionBoard, PlayerCard } from './views'
 
 /** Null when nobody of that id plays in the day. */
 export function playerCardOf(record: DayRecord, entryId: string): PlayerCard | null {
@@ -49,6 +49,7 @@ export function playerCardOf(record: DayRecord, entryId: string): PlayerCard | n
           row,
           own: own?.holes ?? row.holes,
           ownHandicap: own?.playingHandicap ?? row.playingHandicap,
+          ...chanceOf(board, row.entrant),
         },
       ]
     }),
@@ -58,4 +59,10 @@ export function playerCardOf(record: DayRecord, entryId: string): PlayerCard | n
       .map((one) => ({ entryId: one.id, name: names.full(one.id) }))
       .sort((a, b) => a.name.localeCompare(b.name, 'en')),
   }
+}
+
+/** What this player's row needs to win; where the competition has no bounds, why not. */
+function chanceOf({ chances }: CompetitionBoard, entrant: string): { chance?: string } {
+  const said = chances?.entrants[entrant]?.sentence ?? chances?.note
+  return said ? { chance: said } : {}
 }

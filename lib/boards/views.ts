@@ -42,6 +42,22 @@ export interface DivisionBoard {
   readonly rows: readonly Pick<BoardRow, 'entrant' | 'place' | 'tied' | 'tieBroken' | 'tieSentence'>[]
 }
 
+/** What it needs to win, for one entrant. */
+export interface EntrantChance {
+  readonly first: 'certain' | 'certain-level' | 'possible' | 'out'
+  readonly holesLeft: number
+  /** "First place is still possible. 14 points on the six holes left tie with Trevennor, 15 win; …" */
+  readonly sentence: string
+}
+
+export interface BoardChances {
+  /** Why nothing exact can be said of this competition; null when it is said of each. */
+  readonly note: string | null
+  readonly entrants: Readonly<Record<string, EntrantChance>>
+  /** By match: "Ashgill is dormie two and cannot be beaten in the round; …" */
+  readonly matches: Readonly<Record<string, string>>
+}
+
 export interface CompetitionBoard {
   readonly id: string
   readonly name: string
@@ -62,6 +78,8 @@ export interface CompetitionBoard {
   readonly matches: readonly MatchResult[]
   /** Who plays in the matches, by the ids in them. */
   readonly names: Readonly<Record<string, string>>
+  /** Only while the round is on, and only where the committee allows it. */
+  readonly chances?: BoardChances
 }
 
 export interface GroupOnCourse {
@@ -265,6 +283,8 @@ export interface PlayerCard extends DayHead {
     /** This player's own holes: in a competition of sides the row holds the side's. */
     readonly own: readonly HoleLine[]
     readonly ownHandicap: number | null
+    /** What it needs to win, where the committee allows it. */
+    readonly chance?: string
   }[]
   readonly rulings: ResultSheet['rulings']
   readonly others: readonly { readonly entryId: string; readonly name: string }[]

@@ -160,13 +160,13 @@ function byNow(a: PossibleCard, b: PossibleCard, terms: TermsInForce): number {
 }
 
 function neededBy(card: PossibleCard, foremost: readonly PossibleCard[], terms: TermsInForce): Needed[] {
-  const { look, best } = card
+  const { look, best, worst } = card
   if (look === null || look.open.length === 0 || best.noPlace !== undefined) return []
   const balls = ballsOf(look.field, look.at, terms, look.index)
   // The lowest of the others counts again: the open holes of such a side are not its own alone to choose.
   if (balls.some(({ filled }) => filled) && terms.competition.missing?.kind === 'lowest-again') return []
   const { counts, holeTimes } = look.field.reading
-  const me = { best, balls, counts, times: holeTimes, open: look.open }
+  const me = { best, worst, balls, counts, times: holeTimes, open: look.open }
   const others = foremost.filter((one) => one !== card)
   const leaders = [others[0], others.find((one) => one.holesLeft === 0)]
   return [...new Set(leaders)].flatMap((one) =>

@@ -44,15 +44,13 @@ interface Ranked {
 
 /** The foremost two: whoever is asked about is left out, and the other is the one to beat. */
 function topTwo(entries: readonly Entry[], terms: TermsInForce): readonly Ranked[] {
-  let first: Ranked | null = null
-  let second: Ranked | null = null
-  entries.forEach((entry, at) => {
-    if (first === null || aheadBy(entry, first.entry, terms) > 0) {
-      second = first
-      first = { at, entry }
-    } else if (second === null || aheadBy(entry, second.entry, terms) > 0) second = { at, entry }
-  })
-  return [first, second].filter((one): one is Ranked => one !== null)
+  const foremost: Ranked[] = []
+  for (const [at, entry] of entries.entries()) {
+    const place = foremost.findIndex((other) => aheadBy(entry, other.entry, terms) > 0)
+    foremost.splice(place < 0 ? foremost.length : place, 0, { at, entry })
+    foremost.length = Math.min(2, foremost.length)
+  }
+  return foremost
 }
 
 function bestOther(foremost: readonly Ranked[], at: number): Entry | null {

@@ -21,6 +21,8 @@ export interface Needed {
   readonly ties: number | null
   /** The least total over the open holes that is ahead on the score alone (on strokes, the most); null when there is none. */
   readonly wins: number | null
+  /** Ahead on the score whatever comes on the open holes. */
+  readonly already: boolean
   /** Who is ahead when the scores are level; null where they cannot be, or their card is not full. */
   readonly countback: Countback | null
 }
@@ -29,6 +31,7 @@ export interface Needed {
 export interface StillOut {
   /** With the best scores on the open holes, the day over. */
   readonly best: Entry
+  readonly worst: Entry
   readonly balls: readonly Ball[]
   readonly counts: readonly HoleCount[]
   readonly times: readonly number[]
@@ -48,9 +51,11 @@ export function neededTo(me: StillOut, them: ToCatch, terms: TermsInForce): Need
   const high = terms.format.better === 'high'
   const lines = me.open.map((i) => me.best.holes[i]!)
   const bestTotal = lines.reduce((sum, line) => sum + (line.value ?? 0), 0)
-  const short = rankKey(them.full ? them.final : them.now, terms) - rankKey(me.best, terms)
+  const target = rankKey(them.full ? them.final : them.now, terms)
+  const short = target - rankKey(me.best, terms)
   const level = high ? bestTotal + short : bestTotal - short
-  const nothing = { against: them.now.entrant.id, full: them.full, ties: null, wins: null, countback: null }
+  const already = me.worst.noPlace === undefined && rankKey(me.worst, terms) > target
+  const nothing = { against: them.now.entrant.id, full: them.full, ties: null, wins: null, already, countback: null }
   const holes = valuesOf(me, terms, high ? Number.POSITIVE_INFINITY : level, bestTotal)
   if (holes.some((values) => values.length === 0)) return nothing
   const totals = totalsOf(holes)

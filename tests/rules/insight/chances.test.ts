@@ -74,15 +74,19 @@ describe('what is needed', () => {
           // A single hole may have to be written up to the whole of the total.
           const most = Math.max(9, needed.ties ?? 0, needed.wins ?? 0) + 4
           if (most > 30) continue
-          const scores = [...Array.from({ length: most }, (_, at) => at + 1), 'x' as const]
+          const scores = [...Array.from({ length: most }, (_, at) => at + 1), 'x' as const, null]
           const seen = neededByEverything(
             day,
             { entrant: one.entrant, players },
             { entrant: needed.against, full: needed.full },
             scores,
           )
-          const { ties, wins, countback } = needed
-          expect({ seed, entrant: one.entrant, ties, wins, countback }).toEqual({ seed, entrant: one.entrant, ...seen })
+          const { ties, wins, already, countback } = needed
+          expect({ seed, entrant: one.entrant, ties, wins, already, countback }).toEqual({
+            seed,
+            entrant: one.entrant,
+            ...seen,
+          })
           asked++
         }
       }

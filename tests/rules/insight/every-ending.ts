@@ -74,6 +74,7 @@ export function firstByEverything(day: Day, scores: readonly HoleScore[]): Reado
 export interface NeededSeen {
   readonly ties: number | null
   readonly wins: number | null
+  readonly already: boolean
   readonly countback: Countback | null
 }
 
@@ -91,13 +92,18 @@ export function neededByEverything(
   const ways = new Set<Countback>()
   let ties: number | null = null
   let wins: number | null = null
+  let already = true
   for (const ending of endings(day, open, scores)) {
     const standings = standingsOf(ending)
     const me = standings.find((one) => one.entrant === mine.entrant)!
-    if (me.place === null) continue
+    if (me.place === null) {
+      already = false
+      continue
+    }
     const them = theirs.full ? standings.find((one) => one.entrant === theirs.entrant)! : target
     const total = me.holes.reduce((sum, line, i) => sum + (holes.has(i) ? (line.value ?? 0) : 0), 0)
     const figure = (one: Standing) => (high ? one.score! : -one.againstLevel!)
+    if (figure(me) <= figure(them)) already = false
     if (figure(me) > figure(them)) {
       if (wins === null || (high ? total < wins : total > wins)) wins = total
     } else if (figure(me) === figure(them)) {
@@ -105,7 +111,7 @@ export function neededByEverything(
       if (theirs.full) ways.add(me.place < them.place! ? 'mine' : me.place > them.place! ? 'theirs' : 'level')
     }
   }
-  return { ties, wins, countback: ways.size === 0 ? null : ways.size === 1 ? [...ways][0]! : 'depends' }
+  return { ties, wins, already, countback: ways.size === 0 ? null : ways.size === 1 ? [...ways][0]! : 'depends' }
 }
 
 /** The ends a match can come to. */
