@@ -12,12 +12,11 @@ const { empty, today, zone } = settingsOrStop()
 if (!(await isBookEmpty())) {
   console.log('The book has a society already: left as it is.')
 } else if (empty) {
-  const officer = must(await firstSociety(), 'the first society')
-  console.log('An empty society is ready.')
-  if (officer) {
-    console.log(`Sign in as ${officer.email}`)
-    if (officer.oneTimePassword)
-      console.log(`One-time password: ${officer.oneTimePassword} (change it after signing in)`)
+  const first = must(await firstSociety(), 'the first society')
+  if (first?.kind === 'from-settings') console.log(`An empty society is ready. Sign in as ${first.email}`)
+  if (first?.kind === 'link') {
+    console.log('The book is empty. Found your society behind this link, once, within the next two days:')
+    console.log(`  ${process.env.DAYBOOK_ORIGIN ?? ''}${first.path}`)
   }
 } else {
   const begun = Date.now()

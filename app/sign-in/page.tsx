@@ -1,15 +1,20 @@
 import type { Metadata } from 'next'
+import Link from 'next/link'
 import '@/app/desk/desk.css'
 import '@/app/desk/forms.css'
 import { RunningHead } from '@/app/_parts/running-head'
 import { ActForm } from '@/app/desk/_form/act-form'
 import { Field, Send } from '@/app/desk/_form/field'
+import { societyList } from '@/lib/society/found-society'
 import { enterDesk } from './actions'
+import { nextAddress } from './next-address'
+import { PasskeySignIn } from './passkey-sign-in'
 
 export const metadata: Metadata = { title: 'Sign in' }
 
 export default async function SignIn({ searchParams }: { searchParams: Promise<{ next?: string }> }) {
-  const { next } = await searchParams
+  const next = nextAddress((await searchParams).next)
+  const societies = await societyList()
   return (
     <div className="page desk">
       <RunningHead society="Daybook" href="/" place="The desk" />
@@ -21,13 +26,26 @@ export default async function SignIn({ searchParams }: { searchParams: Promise<{
           </p>
         </div>
         <ActForm action={enterDesk} label="Sign in" className="sheet-form">
-          <input type="hidden" name="next" value={next ?? '/desk'} />
+          <input type="hidden" name="next" value={next} />
           <Field name="email" label="E-mail" type="email" autoComplete="username" required />
           <Field name="password" label="Password" type="password" autoComplete="current-password" required />
           <p className="acts">
             <Send kind="first">Sign in</Send>
           </p>
         </ActForm>
+        <PasskeySignIn next={next} />
+        {societies.length > 0 ? (
+          <p className="small second">
+            What is held about you and for how long:{' '}
+            {societies.map((one, at) => (
+              <span key={one.slug}>
+                {at > 0 ? ', ' : null}
+                <Link href={`/${one.slug}/privacy`}>privacy notice of {one.name}</Link>
+              </span>
+            ))}
+            .
+          </p>
+        ) : null}
       </main>
     </div>
   )

@@ -1,39 +1,82 @@
-// The start of an installation: what its settings say about the first society, and its calendar.
+// The start of an installation: what its settings say, and the one-time link behind which the first society is founded.
 
-import { randomBytes } from 'node:crypto'
-import { ok, type Result } from '@/lib/result'
+import 'server-only'
+import { type FirstStart, firstStart as schema } from '@/lib/facts/duty-commands'
+import { ok, type Result, refused } from '@/lib/result'
+import { book } from '@/lib/store/client'
+import { insertSociety, societyCount } from '@/lib/store/officers'
+import { endOneTimes, issueOneTime, oneTimeOf, spendOneTime } from '@/lib/store/one-time'
 import { settingsOfInstallation, today, zoneOfInstallation } from '@/lib/store/settings'
 import { foundSociety, isBookEmpty } from './found-society'
+import { parseInput } from './parse-input'
+import { LINK_ENDED } from './set-first-password'
 
-export interface FirstOfficer {
-  readonly name: string
-  readonly email: string
-  /** Only when it was made here: to be printed once and changed after the first sign-in. */
-  readonly oneTimePassword: string | null
-}
+const LINK_HOURS = 48
+
+/** What the start prints: the officer of the settings, or a link for whoever sits at the server. */
+export type FirstOfficer =
+  | { readonly kind: 'from-settings'; readonly name: string; readonly email: string }
+  | { readonly kind: 'link'; readonly path: string; readonly hours: number }
 
 export function startSettings(now: Date = new Date()): { empty: boolean; today: string; zone: string } {
   return { empty: settingsOfInstallation().DAYBOOK_EMPTY === '1', today: today(now), zone: zoneOfInstallation() }
 }
 
-/** An empty society with one officer; null when the book already has a society. */
+/** Null when the book already has a society. A start without one makes a new link and ends the last. */
 export async function firstSociety(now: Date = new Date()): Promise<Result<FirstOfficer | null>> {
   if (!(await isBookEmpty())) return ok(null)
   const set = settingsOfInstallation()
-  const oneTimePassword = set.DAYBOOK_OFFICER_PASSWORD ? null : randomBytes(12).toString('base64url')
+  if (!set.DAYBOOK_OFFICER_PASSWORD) return ok(await firstLink(now))
   const officer = { name: set.DAYBOOK_OFFICER_NAME, email: set.DAYBOOK_OFFICER_EMAIL }
   const made = await foundSociety(
     {
       name: set.DAYBOOK_SOCIETY,
       slug: addressPart(set.DAYBOOK_SOCIETY),
-      officer: { ...officer, password: set.DAYBOOK_OFFICER_PASSWORD ?? oneTimePassword! },
+      officer: { ...officer, password: set.DAYBOOK_OFFICER_PASSWORD },
     },
     now,
   )
-  return made.ok ? ok({ ...officer, oneTimePassword }) : made
+  return made.ok ? ok({ kind: 'from-settings', ...officer }) : made
 }
 
-function addressPart(name: string): string {
+async function firstLink(now: Date): Promise<FirstOfficer> {
+  await endOneTimes(book(), 'first-start')
+  const until = new Date(now.getTime() + LINK_HOURS * 3_600_000)
+  const token = await issueOneTime(book(), { purpose: 'first-start' }, until, now)
+  return { kind: 'link', path: `/sign-in/first/${token}`, hours: LINK_HOURS }
+}
+
+/** Nothing is used up by looking. */
+export async function isFirstLink(token: string, now: Date = new Date()): Promise<boolean> {
+  return (await oneTimeOf(token, now))?.purpose === 'first-start' && (await isBookEmpty())
+}
+
+/** Founds the first society with its secretary, once. */
+export async function foundFirstSociety(
+  token: string,
+  input: FirstStart,
+  now: Date = new Date(),
+): Promise<Result<{ readonly email: string }, 'not-understood' | 'link-ended' | 'address-taken'>> {
+  const read = parseInput(schema, input)
+  if (!read.ok) return read
+  if (!(await isFirstLink(token, now))) return refused('link-ended', LINK_ENDED)
+  const { officer, ...society } = read.value
+  if (RESERVED.has(society.slug))
+    return refused('address-taken', `The address part ${society.slug} is used by Daybook itself. Choose another.`)
+  const made = await insertSociety({ ...society, isDemo: false }, officer, now, async (tx) => {
+    const what = await oneTimeOf(token, now, tx)
+    if (what?.purpose !== 'first-start') return false
+    return (await spendOneTime(tx, token, now)) && (await societyCount(tx)) === 0
+  })
+  if (made === 'may-not') return refused('link-ended', LINK_ENDED)
+  if (!made) return refused('address-taken', `The address part ${society.slug} is taken. Choose another.`)
+  return ok({ email: officer.email })
+}
+
+/** Addresses of the installation itself: a society under one of them could not be reached. */
+const RESERVED = new Set(['desk', 'card', 'member', 'sign-in', 'api', 'house-style'])
+
+export function addressPart(name: string): string {
   const plain = name
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')

@@ -13,7 +13,7 @@ export async function foundSociety(
   if (!read.ok) return read
   const { officer, ...society } = read.value
   const made = await insertSociety(society, officer, now)
-  if (!made)
+  if (!made || made === 'may-not')
     return refused('address-taken', `The address part ${society.slug} belongs to another society. Choose another.`)
   return ok(made)
 }

@@ -1,7 +1,9 @@
 // Officers sign in with e-mail and password; the library keeps the sessions.
 
 import { ok, type Result, refused } from '@/lib/result'
+import { recordOfAccount } from '@/lib/store/account-record'
 import { type CookieToSet, cookiesIn, signIn } from '@/lib/store/sign-in'
+import { cameFrom } from './came-from'
 
 export const signInHandlers = {
   GET: (request: Request): Promise<Response> => signIn().handler(request),
@@ -12,13 +14,16 @@ export type { CookieToSet }
 
 export interface SignedIn {
   readonly userId: string
+  readonly sessionToken: string
   readonly name: string
   readonly email: string
 }
 
 export async function signedInUser(headers: Headers): Promise<SignedIn | null> {
   const session = await signIn().api.getSession({ headers })
-  return session ? { userId: session.user.id, name: session.user.name, email: session.user.email } : null
+  if (!session) return null
+  const { id: userId, name, email } = session.user
+  return { userId, name, email, sessionToken: session.session.token }
 }
 
 /** The same way in as the library's own address, so that its limits on tries hold for a form without script too. */
@@ -44,11 +49,14 @@ export async function changePassword(
 ): Promise<Result<{ cookies: readonly CookieToSet[] }, 'wrong-password' | 'weak-password' | 'too-many-tries'>> {
   if (input.newPassword.length < 12 || input.newPassword.length > 128)
     return refused('weak-password', 'A password needs at least 12 characters.')
+  // Asked before: the present session ends with the change.
+  const user = await signedInUser(headers)
   const answer = await signIn().handler(
     ownRequest(headers, '/api/auth/change-password', { ...input, revokeOtherSessions: true }),
   )
   if (answer.status === 429) return refused('too-many-tries', 'Too many tries. Wait a minute, then try again.')
   if (!answer.ok) return refused('wrong-password', 'The present password is not right. Nothing was changed.')
+  if (user) await recordOfAccount(user, { Password: 'changed, other sessions ended' }, cameFrom(headers))
   return ok({ cookies: cookiesIn(answer) })
 }
 

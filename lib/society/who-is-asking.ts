@@ -5,12 +5,8 @@ import { ok, type Result, refused } from '@/lib/result'
 import { mayTry } from '@/lib/store/attempts'
 import { type GroupBehind, groupOfCode, groupOfLink, personOfPageKey } from '@/lib/store/keys'
 import { type DeskOf, desksOfUser } from '@/lib/store/officers'
+import { cameFrom } from './came-from'
 import { signedInUser } from './sign-in'
-
-/** Where a request comes from, as the server or the proxy in front of it says; null when nobody says. */
-export function fromOf(headers: Headers): string | undefined {
-  return headers.get('x-forwarded-for')?.split(',')[0]?.trim() || headers.get('x-real-ip')?.trim() || undefined
-}
 
 const CODE_TRIES = 30
 const CODE_WINDOW = 10 * 60_000
@@ -26,7 +22,7 @@ export async function officerAt(
   const desk = (await desksOfUser(user.userId, now)).find((one) => one.slug === societySlug)
   if (!desk) return null
   const { societyId, duties } = desk
-  return { kind: 'officer', societyId, userId: user.userId, name: user.name, duties, from: fromOf(headers) }
+  return { kind: 'officer', societyId, userId: user.userId, name: user.name, duties, from: cameFrom(headers) }
 }
 
 /** The desks this person may sit down at: the list behind /desk. */

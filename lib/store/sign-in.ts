@@ -4,9 +4,10 @@ import { betterAuth } from 'better-auth'
 import { prismaAdapter } from 'better-auth/adapters/prisma'
 import { APIError, createAuthMiddleware } from 'better-auth/api'
 import { parseSetCookieHeader } from 'better-auth/cookies'
-import { hashPassword } from 'better-auth/crypto'
+import { shortened } from '@/lib/facts/act-record'
 import { mayTry } from './attempts'
 import { type Book, book } from './client'
+import { passkeyPlugin } from './passkeys'
 import { secretOfInstallation, settingsOfInstallation } from './settings'
 
 /** Tries for one e-mail address in a quarter of an hour, wherever they come from. */
@@ -65,6 +66,15 @@ function openSignIn(kept: Book) {
         throw new APIError('TOO_MANY_REQUESTS', { message: 'Too many tries. Wait a quarter of an hour.' })
       }),
     },
+    plugins: [passkeyPlugin()],
+    databaseHooks: {
+      session: {
+        create: {
+          // Enough to see that a session is not one's own; too little to follow anybody by.
+          before: async (session) => ({ data: { ...session, ipAddress: shortened(session.ipAddress) ?? '' } }),
+        },
+      },
+    },
     logger: { level: 'error' },
     telemetry: { enabled: false },
   })
@@ -110,5 +120,3 @@ export function cookiesIn(answer: Response): readonly CookieToSet[] {
     })),
   )
 }
-
-export const hashOfPassword = (password: string): Promise<string> => hashPassword(password)

@@ -1,0 +1,169 @@
+'use client'
+
+import { useActionState, useState } from 'react'
+import { Notice } from '@/app/_parts/notice'
+import { ActForm } from '@/app/desk/_form/act-form'
+import { Choice, Field, SelectField, Send } from '@/app/desk/_form/field'
+import { endTheDuty, giveTheDuty, handTheDutyOver, type LinkState, newLink, signThemOut } from './actions'
+
+const FRESH: LinkState = { path: null, sentence: null, refused: false }
+
+/** A one-time link, shown once: it is not kept anywhere it could be read again. */
+function OneTimeLink({ state, origin }: { readonly state: LinkState; readonly origin: string }) {
+  if (state.path === null)
+    return state.sentence ? (
+      <p role={state.refused ? 'alert' : 'status'} className={state.refused ? 'why' : 'said'}>
+        {state.sentence}
+      </p>
+    ) : null
+  return (
+    <Notice word="Shown once" announced>
+      <p>{state.sentence}</p>
+      <div className="field">
+        <label htmlFor={state.path}>One-time link</label>
+        <input
+          id={state.path}
+          className="address"
+          readOnly
+          value={`${origin}${state.path}`}
+          onFocus={(event) => event.target.select()}
+        />
+      </div>
+    </Notice>
+  )
+}
+
+interface Props {
+  readonly society: string
+  readonly origin: string
+  readonly line: {
+    readonly dutyId: string
+    readonly userId: string
+    readonly name: string
+    readonly duty: string
+    readonly canSignIn: boolean
+    readonly mine: boolean
+  }
+  readonly mayEndSessions: boolean
+  readonly others: readonly { readonly name: string; readonly email: string }[]
+}
+
+export function DutyForms({ society, origin, line, mayEndSessions, others }: Props) {
+  const [handed, hand, handing] = useActionState(handTheDutyOver.bind(null, society, line.dutyId), FRESH)
+  const [link, makeLink] = useActionState(newLink.bind(null, society, line.userId), FRESH)
+  const [to, setTo] = useState('')
+  return (
+    <details className="rule-all">
+      <summary>
+        Change<span className="unseen"> the duty of {line.name}</span>
+      </summary>
+      <div className="answered">
+        <form action={hand} aria-label={`Hand over: ${line.duty}`} className="answered">
+          <h3>Hand it over</h3>
+          {others.length > 0 ? (
+            <p className="acts">
+              {others.map((one) => (
+                <button
+                  key={one.email}
+                  type="submit"
+                  name="to"
+                  value={`${one.email} ${one.name}`}
+                  className="btn"
+                  aria-disabled={handing || undefined}
+                >
+                  To {one.name}
+                </button>
+              ))}
+            </p>
+          ) : null}
+          <details open={to !== '' || others.length === 0}>
+            <summary>To somebody new</summary>
+            <div className="fields">
+              <div className="field">
+                <label htmlFor={`name-${line.dutyId}`}>Name</label>
+                <input id={`name-${line.dutyId}`} name="name" maxLength={80} onChange={(e) => setTo(e.target.value)} />
+              </div>
+              <div className="field">
+                <label htmlFor={`email-${line.dutyId}`}>E-mail to sign in with</label>
+                <input id={`email-${line.dutyId}`} name="email" type="email" maxLength={120} />
+              </div>
+              <p className="acts">
+                <button type="submit" className="btn" aria-disabled={handing || undefined}>
+                  Hand it over
+                </button>
+              </p>
+            </div>
+          </details>
+          <OneTimeLink state={handed} origin={origin} />
+        </form>
+        <ActForm action={endTheDuty.bind(null, society, line.dutyId)} label={`End: ${line.duty}, ${line.name}`}>
+          <h3>End it</h3>
+          {mayEndSessions && !line.mine ? (
+            <Choice type="checkbox" name="endSessions">
+              Sign {line.name} out everywhere too
+            </Choice>
+          ) : null}
+          <p className="acts">
+            <Send kind="grave">End the duty today</Send>
+          </p>
+        </ActForm>
+        {mayEndSessions && !line.mine ? (
+          <ActForm action={signThemOut.bind(null, society, line.userId)} label={`Sign out ${line.name}`}>
+            <p className="acts">
+              <Send>Only sign {line.name} out everywhere</Send>
+            </p>
+          </ActForm>
+        ) : null}
+        {line.canSignIn ? null : (
+          <form action={makeLink} aria-label={`New link for ${line.name}`} className="answered">
+            <p className="acts">
+              <button type="submit" className="btn">
+                Make a new one-time link
+              </button>
+            </p>
+            <OneTimeLink state={link} origin={origin} />
+          </form>
+        )}
+      </div>
+    </details>
+  )
+}
+
+export function GiveForm({ society, origin }: { readonly society: string; readonly origin: string }) {
+  const [link, setLink] = useState<LinkState>(FRESH)
+  return (
+    <>
+      <ActForm
+        action={async (before, form) => {
+          const { state, link: made } = await giveTheDuty(society, before, form)
+          setLink(made)
+          return state
+        }}
+        label="Give a duty"
+        className="sheet-form"
+        clears
+      >
+        <div className="fields">
+          <Field name="name" label="Name" maxLength={80} required />
+          <Field name="email" label="E-mail to sign in with" type="email" maxLength={120} required />
+          <SelectField
+            name="duty"
+            label="Duty"
+            initial="committee"
+            options={[
+              { value: 'secretary', label: 'secretary (full duty)' },
+              { value: 'captain', label: 'captain' },
+              { value: 'handicap-secretary', label: 'handicap secretary' },
+              { value: 'treasurer', label: 'treasurer' },
+              { value: 'committee', label: 'committee (reads, rules on cards)' },
+            ]}
+          />
+        </div>
+        <p className="acts">
+          <Send kind="first">Give the duty</Send>
+        </p>
+      </ActForm>
+      <OneTimeLink state={link} origin={origin} />
+    </>
+  )
+}
