@@ -4,9 +4,15 @@ import type { CardPack, PackCard } from '@/lib/facts/card-pack'
 import type { DayRecord, EntryRecord, GroupRecord } from '@/lib/facts/day-record'
 import { playNow } from '@/lib/facts/play-stop'
 import type { WrittenScore } from '@/lib/facts/score-fact'
+import { ballValueOf } from '@/lib/rules/formats/format'
+import { STABLEFORD_POINTS } from '@/lib/rules/formats/stableford-points'
+import { scoreDay } from '@/lib/rules/score-day'
 import { strokesOnHoles } from '@/lib/rules/strokes/strokes-on-holes'
+import { maximumOn } from '@/lib/rules/values/value-on-hole'
 import type { CurrentCard } from './current-card'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
+import { namesOf } from './entrant-names'
+import { formatIn } from './format-of-competition'
 import { mainReading } from './own-handicaps'
 
 export function groupPack(record: DayRecord, group: GroupRecord): CardPack {
@@ -34,7 +40,51 @@ export function groupPack(record: DayRecord, group: GroupRecord): CardPack {
     scoreVersion: record.scoreVersion,
     dayVersion: record.version,
     play: playNow(record.playStops),
+    ...howItCounts(record, group),
+    ...(record.showsPosition ? { position: positionsOf(record, group) } : {}),
   }
+}
+
+/** What the phone needs to count beyond the plain reading: other points, and sides that play in the group. */
+function howItCounts(record: DayRecord, group: GroupRecord): Pick<CardPack, 'points' | 'together'> {
+  const main = record.competitions[0]
+  const format = main && formatIn(main)
+  if (!format) return {}
+  const on = ballValueOf(format.value)
+  const points =
+    on.kind === 'points' && JSON.stringify(on.table) !== JSON.stringify(STABLEFORD_POINTS) ? { points: on.table } : {}
+  // A named player and a shared hole need more than the group's own cards; there each card is read by itself.
+  const counts = format.ball === 'own' && !format.isMatch && format.value.kind !== 'shared'
+  if (!counts || format.sideSize < 2 || format.count.kind === 'named-player') return points
+  const names = namesOf(record)
+  const sides = main.sides
+    .filter((side) => side.entryIds.length > 1 && side.entryIds.every((id) => group.entryIds.includes(id)))
+    .map((side) => ({ name: names.entrant(side.id), entryIds: side.entryIds }))
+  return sides.length === 0
+    ? points
+    : { ...points, together: { count: format.count, on, better: format.better, sides } }
+}
+
+/** Places as they stand, for the players of this group. */
+function positionsOf(record: DayRecord, group: GroupRecord): NonNullable<CardPack['position']> {
+  const main = record.competitions[0]
+  const standings = scoreDay(dayOfRecord(record)).find((one) => one.competition === main?.id)?.standings ?? []
+  const placed = standings.filter((one) => one.place !== null && one.holesPlayed > 0)
+  return {
+    of: standings.length,
+    places: Object.fromEntries(
+      placed.flatMap(({ players, place, tied }) =>
+        players.filter((id) => group.entryIds.includes(id)).map((id) => [id, { place: place!, tied }]),
+      ),
+    ),
+  }
+}
+
+function capOf(record: DayRecord, par: number, strokes: number): { cap?: number } {
+  const main = record.competitions[0]
+  const format = main && formatIn(main)
+  if (!format || ballValueOf(format.value).kind !== 'maximum') return {}
+  return { cap: maximumOn(main.terms.maximum ?? { kind: 'net-double-bogey' }, par, strokes) }
 }
 
 function packCard(record: DayRecord, entry: EntryRecord, card: CurrentCard, playingHandicap: number): PackCard {
@@ -57,6 +107,7 @@ function packCard(record: DayRecord, entry: EntryRecord, card: CurrentCard, play
       strokeIndex: hole.strokeIndex,
       yards: hole.yards ?? null,
       strokes: strokes[at] ?? 0,
+      ...capOf(record, hole.par, strokes[at] ?? 0),
     })),
     written: writtenBy(card),
     ruled: Object.fromEntries(

@@ -2,6 +2,7 @@
 // phone, refreshed when there is a signal.
 
 import type { Gender } from '@/lib/rules/day'
+import type { BallValue, CountChoice, PointsTable } from '@/lib/rules/formats/format'
 import type { CardState } from './day-record'
 import type { PlayNow } from './play-stop'
 import type { WrittenScore } from './score-fact'
@@ -13,6 +14,8 @@ export interface PackHole {
   readonly yards: number | null
   /** Strokes this player receives here in the main competition (negative: gives back). */
   readonly strokes: number
+  /** Maximum score: the most gross strokes that count here. */
+  readonly cap?: number
 }
 
 export interface PackCard {
@@ -61,4 +64,18 @@ export interface CardPack {
   readonly dayVersion: number
   /** The newest word of the desk about play: stopped, or in play again. */
   readonly play?: PlayNow | null
+  /** Points of the main competition, where they are not those of the Rules. */
+  readonly points?: PointsTable
+  /** Sides of the main competition that play in this group, and how their scores count together. */
+  readonly together?: {
+    readonly count: CountChoice
+    readonly on: BallValue
+    readonly better: 'high' | 'low'
+    readonly sides: readonly { readonly name: string; readonly entryIds: readonly string[] }[]
+  }
+  /** Only where the committee allows it: places as they stood when the pack was made, by entry. */
+  readonly position?: {
+    readonly of: number
+    readonly places: Readonly<Record<string, { readonly place: number; readonly tied: boolean }>>
+  }
 }

@@ -4,6 +4,7 @@
 import type { CardPack, PackCard, PackHole } from '@/lib/facts/card-pack'
 import type { CardState } from '@/lib/facts/day-record'
 import type { WrittenScore } from '@/lib/facts/score-fact'
+import type { PointsTable } from '@/lib/rules/formats/format'
 import type { KeptFact } from './kept-fact'
 
 export interface Written {
@@ -18,6 +19,8 @@ export interface HoleNow extends PackHole {
   readonly score: WrittenScore
   readonly differs: boolean
   readonly ruled: boolean
+  /** The society's own points, where the day has them. */
+  readonly table?: PointsTable
 }
 
 export interface SignatureNow {
@@ -51,9 +54,10 @@ function notInPack(pack: CardPack, facts: readonly KeptFact[]): readonly KeptFac
 
 export function cardsNow(pack: CardPack, facts: readonly KeptFact[]): readonly CardNow[] {
   const fresh = notInPack(pack, facts)
+  const { points } = pack
   return pack.cards.map((card) =>
     cardNow(
-      card,
+      points ? { ...card, holes: card.holes.map((hole) => ({ ...hole, table: points })) } : card,
       fresh.filter((kept) => kept.fact.cardId === card.cardId),
     ),
   )

@@ -4,9 +4,10 @@ import type { CardPack } from '@/lib/facts/card-pack'
 import { type CardNow, holesInPlay } from '@/lib/outbox/card-now'
 import type { GroupSnapshot } from '@/lib/outbox/group-book'
 import { TOTAL_WORD, totalFigure, totalOf } from './reading'
+import { SidesSoFar } from './sides-so-far'
 import { StateLine } from './state-line'
 import { hashOf } from './use-place'
-import { fullName, holeLacks, holeList, shortName } from './words'
+import { fullName, holeLacks, holeList, placeWords, shortName } from './words'
 
 /** What is still to do on a card, or how far it has come. */
 function standing(card: CardNow, holes: number): string {
@@ -37,12 +38,16 @@ export function GroupSheet({ pack, now, holder }: { pack: CardPack; now: GroupSn
                   <span className="fig total">
                     {totalFigure(pack.reading, total)} <span className="unseen">{TOTAL_WORD[pack.reading]}</span>
                   </span>
-                  <span className="small state">{standing(card, order.length)}</span>
+                  <span className="small state">
+                    {standing(card, order.length)}
+                    {placeWords(pack, card.card.entryId, now.packAt)}
+                  </span>
                 </a>
               </li>
             )
           })}
         </ul>
+        <SidesSoFar pack={pack} cards={now.cards} />
         <h2 className="sc">Holes</h2>
         <ul className="c-holes">
           {order.map((hole) => {

@@ -9,7 +9,7 @@ import { AnyScore } from './any-score'
 import { AskNoScore } from './ask-no-score'
 import { HoleFoot } from './hole-foot'
 import { HoleHead } from './hole-head'
-import { HEADINGS, noScoreEndsTheCard } from './reading'
+import { headingsOf, noScoreEndsTheCard } from './reading'
 import { ScoreRow } from './score-row'
 import type { Place } from './use-place'
 
@@ -34,7 +34,7 @@ export function HoleView({ pack, now, book, holder, hole, go, refuse }: Props) {
   const touched = useRef(new Map<string, number>())
   const firstHole = useRef(hole)
   const moved = firstHole.current !== hole
-  const { columns, unit } = HEADINGS[pack.reading]
+  const { columns, unit } = headingsOf(pack)
 
   const differing = now.cards.filter((card) => card.notAgreed.includes(hole)).length
   const shifted = useRef({ differing, hole, at: 0 })
@@ -48,12 +48,18 @@ export function HoleView({ pack, now, book, holder, hole, go, refuse }: Props) {
     refuse(done.ok ? null : done.sentence)
   }
 
+  const endsTheCard = (card: CardNow) =>
+    noScoreEndsTheCard(
+      pack.reading,
+      card.holes.find((each) => each.hole === hole),
+    )
+
   function press(card: CardNow, score: Exclude<WrittenScore, null>, at: number) {
     const { cardId } = card.card
     const last = touched.current.get(cardId) ?? Number.NEGATIVE_INFINITY
     if (at - last < DOUBLE_TOUCH_MS || at - shifted.current.at < MOVED_MS) return
     touched.current.set(cardId, at)
-    if (score === 'x' && noScoreEndsTheCard(pack.reading)) setAsking(card)
+    if (score === 'x' && endsTheCard(card)) setAsking(card)
     else void write(cardId, score)
   }
 
@@ -112,7 +118,7 @@ export function HoleView({ pack, now, book, holder, hole, go, refuse }: Props) {
           onClose={() => setPadFor(null)}
           onWrite={(score) => {
             setPadFor(null)
-            if (score === 'x' && noScoreEndsTheCard(pack.reading)) setAsking(padCard)
+            if (score === 'x' && endsTheCard(padCard)) setAsking(padCard)
             else void write(padCard.card.cardId, score)
           }}
         />

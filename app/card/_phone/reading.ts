@@ -2,12 +2,13 @@
 
 import type { CardPack, PackHole } from '@/lib/facts/card-pack'
 import type { WrittenScore } from '@/lib/facts/score-fact'
-import type { BallValue } from '@/lib/rules/formats/format'
+import type { BallValue, PointsTable } from '@/lib/rules/formats/format'
 import { STABLEFORD_POINTS } from '@/lib/rules/formats/stableford-points'
-import { valueOnHole } from '@/lib/rules/values/value-on-hole'
+import { pointsFor, valueOnHole } from '@/lib/rules/values/value-on-hole'
 
 export type Reading = CardPack['reading']
-type HoleFacts = Pick<PackHole, 'par' | 'strokes'>
+/** With the points of the day's competition laid on by the phone, where they are not those of the Rules. */
+type HoleFacts = Pick<PackHole, 'par' | 'strokes' | 'cap'> & { readonly table?: PointsTable }
 
 /** Strokes over level in the five columns. */
 export const OFFSETS = [-2, -1, 0, 1, 2] as const
@@ -19,7 +20,7 @@ const VALUES: Readonly<Record<Reading, BallValue>> = {
   par: { kind: 'against-par' },
 }
 
-// No reading of the card caps a hole; the engine asks for a cap all the same.
+// Where nothing is capped the engine asks for a cap all the same.
 const NO_CAP = { kind: 'fixed', strokes: 30 } as const
 
 export const HEADINGS: Readonly<Record<Reading, { readonly columns: readonly string[]; readonly unit: string }>> = {
@@ -29,6 +30,13 @@ export const HEADINGS: Readonly<Record<Reading, { readonly columns: readonly str
   par: { columns: ['won', 'won', 'half', 'lost', 'lost'], unit: '' },
 }
 
+/** The columns of the day: points that are the society's own stand over them as they are. */
+export function headingsOf(pack: Pick<CardPack, 'reading' | 'points'>): (typeof HEADINGS)[Reading] {
+  const { points, reading } = pack
+  if (!points || reading !== 'points') return HEADINGS[reading]
+  return { columns: OFFSETS.map((over) => String(pointsFor(over, points)).replace('-', '−')), unit: 'points' }
+}
+
 /** Strokes that count in this reading: a gross competition gives none. */
 export const strokesIn = (reading: Reading, hole: HoleFacts) => (reading === 'gross' ? 0 : hole.strokes)
 
@@ -36,11 +44,16 @@ export const strokesIn = (reading: Reading, hole: HoleFacts) => (reading === 'gr
 export const levelOn = (reading: Reading, hole: HoleFacts) => hole.par + strokesIn(reading, hole)
 
 export function holeValue(reading: Reading, hole: HoleFacts, score: WrittenScore): number | 'x' | null {
-  return valueOnHole(VALUES[reading], score, strokesIn(reading, hole), hole.par, NO_CAP)
+  const { cap, table } = hole
+  if (cap !== undefined)
+    return valueOnHole({ kind: 'maximum' }, score, strokesIn(reading, hole), hole.par, { kind: 'fixed', strokes: cap })
+  const value = table && reading === 'points' ? ({ kind: 'points', table } as const) : VALUES[reading]
+  return valueOnHole(value, score, strokesIn(reading, hole), hole.par, NO_CAP)
 }
 
 /** In stroke play a hole without a score is a card that does not count: it is asked about first. */
-export const noScoreEndsTheCard = (reading: Reading) => reading === 'net' || reading === 'gross'
+export const noScoreEndsTheCard = (reading: Reading, hole: HoleFacts | undefined) =>
+  (reading === 'net' || reading === 'gross') && hole?.cap === undefined
 
 export const pointsWord = (points: number) => `${points} ${points === 1 ? 'point' : 'points'}`
 
@@ -61,8 +74,9 @@ export function worth(reading: Reading, hole: HoleFacts, score: Exclude<WrittenS
   if (reading === 'par') return HOLE_WORDS.get(value as number) ?? ''
   if (value === 'x' || value === null) return 'the card does not count'
   const over = value - hole.par
+  const most = hole.cap !== undefined && (score === 'x' || score > hole.cap) ? `counts as ${hole.cap}, ` : ''
   const against = over === 0 ? 'level par' : `${Math.abs(over)} ${over > 0 ? 'over' : 'under'}`
-  return reading === 'net' ? `net ${value}, ${against}` : against
+  return `${most}${reading === 'net' ? `net ${value}, ${against}` : against}`
 }
 
 /** What stands beside the name: with the net score where strokes come into it. */
@@ -72,6 +86,7 @@ export function said(reading: Reading, hole: HoleFacts, score: Exclude<WrittenSc
   return `net ${score - hole.strokes}, ${worth(reading, hole, score)}`
 }
 
+const CAPPED = 'Rules of Golf 21.2'
 const CLAUSES: Readonly<Record<Reading, string>> = {
   points: 'Rules of Golf 21.1b',
   net: 'Rules of Golf 3.3',
@@ -87,7 +102,7 @@ export function workingOf(reading: Reading, hole: HoleFacts & Pick<PackHole, 'st
   const by = reading === 'gross' ? '' : `, index ${hole.strokeIndex}, ${received}`
   const net = score === 'x' || reading === 'gross' || reading === 'net' ? '' : `net ${score - strokes}, `
   const sentence = `${score === 'x' ? 'No score' : score} on a par ${hole.par}${by}: ${net}${worth(reading, hole, score)}.`
-  return { sentence, clause: CLAUSES[reading] }
+  return { sentence, clause: hole.cap === undefined ? CLAUSES[reading] : CAPPED }
 }
 
 export const figureOf = (score: Exclude<WrittenScore, null>) => (score === 'x' ? 'no score' : String(score))
@@ -119,3 +134,13 @@ export const TOTAL_WORD: Readonly<Record<Reading, string>> = {
 
 export const totalFigure = (reading: Reading, total: Total) =>
   total.value === null ? '–' : reading === 'par' ? signed(total.value, '0') : String(total.value)
+
+/** "24 so far", "3 over so far", or nothing before the first hole: always beside the name. */
+export function soFar(reading: Reading, holes: Parameters<typeof totalOf>[1]): string {
+  const total = totalOf(reading, holes)
+  if (total.played === 0) return ''
+  if (total.value === null) return 'the card does not count'
+  if (reading === 'points' || reading === 'par') return `${totalFigure(reading, total)} so far`
+  const par = holes.reduce((sum, hole) => sum + (hole.score === null ? 0 : hole.par), 0)
+  return `${signed(total.value - par)} so far`
+}

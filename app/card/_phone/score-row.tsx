@@ -5,7 +5,7 @@ import type { WrittenScore } from '@/lib/facts/score-fact'
 import { type CardNow, type HoleNow, writtenBy } from '@/lib/outbox/card-now'
 import { Differs } from './differs'
 import { Dots } from './dots'
-import { figureOf, levelOn, OFFSETS, said, strokesIn, worth } from './reading'
+import { figureOf, levelOn, OFFSETS, said, soFar, strokesIn, worth } from './reading'
 import { shortName } from './words'
 
 interface Props {
@@ -43,6 +43,7 @@ export function ScoreRow(props: Props) {
         <Dots strokes={strokesIn(reading, line)} />
         <span className="c-said">
           <RowSays {...props} shown={shown} closed={closed} folded={folded} />
+          <span className="c-so-far">{soFar(reading, card.holes)}</span>
         </span>
       </button>
       {!folded && <Picks {...props} shown={shown} mine={mine} />}

@@ -19,7 +19,7 @@ import {
 import { SignPart } from './sign-part'
 import { StateLine } from './state-line'
 import { hashOf } from './use-place'
-import { fullName, shortName } from './words'
+import { fullName, placeWords, shortName } from './words'
 
 interface Props {
   readonly pack: CardPack
@@ -46,6 +46,7 @@ export function WholeCard({ pack, now, book, card, holder, refuse }: Props) {
           {marker && ` Marker: ${fullName(marker)}.`}
           {card.card.guestOf && ` Guest of ${card.card.guestOf}.`}
         </p>
+        {pack.position && <p className="small">{placeWords(pack, card.card.entryId, now.packAt, 'Placed')}</p>}
         <dl className="c-heroes">
           <div>
             <dt>{TOTAL_WORD[pack.reading]}</dt>

@@ -64,3 +64,10 @@ export function holeList(holes: readonly number[]): string {
   if (holes.length === 1) return `hole ${holes[0]}`
   return `holes ${holes.slice(0, -1).join(', ')} and ${holes.at(-1)}`
 }
+
+/** ". Third equal of 28 at 12.53": as the field stood when the phone last had a signal; nothing where it is not allowed. */
+export function placeWords(pack: CardPack, entryId: string, at: string | null, first = '. Placed'): string {
+  const found = pack.position?.places[entryId]
+  if (!found || !pack.position) return ''
+  return `${first} ${found.place}${found.tied ? ' equal' : ''} of ${pack.position.of}${at ? `, as at ${clock(at)}` : ''}`
+}
