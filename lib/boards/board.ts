@@ -3,6 +3,7 @@
 import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
 import { playNow } from '@/lib/facts/play-stop'
 import { inWords as allowanceInWords, formatOf } from '@/lib/rules/formats/catalogue'
+import { teamTotal } from '@/lib/rules/matches/team-match'
 import { scoreDay } from '@/lib/rules/score-day'
 import type { CompetitionResult, HoleLine, MatchResult, Standing } from '@/lib/rules/standings'
 import { boardChances } from './chances'
@@ -11,7 +12,8 @@ import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { divisionBoards } from './divisions'
 import { type Names, namesOf } from './entrant-names'
 import { groupsOnCourse } from './groups-on-course'
-import { leadSentence } from './lead-sentence'
+import { leadSentence, teamSentence } from './lead-sentence'
+import { drivesOfRow, holesOfDay, roundsOfRow, sharedGroupsOf } from './row-extras'
 import { rarerTermsInWords } from './terms-in-words'
 import { tieRuleInWords, tieSentence } from './tie-sentences'
 import type { BoardRow, CompetitionBoard, DayBoard, DayHead } from './views'
@@ -34,12 +36,14 @@ export function dayHead(record: DayRecord): DayHead {
 
 export function boardOf(record: DayRecord, countedAt: Date): DayBoard {
   const cards = cardsAsTheyStand(record)
-  const results = scoreDay(dayOfRecord(record))
+  const day = dayOfRecord(record)
+  const results = scoreDay(day)
   const names = namesOf(record)
   const competitions = record.competitions.flatMap((one) => {
     const result = results.find(({ competition }) => competition === one.id)
     return result ? [competitionBoard(record, one, result, cards, names)] : []
   })
+  const teams = teamTotal(results, day)
   const entered = record.entries.filter((entry) => entry.status === 'entered')
   const isIn = (entryId: string) => {
     const card = record.cards.find((one) => one.entryId === entryId)
@@ -55,7 +59,10 @@ export function boardOf(record: DayRecord, countedAt: Date): DayBoard {
     course: (course?.holes ?? []).map(({ hole, par, yards }) => ({ hole, par, yards: yards ?? null })),
     groups: groupsOnCourse(record, cards),
     competitions,
-    sentence: leadSentence(record, competitions[0], Math.max(0, playing - cardsIn), names),
+    ...(teams.length > 1 ? { teams: [...teams].sort((a, b) => b.halfPoints - a.halfPoints) } : {}),
+    sentence:
+      teamSentence(record, competitions, teams) ??
+      leadSentence(record, competitions[0], Math.max(0, playing - cardsIn), names),
     version: `${record.version}.${record.boardVersion}`,
     countedAt: countedAt.toISOString(),
     play: playNow(record.playStops),
@@ -88,11 +95,13 @@ export function competitionBoard(
     unit: result.unit,
     better: result.better,
     ...(result.divisions?.length ? { divisions: divisionBoards(competition.terms, result, names) } : {}),
-    rows: result.standings.map((standing) => boardRow(record, standing, result.unit, cards, names)),
+    rows: result.standings.map((standing) => boardRow(record, competition, standing, result.unit, cards, names)),
     matches: (result.matches ?? []).map((match) => namedResult(match, names)),
     names: Object.fromEntries(
       (result.matches ?? []).flatMap(({ a, b }) => [a, b]).map((id) => [id, names.entrant(id)]),
     ),
+    ...(result.teams && result.teams.length > 1 ? { teams: result.teams } : {}),
+    ...sharedGroupsOf(record, competition, result),
     ...(chances ? { chances } : {}),
   }
 }
@@ -105,6 +114,7 @@ export function namedResult(match: MatchResult, names: Names): MatchResult {
 
 function boardRow(
   record: DayRecord,
+  competition: CompetitionRecord,
   standing: Standing,
   unit: CompetitionBoard['unit'],
   cards: ReadonlyMap<string, CurrentCard>,
@@ -114,7 +124,8 @@ function boardRow(
   const [first] = players
   const group = record.groups.find((one) => first !== undefined && one.entryIds.includes(first))
   const notAgreed = new Set(players.flatMap((id) => cards.get(id)?.notAgreed ?? []))
-  const states = players.map((id) => record.cards.find((card) => card.entryId === id)?.state ?? 'out')
+  const states = players.flatMap((id) => record.cards.find((card) => card.entryId === id)?.state ?? [])
+  const holes = holesOfDay(record, standing)
   return {
     place: standing.place,
     tied: standing.tied,
@@ -129,14 +140,16 @@ function boardRow(
     in: standing.in,
     gross: standing.gross,
     holesPlayed: standing.holesPlayed,
-    last: lastHole(standing.holes, group?.startHole ?? 1),
-    holes: standing.holes,
+    last: lastHole(holes, group?.startHole ?? 1),
+    holes,
     noPlace: standing.noPlace ?? null,
     tieBroken: tieBroken ?? null,
     tieSentence: tieBroken ? tieSentence(tieBroken, entrant, score ?? 0, unit, names) : null,
     notAgreed: [...notAgreed].sort((a, b) => a - b),
     handedIn: states.length > 0 && states.every((state) => state !== 'out'),
     groupNumber: group?.number ?? null,
+    ...roundsOfRow(record, standing),
+    ...drivesOfRow(record, competition, standing, names),
   }
 }
 

@@ -15,6 +15,7 @@ import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { type Names, namesOf } from './entrant-names'
 import { capital, dateInWords, listed, scoreInWords, scoreLong, scoreShort, timeInWords, type Unit } from './in-words'
 import { writerName } from './returns'
+import { holesOfDay } from './row-extras'
 import { tieSentence } from './tie-sentences'
 import type { CardWorking } from './views'
 
@@ -91,7 +92,7 @@ function ofTheHole(asked: Asked, hole: number): Figured | null {
   const { day, competition, standing, record } = asked
   const working = holeWorking(day, competition.id, standing.entrant, hole)
   if (!working) return null
-  const line = standing.holes.find((one) => one.hole === hole)
+  const line = holesOfDay(record, standing).find((one) => one.hole === hole)
   const whose = line?.by?.[0] ?? standing.players[0] ?? ''
   const entry = record.entries.find((one) => one.id === whose)
   const steps = working.steps.map((step) => {

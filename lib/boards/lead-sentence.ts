@@ -2,6 +2,7 @@
 
 import type { DayRecord } from '@/lib/facts/day-record'
 import type { Names } from './entrant-names'
+import type { TeamLine } from './extra-views'
 import { againstLevelInWords, capital, clockInWords, counted, inWords, listed, scoreLong, scoreShort } from './in-words'
 import { tieFigures } from './tie-sentences'
 import type { BoardRow, CompetitionBoard } from './views'
@@ -63,4 +64,21 @@ function matchesSentence({ matches }: CompetitionBoard): string {
   return finished === matches.length
     ? `All ${inWords(matches.length)} matches are finished.`
     : `${capital(inWords(finished))} of ${inWords(matches.length)} matches finished.`
+}
+
+/** How the teams stand over all their matches; null on a day without teams or without a match. */
+export function teamSentence(
+  { status }: Pick<DayRecord, 'status'>,
+  competitions: readonly CompetitionBoard[],
+  teams: readonly TeamLine[],
+): string | null {
+  const matches = competitions.filter((one) => one.teams).flatMap((one) => one.matches)
+  const [first, second, ...others] = [...teams].sort((a, b) => b.halfPoints - a.halfPoints)
+  if (status === 'called' || !first || !second || matches.length === 0) return null
+  const out = matches.filter((match) => !match.finished).length
+  const score = `${first.points} to ${listed([second, ...others].map((one) => one.points))}`
+  const still = out === 0 ? '' : ` with ${counted(out, 'match', 'matches')} still out`
+  if (first.halfPoints === second.halfPoints)
+    return out === 0 ? `The teams halve the match, ${score}.` : `The teams are level, ${score}${still}.`
+  return out === 0 ? `${first.name} won the match ${score}.` : `${first.name} leads ${score}${still}.`
 }

@@ -39,26 +39,68 @@ export function mainReading(record: DayRecord, day: Day): MainReading {
   }
 }
 
-/** A competition of sides or of matches is read player by player. */
+/**
+ * A competition of sides or of matches is read player by player: in a match with the strokes of that match, where a side
+ * plays one ball with the side's own line for each of its players.
+ */
 export function ownReading(
   competition: CompetitionRecord | undefined,
   day: Day,
 ): { readonly unit: MainReading['unit']; readonly lines: MainReading['lines'] } {
   const format = competition && formatIn(competition)
-  const isOwn = format && format.sideSize === 1 && !format.isMatch
-  const competitions = isOwn ? day.competitions.filter((one) => one.id === competition.id) : [eachAlone(competition)]
-  const result = scoreDay({ ...day, competitions })[0]
-  const lines = (result?.standings ?? []).map(
-    ({ entrant, playingHandicap, holes, out, in: back, gross, score }): [string, OwnLine] => [
-      entrant,
-      { playingHandicap: playingHandicap ?? 0, holes, out, in: back, gross, score },
-    ],
+  if (!competition || !format || (format.sideSize === 1 && !format.isMatch && format.value.kind !== 'shared'))
+    return linesOf(competition ? { ...day, competitions: only(day, competition.id) } : asSingles(day, competition))
+  const counted = { ...day, competitions: only(day, competition.id) }
+  if (format.isMatch) return linesOf(asSingles(withStrokes(counted, competition.id), competition))
+  if (format.ball === 'one' && format.sideSize > 1) return linesOf(counted)
+  const alone = linesOf(asSingles(day, competition))
+  // Whoever is in no group shares nothing yet: the own figure stands until there is one.
+  if (format.value.kind === 'shared')
+    return { unit: 'points', lines: new Map([...alone.lines, ...linesOf(counted).lines]) }
+  return alone
+}
+
+/** The competition on this day alone: the card on the phone shows one round. */
+const only = (day: Day, id: string) =>
+  day.competitions.flatMap((one) => (one.id === id ? [one.rounds ? { ...one, rounds: [1] } : one] : []))
+
+const asSingles = (day: Day, competition: CompetitionRecord | undefined): Day => ({
+  ...day,
+  competitions: [eachAlone(competition, day)],
+})
+
+function linesOf(day: Day): { readonly unit: MainReading['unit']; readonly lines: MainReading['lines'] } {
+  const result = scoreDay(day)[0]
+  const lines = (result?.standings ?? []).flatMap(
+    ({ entrant, players, playingHandicap, holes, out, in: back, gross, score }) => {
+      const own = { playingHandicap: playingHandicap ?? 0, holes, out, in: back, gross, score }
+      return [entrant, ...players].map((id): [string, OwnLine] => [id, own])
+    },
   )
   return { unit: result?.unit ?? 'points', lines: new Map(lines) }
 }
 
-/** The same allowance and the same value of a hole, everybody for himself. */
-function eachAlone(main: CompetitionRecord | undefined): Competition {
+/** Everybody with the strokes received in the match instead of the own handicap. */
+function withStrokes(day: Day, competitionId: string): Day {
+  const strokes = new Map<string, number>()
+  for (const match of scoreDay(day)[0]?.matches ?? [])
+    for (const [id, count] of Object.entries(match.strokes)) {
+      const side = day.sides.find((one) => one.id === id)
+      for (const player of side?.players ?? [id]) strokes.set(player, count)
+    }
+  return {
+    ...day,
+    players: day.players.map((player) => {
+      const count = strokes.get(player.id)
+      return count === undefined
+        ? player
+        : { ...player, playingHandicap: { ...player.playingHandicap, [competitionId]: count } }
+    }),
+  }
+}
+
+/** The same allowance and the same value of a hole, everybody for himself, on this day alone. */
+function eachAlone(main: CompetitionRecord | undefined, day: Day): Competition {
   const format = main && formatIn(main)
   const on = format ? ballValueOf(format.value).kind : 'points'
   const single =
@@ -69,5 +111,6 @@ function eachAlone(main: CompetitionRecord | undefined): Competition {
     format: single,
     allowance: typeof allowance === 'number' ? allowance : 100,
     ...(main?.terms.maximum ? { maximum: main.terms.maximum } : {}),
+    ...(day.cards.some((card) => (card.round ?? 1) > 1) ? { rounds: [1] } : {}),
   }
 }

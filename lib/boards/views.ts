@@ -2,6 +2,7 @@
 
 import type { PlayNow } from '@/lib/facts/play-stop'
 import type { HoleLine, MatchResult, NoPlace, TieBroken, WorkingStep } from '@/lib/rules/standings'
+import type { DrivesLine, RoundLine, TeamLine } from './extra-views'
 
 export interface BoardRow {
   readonly place: number | null
@@ -31,6 +32,10 @@ export interface BoardRow {
   readonly notAgreed: readonly number[]
   readonly handedIn: boolean
   readonly groupNumber: number | null
+  /** Each round of several, this day last. `holes`, `out` and `in` are of this day alone. */
+  readonly rounds?: readonly RoundLine[]
+  /** Whose drives a side of one ball took. */
+  readonly drives?: DrivesLine
 }
 
 /** A part of the field with places of its own; the figures of a row stand in the main rows. */
@@ -78,6 +83,10 @@ export interface CompetitionBoard {
   readonly matches: readonly MatchResult[]
   /** Who plays in the matches, by the ids in them. */
   readonly names: Readonly<Record<string, string>>
+  /** Points of the teams from the matches of this competition. */
+  readonly teams?: readonly TeamLine[]
+  /** Groups inside which the game is shared, each with its entrants best first. */
+  readonly shared?: readonly { readonly groupNumber: number; readonly entrants: readonly string[] }[]
   /** Only while the round is on, and only where the committee allows it. */
   readonly chances?: BoardChances
 }
@@ -111,6 +120,8 @@ export interface DayBoard {
   readonly course: readonly { readonly hole: number; readonly par: number; readonly yards: number | null }[]
   readonly groups: readonly GroupOnCourse[]
   readonly competitions: readonly CompetitionBoard[]
+  /** All the matches of the day together, most points first. */
+  readonly teams?: readonly TeamLine[]
   /** "Trevennor and Holmgarth are level on 38 with eleven cards to come." */
   readonly sentence: string
   readonly version: string

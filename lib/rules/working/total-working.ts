@@ -29,6 +29,8 @@ export function totalWorking(standing: Standing, unit: Unit, formatId: string): 
     const why = standing.noPlace === undefined ? 'no place' : standing.noPlace.replaceAll('-', ' ')
     return [...steps, { figure: '–', label: 'Total', sentence: `${capital(why)}: no total counts.`, clause }]
   }
+  if (standing.rounds !== undefined)
+    return [...roundSteps(standing, unit, clause), totalOfRounds(standing, unit, clause)]
   const added = (standing.out ?? 0) + (standing.in ?? 0)
   const off = added - standing.score
   steps.push({
@@ -42,6 +44,27 @@ export function totalWorking(standing: Standing, unit: Unit, formatId: string): 
     clause,
   })
   return steps
+}
+
+/** Several rounds: each by itself, in the order in which they are added up. */
+function roundSteps({ rounds = [] }: Standing, unit: Unit, clause: string): WorkingStep[] {
+  return rounds.map(({ score }, at) => ({
+    figure: score === null ? '–' : figure(score, unit),
+    label: at === rounds.length - 1 ? 'This round' : `Round ${at + 1}`,
+    sentence: score === null ? 'Not played, or no score counts.' : 'As that round stands.',
+    clause,
+  }))
+}
+
+function totalOfRounds({ rounds = [], score }: Standing, unit: Unit, clause: string): WorkingStep {
+  const played = rounds.flatMap((one) => (one.score === null ? [] : [figure(one.score, unit)]))
+  return {
+    figure: figure(score!, unit),
+    label: 'Total',
+    sum: played.join(' + '),
+    sentence: 'The rounds together.',
+    clause,
+  }
 }
 
 /** The steps of the tie rule with both figures, up to the one that decided. Empty when there was no tie to break. */

@@ -1,0 +1,77 @@
+// What a row of the board carries beside its score: the rounds it is the sum of, and the drives of a scramble.
+
+import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
+import type { CompetitionResult, Standing } from '@/lib/rules/standings'
+import { drivesStand, sideBall } from './ball-facts'
+import type { Names } from './entrant-names'
+import { formatIn } from './format-of-competition'
+import { counted, listed } from './in-words'
+import type { BoardRow, CompetitionBoard } from './views'
+
+/** Holes of this day alone: an earlier round has its own board. */
+export function holesOfDay(record: DayRecord, { holes, rounds }: Standing): Standing['holes'] {
+  return rounds ? holes.slice(-record.round.holes) : holes
+}
+
+/** Rounds by the days they were played on, this day last; of some holes the date tells two of one name apart. */
+export function roundsOfRow(record: DayRecord, { rounds }: Standing): Pick<BoardRow, 'rounds'> {
+  if (!rounds) return {}
+  return {
+    rounds: rounds.map(({ round, score }) => {
+      const day = round === 1 ? record : record.earlier[round - 2]!
+      return { daySlug: day.slug, name: day.name, date: day.date, score }
+    }),
+  }
+}
+
+export function drivesOfRow(
+  record: DayRecord,
+  competition: CompetitionRecord,
+  { entrant, players }: Standing,
+  names: Names,
+): Pick<BoardRow, 'drives'> {
+  if (formatIn(competition)?.ball !== 'one' || players.length < 2) return {}
+  const minimum = competition.terms.minimumDrives ?? null
+  const { drives } = sideBall(entrant, record.ballFacts, record.round.holes)
+  if (minimum === null && drives.every((one) => one === null)) return {}
+  const stand = drivesStand(players, drives, minimum)
+  return {
+    drives: {
+      minimum,
+      counts: stand.counts.map(({ entryId, taken, wanted }) => ({
+        entryId,
+        name: names.short(entryId),
+        taken,
+        wanted,
+      })),
+      outOfReach: stand.outOfReach,
+      sentence: drivesSentence(stand, names),
+    },
+  }
+}
+
+/** "Ashgill 3, Verrow 1: three more are wanted from Verrow." */
+function drivesSentence(stand: ReturnType<typeof drivesStand>, names: Names): string {
+  const each = stand.counts.map(({ entryId, taken }) => `${names.short(entryId)} ${taken}`).join(', ')
+  const short = stand.counts.filter((one) => one.wanted > 0)
+  if (stand.minimum === null || short.length === 0) return `Drives: ${each}.`
+  const wanted = listed(
+    short.map(({ entryId, wanted: more }) => `${counted(more, 'drive')} of ${names.short(entryId)}`),
+  )
+  if (stand.outOfReach) return `Drives: ${each}. The minimum of ${stand.minimum} cannot be reached any more.`
+  return `Drives: ${each}. Still wanted: ${wanted}.`
+}
+
+/** Groups that share a game, each with its entrants best first; undefined where nothing is shared. */
+export function sharedGroupsOf(
+  record: DayRecord,
+  competition: CompetitionRecord,
+  { standings }: CompetitionResult,
+): Pick<CompetitionBoard, 'shared'> {
+  if (formatIn(competition)?.value.kind !== 'shared') return {}
+  const groups = record.groups.flatMap((group) => {
+    const entrants = standings.filter((one) => group.entryIds.includes(one.entrant)).map((one) => one.entrant)
+    return entrants.length > 0 ? [{ groupNumber: group.number, entrants }] : []
+  })
+  return { shared: groups }
+}
