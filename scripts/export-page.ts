@@ -51,8 +51,8 @@ npm run --silent import -- fernbrake.zip                # into an installation t
 \`\`\`
 
 What is exported and read in again is the same book: a second export has the same bytes. Reading in does everything or
-nothing; what is wrong is told by file, row and column (the first row holds the names of the columns). Officers get a
-one-time password, printed once; links of members and links and codes of groups are new. A file that was opened and saved
+nothing; what is wrong is told by file, row and column (the first row holds the names of the columns). Each officer
+sets a new password behind a one-time link, printed once; links of members and links and codes of groups are new. A file that was opened and saved
 in a spreadsheet may have lost leading zeros or the form of its moments: keep the untouched file too.
 
 ## How the files are written

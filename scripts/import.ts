@@ -22,7 +22,7 @@ if (!done.ok) {
   process.exit(1)
 }
 console.log(`${done.value.name} is in the book, ${done.value.rows} rows.`)
-for (const { name, email, oneTimePassword } of done.value.officers)
-  console.log(`${name} signs in as ${email} with the one-time password ${oneTimePassword} (change it after signing in)`)
+for (const { name, email, path } of done.value.officers)
+  console.log(`${name} (${email}) sets a password within a week at ${process.env.DAYBOOK_ORIGIN ?? ''}${path}`)
 console.log('Links of members and codes of groups are new: send and print them again.')
 process.exit(0)

@@ -117,5 +117,6 @@ export const WHY: Readonly<Record<string, string>> = {
   'axe-core': 'Used unchanged and in tests only; the licence is about changed files of its own.',
   '@axe-core/playwright': 'Used unchanged and in tests only; the licence is about changed files of its own.',
   elkjs: 'Used unchanged; it comes with the database tool (prisma) and is never loaded by Daybook.',
-  buffers: 'States no licence. It comes with the spreadsheet library (exceljs) for a way of reading that Daybook does not use.',
+  buffers:
+    'States no licence. It comes with the spreadsheet library (exceljs) for a way of reading that Daybook does not use.',
 }

@@ -179,7 +179,7 @@ export const EXPORT_KINDS: readonly ExportKind[] = [
 export const NOT_EXPORTED: Readonly<Record<string, string>> = {
   StandingsSnapshot: 'counted again from the rest',
   Session: 'signing in belongs to one installation',
-  Account: 'passwords are never written; officers get a new one by a one-time password',
+  Account: 'passwords are never written; officers set a new one behind a one-time link',
   Verification: 'signing in belongs to one installation',
   Passkey: 'a passkey belongs to one address',
   RateLimit: 'attempts of the last minutes',

@@ -5,7 +5,8 @@ import Papa from 'papaparse'
 import { valueOfCell } from '@/lib/facts/export-cells'
 import { EXPORT_KINDS, type ExportKind } from '@/lib/facts/export-kinds'
 import { type Fault, ok, type Result, refused } from '@/lib/result'
-import { firstPassword } from '@/lib/store/first-password'
+import { book } from '@/lib/store/client'
+import { issueOneTime } from '@/lib/store/one-time'
 import { type Column, exportColumns, type Row, societyThere, type Tables, writeSociety } from '@/lib/store/society-rows'
 import type { PlainFiles } from './export-society'
 
@@ -13,8 +14,8 @@ export interface ReadIn {
   readonly slug: string
   readonly name: string
   readonly rows: number
-  /** Officers who had no way in here: to be handed over once, and changed after the first sign-in. */
-  readonly officers: readonly { readonly name: string; readonly email: string; readonly oneTimePassword: string }[]
+  /** Officers who had no way in here, with the address behind which each sets a password, once. */
+  readonly officers: readonly { readonly name: string; readonly email: string; readonly path: string }[]
 }
 
 const MOST_FAULTS = 50
@@ -55,9 +56,16 @@ export async function importSociety(
   if ('faults' in written) return notReadIn(written.faults)
   const officers = []
   for (const { userId, name, email } of written.newOfficers)
-    officers.push({ name, email, oneTimePassword: await firstPassword(userId, now) })
+    officers.push({ name, email, path: `/sign-in/link/${await wayIn(userId, written.societyId, now)}` })
   const rows = [...tables.values()].reduce((sum, table) => sum + table.rows.length, 0)
   return ok({ ...society, rows, officers })
+}
+
+const WEEK = 7 * 86_400_000
+
+function wayIn(userId: string, societyId: string, now: Date): Promise<string> {
+  const what = { purpose: 'set-password', userId, societyId, endsDuty: null } as const
+  return issueOneTime(book(), what, new Date(now.getTime() + WEEK), now)
 }
 
 function notReadIn(faults: readonly Fault[]) {

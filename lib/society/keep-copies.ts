@@ -8,13 +8,15 @@ import { recordAct } from '@/lib/store/acts'
 import { mayTry } from '@/lib/store/attempts'
 import { copyList, copyWhenDue, makeCopy, rotateCopies } from '@/lib/store/copies'
 import { societyAtDesk } from '@/lib/store/desk'
-import { settingsOfInstallation } from '@/lib/store/settings'
+import { settingsOfInstallation, zoneOfInstallation } from '@/lib/store/settings'
 import { write } from '@/lib/store/write'
 import { deskOnly, notFound } from './desk-only'
 
 export interface CopyLine extends Copy {
   /** "3 hours ago" */
   readonly age: string
+  /** "25 Nov 2026, 14.05", by the clock of the house. */
+  readonly made: string
 }
 
 export interface Copies {
@@ -40,7 +42,7 @@ export async function copies(
   if (!society) return notFound('society')
   const list = copyList()
   return ok({
-    copies: list.map((copy) => ({ ...copy, age: ageOf(copy.madeAt, now) })),
+    copies: list.map((copy) => ({ ...copy, age: ageOf(copy.madeAt, now), made: onTheClock(copy.madeAt) })),
     old: isCopyOld(list[0], processBegan, now),
     everyHours: settingsOfInstallation().DAYBOOK_COPY_EVERY_HOURS,
   })
@@ -85,6 +87,14 @@ export async function scheduledCopy(now: Date = new Date()): Promise<'made' | 'n
   if (every === 0) return 'off'
   const answer = await copyWhenDue(every, rotation(), now)
   return typeof answer === 'string' ? answer : 'made'
+}
+
+function onTheClock(at: string): string {
+  const timeZone = zoneOfInstallation()
+  const moment = new Date(at)
+  const date = new Intl.DateTimeFormat('en-GB', { timeZone, dateStyle: 'medium' }).format(moment)
+  const time = new Intl.DateTimeFormat('en-GB', { timeZone, timeStyle: 'short' }).format(moment)
+  return `${date}, ${time.replace(':', '.')}`
 }
 
 function ageOf(madeAt: string, now: Date): string {

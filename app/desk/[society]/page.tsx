@@ -1,10 +1,12 @@
 import Link from 'next/link'
 import { Empty } from '@/app/_parts/empty'
+import { Notice } from '@/app/_parts/notice'
 import { DeskFrame, DeskRefusal, societyTabs } from '@/app/desk/_frame/desk-frame'
 import { officerOr } from '@/app/desk/_frame/officer'
 import { count, longDate, shortDate } from '@/app/desk/_frame/words'
 import type { DeskHome } from '@/lib/boards/desk-views'
 import { deskHome } from '@/lib/society/desk-day'
+import { copyCaution } from '@/lib/society/keep-copies'
 import { openTheSeason } from './actions'
 import { SeasonForm } from './season-form'
 
@@ -18,6 +20,7 @@ export default async function Desk({ params }: { params: Promise<{ society: stri
   const answer = await deskHome(actor)
   if (!answer.ok) return <DeskRefusal answer={answer} back="/desk" />
   const home = answer.value
+  const caution = copyCaution()
   const [season, ...earlier] = home.seasons
   const next = season?.fixtures.find((day) => day.next !== null && day.next.what !== 'handicap-changes')
   return (
@@ -45,6 +48,11 @@ export default async function Desk({ params }: { params: Promise<{ society: stri
           </p>
         ) : null}
       </div>
+      {caution ? (
+        <Notice kind="waits" word="Copies">
+          <p>{caution}</p>
+        </Notice>
+      ) : null}
       {next?.next ? (
         <section className="next-due" aria-labelledby="next-h">
           <p className="sc">

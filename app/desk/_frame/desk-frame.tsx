@@ -34,6 +34,7 @@ export const societyTabs = (society: string): readonly DeskTab[] => {
     { key: 'officers', href: `${at}/officers`, label: 'Officers' },
     { key: 'record', href: `${at}/record`, label: 'Record' },
     { key: 'privacy', href: `${at}/privacy`, label: 'Privacy' },
+    { key: 'book', href: `${at}/book`, label: 'The book' },
   ]
 }
 
