@@ -72,13 +72,19 @@ export const TIE_READINGS = {
   windows: reading(
     z.strictObject({
       holes: z.int(),
-      steps: z.union([z.literal('published'), z.array(z.int())]),
+      /** A number is the last so many holes; a pair the holes from and to by number. */
+      steps: z.union([z.literal('published'), z.array(z.union([z.int(), z.tuple([z.int(), z.int()])]))]),
       startHole: z.int().optional(),
     }),
     (given) => {
-      const steps: readonly TieStep[] = given.steps === 'published' ? PUBLISHED_COUNTBACK.steps : given.steps.map(last)
+      const steps: readonly TieStep[] =
+        given.steps === 'published'
+          ? PUBLISHED_COUNTBACK.steps
+          : given.steps.map((one) =>
+              typeof one === 'number' ? last(one) : { kind: 'holes', from: one[0], to: one[1] },
+            )
       const windows = steps.flatMap((step) => {
-        if (step.kind !== 'last' && step.kind !== 'first-nine-last') return []
+        if (step.kind !== 'last' && step.kind !== 'first-nine-last' && step.kind !== 'holes') return []
         const window = windowOf(step, given.holes, given.startHole ?? 1, PUBLISHED_COUNTBACK.holesCount)
         return window === null ? [] : [inWords(window)]
       })

@@ -91,8 +91,9 @@ function matchesDiffer(day: Day, competition: Competition, result: CompetitionRe
   return null
 }
 
-export function differencesOn(day: Day): string[] {
-  const results = scoreDay(day)
+/** The engine's reading of a day against the second way's of the same, or of another to see that a difference is told. */
+export function differencesOn(day: Day, other: Day = day): string[] {
+  const results = scoreDay(other)
   return day.competitions.flatMap((competition) => {
     const result = results.find((one) => one.competition === competition.id)
     if (!result) return [`${competition.id}: no result`]

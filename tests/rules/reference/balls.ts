@@ -5,6 +5,7 @@ import type { Card, Competition, Day, HoleScore, Player, Side, Tee } from '@/lib
 import { compare, type Fraction, fraction, halfUp, plus, times } from './exact'
 import { type Form, formOf } from './forms'
 import { courseHandicapOf, parOf, sideHandicapOf, strokesDealt } from './handicaps'
+import { holeValue, type Worth } from './worth'
 
 export interface Round {
   readonly day: Day
@@ -21,6 +22,7 @@ export interface Ball {
   readonly strokes: readonly number[]
   /** As each hole counts now: a hole that will not be played any more is one without a score. */
   readonly gross: readonly HoleScore[]
+  readonly worth: readonly Worth[]
   /** Stands for a missing player. */
   readonly standIn: boolean
 }
@@ -31,7 +33,16 @@ export interface Entrant {
   readonly balls: readonly Ball[]
 }
 
+const known = new WeakMap<Day, Round[]>()
+
 export function roundOf(day: Day, number: number): Round {
+  const rounds = known.get(day) ?? []
+  known.set(day, rounds)
+  rounds[number] ??= roundFound(day, number)
+  return rounds[number]
+}
+
+function roundFound(day: Day, number: number): Round {
   const cards = day.cards.filter((card) => (card.round ?? 1) === number)
   return {
     day,
@@ -125,5 +136,9 @@ export function ballOf(round: Round, competition: Competition, owner: Owner, han
     if (closed && competition.notPlayed === 'level' && begun && card!.outcome === undefined) return par + strokes[at]!
     return closed || card?.outcome !== undefined ? 'x' : null
   })
-  return { id: owner.id, tee, card, handicap, strokes, gross, standIn: false }
+  const worth = tee.holes.map(({ par }, at) => {
+    const score = gross[at]!
+    return score === null ? null : holeValue(competition, form, score, par, strokes[at]!)
+  })
+  return { id: owner.id, tee, card, handicap, strokes, gross, worth, standIn: false }
 }

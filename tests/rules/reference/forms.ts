@@ -25,7 +25,9 @@ export interface Form {
   readonly parts?: readonly { readonly name: string; readonly from: number; readonly to: number }[]
 }
 
-const best = (many: number) => Array.from({ length: many }, () => 1)
+const BEST = [[], [1], [1, 1], [1, 1, 1], [1, 1, 1, 1], [1, 1, 1, 1, 1], [1, 1, 1, 1, 1, 1]] as const
+const best = (many: number): readonly number[] => BEST[many]!
+const ONCE = best(1)
 
 /** Rule 21.1b(1): a table, not a sum. */
 export function stablefordPoints(under: number): number {
@@ -48,7 +50,7 @@ const KINDS: Readonly<Record<string, Kind>> = {
   'maximum-score': 'maximum',
 }
 
-const SINGLE = { size: 1, oneBall: false, allowance: 95, weights: () => [1] } as const
+const SINGLE = { size: 1, oneBall: false, allowance: 95, weights: () => ONCE } as const
 const PAIR = { ...SINGLE, size: 2, allowance: 85 } as const
 
 const NAMED: Readonly<Record<string, Form>> = {
@@ -125,7 +127,7 @@ function made(id: string): Form {
   if (!one) throw new Error(`No form of play is called ${id}.`)
   const allowance = ONE_BALL[one]!
   const kind = id.endsWith('stableford') ? 'points' : 'strokes'
-  return { kind, size: allowance.length, oneBall: true, allowance, weights: () => [1] }
+  return { kind, size: allowance.length, oneBall: true, allowance, weights: () => ONCE }
 }
 
 const GAMES: readonly string[] = ['skins', 'skins-not-carried', 'split-sixes', 'split-sixes-clear-win']

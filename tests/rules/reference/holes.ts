@@ -1,32 +1,8 @@
-// What a ball and a side make of a hole, from Rules of Golf 2023, Rules 3.1c, 21 and 23, and the terms of the competition.
-import type { Competition, HoleScore } from '@/lib/rules/day'
+// What a side makes of a hole, from Rules of Golf 2023, Rules 21 and 23, and the terms of the competition.
+import type { Competition } from '@/lib/rules/day'
 import type { Ball, Entrant } from './balls'
 import { type Form, formOf, isGame, stablefordPoints } from './forms'
-
-/** A figure; no score where one is needed; or not known yet. */
-export type Worth = number | 'no score' | null
-
-export function holeValue(competition: Competition, form: Form, gross: number | 'x', par: number, strokes: number) {
-  switch (form.kind) {
-    case 'points':
-      return gross === 'x' ? (form.noScore ?? 0) : (form.points ?? stablefordPoints)(par - (gross - strokes))
-    case 'against par':
-      return gross === 'x' ? -1 : Math.sign(par - (gross - strokes))
-    case 'maximum': {
-      const cap = competition.maximum ?? { kind: 'net-double-bogey' }
-      const most = cap.kind === 'fixed' ? cap.strokes : cap.kind === 'double-par' ? 2 * par : par + 2 + strokes
-      return (gross === 'x' || gross > most ? most : gross) - strokes
-    }
-    case 'gross':
-    case 'strokes':
-      return gross === 'x' ? ('no score' as const) : gross - strokes
-  }
-}
-
-export function ballWorth(competition: Competition, form: Form, ball: Ball, at: number): Worth {
-  const gross = ball.gross[at]!
-  return gross === null ? null : holeValue(competition, form, gross, ball.tee.holes[at]!.par, ball.strokes[at]!)
-}
+import { holeValue, type Worth } from './worth'
 
 export function higherIsBetter(format: string): boolean {
   const { kind } = formOf(format)
@@ -47,22 +23,29 @@ export function sideWorth(competition: Competition, { balls, side }: Entrant, at
   const form = formOf(competition.format)
   const { hole } = balls[0]!.tee.holes[at]!
   const named = form.named === undefined ? null : balls[at % side!.players.length]!
-  const others = balls.filter((ball) => ball !== named)
   const weights = form.weights(hole)
-  const holed = others.filter((ball) => typeof ball.gross[at] === 'number').length
-  if (others.some((ball) => ball.gross[at] === null) && holed < weights.length) return null
+  let holed = 0
+  let open = false
+  const values: number[] = []
+  for (const ball of balls) {
+    if (ball === named) continue
+    if (ball.gross[at] === null) open = true
+    else if (ball.gross[at] !== 'x') holed += 1
+    const worth = ball.worth[at]!
+    if (typeof worth === 'number') values.push(worth)
+  }
+  if (open && holed < weights.length) return null
   let sum = 0
   if (named) {
-    const own = ballWorth(competition, form, named, at)
+    const own = named.worth[at]!
     if (own === null) return null
     sum += Number(own) * timesNamed(competition, form, side?.ballLostOn, hole)
   }
-  const values = others.map((ball) => ballWorth(competition, form, ball, at)).filter((one) => typeof one === 'number')
   const bestFirst = values.sort(higherIsBetter(competition.format) ? (a, b) => b - a : (a, b) => a - b)
-  for (const [place, weight] of weights.entries()) {
+  for (let place = 0; place < weights.length; place += 1) {
     const value = bestFirst[place] ?? worthOfNone(form)
     if (typeof value !== 'number') return value
-    sum += weight * value
+    sum += weights[place]! * value
   }
   return sum * holeTimes(competition, hole)
 }
@@ -113,48 +96,39 @@ export function standIns(
   const short = form.size - own.length
   if (!missing || missing.kind === 'nothing' || form.oneBall || form.size === 1 || short <= 0) return []
   const waiting = (at: number) => own.every((ball) => ball.gross[at] === null)
-  const asStandIn = (ball: Ball, gross: readonly HoleScore[]): Ball => ({
+  const asStandIn = (ball: Ball): Ball => ({
     ...ball,
-    gross: gross.map((score, at) => (waiting(at) ? null : score)),
+    gross: ball.gross.map((score, at) => (waiting(at) ? null : score)),
+    worth: ball.worth.map((worth, at) => (waiting(at) ? null : worth)),
     standIn: true,
   })
   if (missing.kind === 'drawn') {
     const others = field.filter((one) => !own.some((ball) => ball.id === one))
     const lots = others.map((one) => ({ one, lot: lotOf(`${id} ${one}`, missing.seed) })).sort((a, b) => a.lot - b.lot)
-    return lots.slice(0, short).map(({ one }) => {
-      const ball = ofPlayer(one)
-      return asStandIn(ball, ball.gross)
-    })
+    return lots.slice(0, short).map(({ one }) => asStandIn(ofPlayer(one)))
   }
   const first = own[0]!
-  if (missing.kind === 'ghost') {
-    const noStrokes = { ...first, strokes: first.strokes.map(() => 0) }
-    return Array<Ball>(short).fill(
-      asStandIn(
-        noStrokes,
-        first.tee.holes.map(({ par }) => par + missing.overPar),
-      ),
-    )
-  }
-  return Array<Ball>(short).fill(lowestAgain(competition, form, own))
+  if (missing.kind === 'lowest-again') return Array<Ball>(short).fill(lowestAgain(competition, own))
+  const { holes } = first.tee
+  const gross = holes.map(({ par }) => par + missing.overPar)
+  const worth = holes.map(({ par }, at) => holeValue(competition, form, gross[at]!, par, 0))
+  return Array<Ball>(short).fill(asStandIn({ ...first, gross, worth }))
 }
 
 /** Hole by hole the ball whose value is the poorest: a hole still to be played before one without a score before a figure. */
-function lowestAgain(competition: Competition, form: Form, own: readonly Ball[]): Ball {
+function lowestAgain({ format }: Competition, own: readonly Ball[]): Ball {
   const poorest = own[0]!.tee.holes.map((_, at) => {
-    const goodness = own.map((ball) => {
-      const value = ballWorth(competition, form, ball, at)
+    const goodness = own.map(({ worth }) => {
+      const value = worth[at]!
       if (value === null) return Number.NEGATIVE_INFINITY
       if (value === 'no score') return -1e9
-      return higherIsBetter(competition.format) ? value : -value
+      return higherIsBetter(format) ? value : -value
     })
     return own[goodness.indexOf(Math.min(...goodness))]!
   })
   const gross = poorest.map((ball, at) => ball.gross[at]!)
-  // What counts is the value on the partner's own tee: the par of that tee goes with the score.
-  const holes = poorest.map((ball, at) => ({ ...own[0]!.tee.holes[at]!, par: ball.tee.holes[at]!.par }))
-  const strokes = poorest.map((ball, at) => ball.strokes[at]!)
-  return { ...own[0]!, tee: { ...own[0]!.tee, holes }, gross, strokes, standIn: true }
+  const worth = poorest.map((ball, at) => ball.worth[at]!)
+  return { ...own[0]!, gross, worth, standIn: true }
 }
 
 /** The lot of lib/rules/day.ts, from its recipe: mixed byte by byte with the seed, shuffled twice, the lowest ahead. */

@@ -63,11 +63,12 @@ export function randomDay(seed: number, wanted: Wanted): Day {
   const chance = chanceFrom(seed)
   const { sideSize } = wanted
   const everything = wanted.everything === true
-  const count = chance.oneIn(3) ? 18 : 9
+  const count = chance.oneIn(everything ? 5 : 3) ? 18 : 9
   const own = tees(chance, count)
   const many =
-    wanted.players ?? (sideSize === 1 ? chance.between(2, 5) : sideSize * (everything ? 2 : chance.between(2, 3)))
-  const rounds = everything && chance.oneIn(8) ? 2 : 1
+    wanted.players ??
+    (sideSize === 1 ? chance.between(2, everything ? 4 : 5) : sideSize * (everything ? 2 : chance.between(2, 3)))
+  const rounds = everything && chance.oneIn(10) ? 2 : 1
   const blobs = chance.pick([0, 0, 7, 20])
   const players: Player[] = []
   const cards: Card[] = []

@@ -18,8 +18,9 @@ import { halfUp } from './exact'
 import { formOf, isGame } from './forms'
 import { gameValues, offTheLowest } from './games'
 import { parOf } from './handicaps'
-import { counts, footing, higherIsBetter, levelOn, sideWorth, standIns, type Worth } from './holes'
+import { counts, footing, higherIsBetter, levelOn, sideWorth, standIns } from './holes'
 import { aheadOnTies } from './ties'
+import type { Worth } from './worth'
 
 export interface Line {
   readonly entrant: string
