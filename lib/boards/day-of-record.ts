@@ -97,6 +97,7 @@ function counted(record: DayRecord, cards: ReadonlyMap<string, CurrentCard>): Da
         tee: entry.roundTeeId,
         ...(byHand === null ? {} : { playingHandicap: { '*': byHand } }),
         ...(entry.kind === 'guest' ? { guest: true } : {}),
+        ...(entry.labels?.length ? { groups: entry.labels } : {}),
       }
     }),
     sides,
@@ -140,7 +141,10 @@ function competitionOf(
   sides: readonly Side[],
 ): Competition {
   // What the engine reads; the rest of the terms is about prizes and the sheet.
-  const { allowanceFrom: _from, allowanceReason: _reason, guests: _guests, ...terms } = competition.terms
+  const { allowanceFrom: _from, allowanceReason: _reason, guests: _g, onePrize: _p, ...rest } = competition.terms
+  // A divisor stands in place of the allowance: no day is read in which both are given.
+  const { allowance: _allowance, ...divided } = rest
+  const terms = rest.dividedBy === undefined ? rest : divided
   const format = formatIn(competition)
   const groups = format && sharedGroups(record, format, playing)
   const rounds = roundsOf(record, competition)

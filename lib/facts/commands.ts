@@ -232,6 +232,22 @@ export const ruleOnCard = z.strictObject({
 })
 export type RuleOnCard = z.input<typeof ruleOnCard>
 
+/** What was wrong with the card and which answer is given to it; the acts that carry it out follow from the two. */
+export const ruleByChoice = z.strictObject({
+  dayId: id,
+  cardId: id,
+  fault: z.string().min(1).max(40),
+  choice: z.string().min(1).max(40),
+  /** The hole it is about; of a late start the hole with which the player began. */
+  hole: z.int().min(1).max(18).nullable().default(null),
+  /** Strokes of a penalty, or the playing handicap that counts. */
+  value: z.int().min(-20).max(60).nullable().default(null),
+  /** Whose version of the card counts: an entry id, or 'desk'. */
+  writer: z.string().max(40).nullable().default(null),
+  reason: z.string().trim().min(3, 'Write the reason: it is kept with the card.').max(400),
+})
+export type RuleByChoice = z.input<typeof ruleByChoice>
+
 export const closeDay = z.strictObject({ dayId: id, version: z.int() })
 export const reopenDay = z.strictObject({ dayId: id, version: z.int(), reason: z.string().trim().min(3).max(400) })
 export const publishResult = z.strictObject({

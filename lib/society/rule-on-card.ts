@@ -1,86 +1,39 @@
 // The committee rules on a card. A ruling is added with its reason, never edited; a later one may take its place.
 
 import 'server-only'
-import { randomUUID } from 'node:crypto'
-import type { z } from 'zod'
-import { rulingsInForce } from '@/lib/boards/current-card'
-import { rulingSentence, usualClause } from '@/lib/boards/ruling-sentences'
 import type { Actor } from '@/lib/facts/actor'
 import { type RuleOnCard, ruleOnCard as schema } from '@/lib/facts/commands'
-import type { RulingRecord } from '@/lib/facts/day-record'
-import { ok, type Refused, type Result, refused } from '@/lib/result'
-import { recordAct } from '@/lib/store/acts'
+import { ok, type Result } from '@/lib/result'
 import { takeDay, versionText } from '@/lib/store/day-versions'
-import { addRuling, nextRulingNumber } from '@/lib/store/rulings'
 import { cardSources, moveScores } from '@/lib/store/score-facts'
-import { cardInWords } from '@/lib/store/subjects'
 import { write } from '@/lib/store/write'
 import { deskOnly, notFound } from './desk-only'
 import { live } from './live'
-import { notUnderstood, parseInput } from './parse-input'
+import { parseInput } from './parse-input'
+import { putRuling } from './ruling-in-book'
 
-type Ruling = z.output<typeof schema>
+export type RulingRefusals = 'not-allowed' | 'not-understood' | 'not-found' | 'day-closed' | 'no-such-ruling'
 
 export async function ruleOnCard(
   actor: Actor,
   input: RuleOnCard,
   now: Date = new Date(),
-): Promise<
-  Result<
-    { number: number; scoreVersion: number },
-    'not-allowed' | 'not-understood' | 'not-found' | 'day-closed' | 'no-such-ruling'
-  >
-> {
+): Promise<Result<{ number: number; scoreVersion: number }, RulingRefusals>> {
   const officer = deskOnly(actor, 'rule-on-card')
   if (!officer.ok) return officer
   const read = parseInput(schema, input)
   if (!read.ok) return read
-  const { societyId, userId, name } = officer.value
-  const ruling = read.value
-  const { dayId, cardId } = ruling
+  const { societyId } = officer.value
+  const { dayId, cardId } = read.value
 
   const done = await write(async (tx) => {
     const day = await takeDay(tx, societyId, dayId)
     const sources = day && (await cardSources(tx, { societyId, dayId, cardId }))
     if (!day || !sources) return notFound('card')
-    const wrong = wrongWith(ruling, sources.holes)
-    if (wrong) return wrong
-    const inForce = rulingsInForce(sources.rulings)
-    // The same form sent twice is one ruling.
-    const twin = [...inForce, ...sources.rulings.filter(({ kind }) => kind === 'withdrawn-ruling')].find((one) =>
-      isSame(one, ruling),
-    )
-    if (twin) return ok({ number: twin.number, scoreVersion: day.scoreVersion, version: null })
-    if (day.status === 'closed')
-      return refused('day-closed', 'The day is closed. Open it again, with the reason, before you rule on a card.')
-    const replaced = ruling.replaces ?? takesPlaceOf(ruling, inForce)
-    if (replaced !== null && !inForce.some((one) => one.number === replaced))
-      return refused('no-such-ruling', `Ruling ${replaced} is not in force on this card. Look at the list again.`)
-    const number = await nextRulingNumber(tx, dayId)
-    await addRuling(tx, {
-      id: randomUUID(),
-      societyId,
-      dayId,
-      cardId,
-      number,
-      kind: ruling.kind,
-      hole: ruling.hole,
-      value: ruling.value,
-      clause: ruling.clause || usualClause(ruling.kind),
-      reason: ruling.reason,
-      byUserId: userId,
-      byName: name,
-      ruledAt: now,
-      replaces: replaced,
-    })
-    const earlier = inForce.find((one) => one.number === replaced)
-    const record = {
-      subject: await cardInWords(tx, societyId, cardId),
-      subjectId: cardId,
-      before: earlier ? { [`Ruling ${earlier.number}`]: rulingSentence(earlier) } : null,
-      after: { [`Ruling ${number}`]: rulingSentence(ruling), Reason: ruling.reason },
-    }
-    await recordAct(tx, actor, { act: 'rule-on-card', area: 'results', ...record }, now)
+    const put = await putRuling(tx, officer.value, day, sources, read.value, now)
+    if (!put.ok) return put
+    const { number, repeated } = put.value
+    if (repeated) return ok({ number, scoreVersion: day.scoreVersion, version: null })
     const moved = await moveScores(tx, dayId, false)
     return ok({ number, scoreVersion: moved.scoreVersion, version: versionText(moved) })
   })
@@ -88,42 +41,4 @@ export async function ruleOnCard(
   const { version, ...answer } = done.value
   if (version) live().announce(dayId, version)
   return ok(answer)
-}
-
-function wrongWith(ruling: Ruling, holes: number): Refused<'not-understood'> | null {
-  const { kind, hole, value } = ruling
-  const fault = (place: string, sentence: string) => notUnderstood([{ place, sentence }])
-  const ofHole = kind === 'hole-score' || kind === 'penalty-strokes'
-  if (ofHole && hole === null) return fault('hole', 'Say which hole the ruling is about.')
-  if (hole !== null && hole > holes) return fault('hole', `This round has ${holes} holes.`)
-  if (kind === 'hole-score' && value !== null && (value < 1 || value > 30))
-    return fault('value', 'A hole takes 1 to 30 strokes, or no score.')
-  if ((kind === 'penalty-strokes' || kind === 'penalty-points') && (value === null || value < 1))
-    return fault('value', 'Say how many.')
-  if (kind === 'playing-handicap' && value === null) return fault('value', 'Say which playing handicap counts.')
-  if (kind === 'withdrawn-ruling' && ruling.replaces === null)
-    return fault('replaces', 'Say which ruling is taken back.')
-  return null
-}
-
-const OUTCOMES: readonly string[] = ['no-return', 'disqualified', 'withdrawn']
-
-/** A second ruling on the same thing stands in place of the first, also when nobody said so. */
-function takesPlaceOf(ruling: Ruling, inForce: readonly RulingRecord[]): number | null {
-  const before = inForce.findLast((one) => {
-    if (OUTCOMES.includes(ruling.kind)) return OUTCOMES.includes(one.kind)
-    if (ruling.kind === 'hole-score') return one.kind === 'hole-score' && one.hole === ruling.hole
-    return ruling.kind === 'playing-handicap' && one.kind === 'playing-handicap'
-  })
-  return before?.number ?? null
-}
-
-function isSame(one: RulingRecord, ruling: Ruling): boolean {
-  return (
-    one.kind === ruling.kind &&
-    one.hole === ruling.hole &&
-    one.value === ruling.value &&
-    one.reason === ruling.reason &&
-    (ruling.replaces === null || one.replaces === ruling.replaces)
-  )
 }

@@ -14,12 +14,18 @@ export type CardFault =
   | 'side-score-not-identified'
   | 'one-partner-only'
   | 'handed-in-late'
+  | 'started-late'
+  | 'two-cards'
 
 /** What happens to the card, in terms the book can carry out. */
 export type Consequence =
   | { readonly kind: 'stands' }
   | { readonly kind: 'corrected' }
   | { readonly kind: 'no-score-on-hole' }
+  /** On every hole before the one with which the player began. */
+  | { readonly kind: 'no-score-before' }
+  /** Of two versions of the card, the whole of one. */
+  | { readonly kind: 'one-version' }
   | { readonly kind: 'penalty-strokes'; readonly strokes: number }
   | { readonly kind: 'disqualified' }
   | { readonly kind: 'no-return' }

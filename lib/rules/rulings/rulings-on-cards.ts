@@ -223,6 +223,52 @@ export const RULINGS_ON_CARDS: readonly CardRuling[] = [
       OWN,
     ],
   },
+  {
+    fault: 'started-late',
+    name: 'Started late',
+    sentence: 'The player was not ready at the time of starting, or joined the group during the round.',
+    choices: [
+      choice(
+        'two-strokes',
+        'Two penalty strokes on the first hole',
+        { kind: 'penalty-strokes', strokes: 2 },
+        'Ready to play within five minutes of the time: the general penalty on the first hole.',
+        'Rules of Golf 5.3a, exception 1',
+        true,
+      ),
+      choice(
+        'disqualify',
+        'Disqualify the card',
+        { kind: 'disqualified' },
+        'More than five minutes late: the card has no place.',
+        'Rules of Golf 5.3a',
+      ),
+      choice(
+        'no-score-before',
+        'No score on the holes missed',
+        { kind: 'no-score-before' },
+        'The society lets the player join in: nothing counts on the holes before that, and the rest of the card stands.',
+        'Committee decision',
+      ),
+      OWN,
+    ],
+  },
+  {
+    fault: 'two-cards',
+    name: 'Two cards for one player',
+    sentence: 'Two versions of the card came in, and they differ.',
+    choices: [
+      choice(
+        'certified',
+        'The certified one counts as a whole',
+        { kind: 'one-version' },
+        'Every hole on which they differ counts as that version has it; the other stays beside it.',
+        'Rules of Golf 3.3b(2)',
+        true,
+      ),
+      OWN,
+    ],
+  },
 ]
 
 export function rulingOn(fault: CardFault): CardRuling {

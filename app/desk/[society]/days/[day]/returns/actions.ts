@@ -6,12 +6,13 @@ import { type ActState, doneState, refusedState } from '@/app/desk/_form/act-sta
 import { askedBy } from '@/app/desk/_form/answer'
 import type { CardReturn } from '@/lib/boards/returns-view'
 import type { Actor } from '@/lib/facts/actor'
-import { keyCard, ruleOnCard } from '@/lib/facts/commands'
+import { keyCard, ruleByChoice, ruleOnCard } from '@/lib/facts/commands'
 import { ok, type Result, refused } from '@/lib/result'
 import { deskDay } from '@/lib/society/desk-day'
 import { keyCard as keyPaperCard } from '@/lib/society/enter-score'
 import { parseInput } from '@/lib/society/parse-input'
 import { returns } from '@/lib/society/returns'
+import { ruleByChoice as byChoice } from '@/lib/society/rule-by-choice'
 import { ruleOnCard as rule } from '@/lib/society/rule-on-card'
 import { takeCardIn } from '@/lib/society/take-card-in'
 import { readKeyed } from './keying'
@@ -67,12 +68,7 @@ export async function giveRuling(where: Day, before: ActState, form: FormData): 
   if (!who.ok) return refusedState(before, form, who)
   const found = await cardOf(who.value, where, String(form.get('cardId') ?? ''))
   if (!found.ok) return refusedState(before, form, found)
-  const whole = (name: string) => {
-    const text = String(form.get(name) ?? '')
-      .trim()
-      .replace('−', '-')
-    return text === '' || text === 'x' ? null : Number(text)
-  }
+  const whole = (name: string) => wholeIn(form, name)
   const asked = parseInput(ruleOnCard, {
     dayId: found.value.dayId,
     cardId: found.value.card.cardId,
@@ -88,6 +84,36 @@ export async function giveRuling(where: Day, before: ActState, form: FormData): 
   if (!ruled.ok) return refusedState(before, form, ruled)
   // The ruling may have settled what brought this card up: the secretary stays with the card, not with the next one.
   redirect(`${returnsOf(where)}?card=${found.value.card.cardId}&ruled=${ruled.value.number}`)
+}
+
+/** A fault of the list with the answer chosen for it. */
+export async function giveChosenRuling(where: Day, before: ActState, form: FormData): Promise<ActState> {
+  const who = await askedBy(where.society)
+  if (!who.ok) return refusedState(before, form, who)
+  const found = await cardOf(who.value, where, String(form.get('cardId') ?? ''))
+  if (!found.ok) return refusedState(before, form, found)
+  const asked = parseInput(ruleByChoice, {
+    dayId: found.value.dayId,
+    cardId: found.value.card.cardId,
+    fault: String(form.get('fault') ?? ''),
+    choice: String(form.get('choice') ?? ''),
+    hole: wholeIn(form, 'hole'),
+    value: wholeIn(form, 'value'),
+    writer: form.get('writer'),
+    reason: String(form.get('reason') ?? ''),
+  })
+  if (!asked.ok) return refusedState(before, form, asked)
+  const ruled = await byChoice(who.value, asked.value)
+  if (!ruled.ok) return refusedState(before, form, ruled)
+  redirect(`${returnsOf(where)}?card=${found.value.card.cardId}&ruled=${ruled.value.number}`)
+}
+
+/** Nothing for an empty field and for no score; a minus may be a dash. */
+function wholeIn(form: FormData, name: string): number | null {
+  const text = String(form.get(name) ?? '')
+    .trim()
+    .replace('−', '-')
+  return text === '' || text === 'x' ? null : Number(text)
 }
 
 async function cardOf(

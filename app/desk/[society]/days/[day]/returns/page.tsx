@@ -5,10 +5,11 @@ import { LiveRefresh } from '@/app/desk/_frame/live-refresh'
 import { timeOf } from '@/app/desk/_frame/moments'
 import { officerOr } from '@/app/desk/_frame/officer'
 import { handicap } from '@/app/desk/_frame/words'
+import { formatIn } from '@/lib/boards/format-of-competition'
 import type { CardReturn, ReturnsView } from '@/lib/boards/returns-view'
 import { deskDay } from '@/lib/society/desk-day'
 import { returns } from '@/lib/society/returns'
-import { giveRuling, keepCard } from './actions'
+import { giveChosenRuling, giveRuling, keepCard } from './actions'
 import { KeyCard } from './key-card'
 import { NotAgreed } from './not-agreed'
 import type { Reading } from './reading'
@@ -73,7 +74,13 @@ export default async function Returns({ params, searchParams }: Props) {
               </p>
             ) : null}
             {card ? (
-              <OneCard card={card} view={view} where={{ society, day }} rule={asked.rule} />
+              <OneCard
+                card={card}
+                view={view}
+                where={{ society, day }}
+                rule={asked.rule}
+                hasMatches={found.value.record.competitions.some((one) => formatIn(one)?.isMatch ?? false)}
+              />
             ) : (
               <>
                 <h1>Returns</h1>
@@ -103,9 +110,10 @@ interface CardProps {
   readonly view: ReturnsView
   readonly where: { readonly society: string; readonly day: string }
   readonly rule: string | undefined
+  readonly hasMatches: boolean
 }
 
-function OneCard({ card, view, where, rule }: CardProps) {
+function OneCard({ card, view, where, rule, hasMatches }: CardProps) {
   const shut = card.state === 'taken-in' || view.status === 'closed'
   const ruling = giveRuling.bind(null, where)
   const open = card.holes.filter((hole) => hole.notAgreed)
@@ -158,7 +166,14 @@ function OneCard({ card, view, where, rule }: CardProps) {
         </section>
       ) : null}
       {view.status === 'closed' ? null : (
-        <RuleForm key={`rule ${card.cardId}`} card={card} action={ruling} kind={rule} />
+        <RuleForm
+          key={`rule ${card.cardId}`}
+          card={card}
+          action={ruling}
+          kind={rule}
+          byChoice={giveChosenRuling.bind(null, where)}
+          hasMatches={hasMatches}
+        />
       )}
     </>
   )

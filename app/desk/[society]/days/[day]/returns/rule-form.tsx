@@ -5,16 +5,19 @@ import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Field, SelectField, Send } from '@/app/desk/_form/field'
 import type { CardReturn } from '@/lib/boards/returns-view'
+import { ChooseRuling } from './choose-ruling'
 import { KINDS_OF_RULING } from './ruling-kinds'
 
 interface Props {
   readonly card: CardReturn
   readonly action: FormAction
   readonly kind: string | undefined
+  readonly byChoice: FormAction
+  readonly hasMatches: boolean
 }
 
-/** Every ruling there is, with what it does; the reason is never left out. */
-export function RuleForm({ card, action, kind: asked }: Props) {
+/** First by what was wrong, with the answers of the Rules; then every ruling there is. The reason is never left out. */
+export function RuleForm({ card, action, kind: asked, byChoice, hasMatches }: Props) {
   const [kind, setKind] = useState(asked)
   const details = useRef<HTMLDetailsElement>(null)
   useEffect(() => {
@@ -30,6 +33,8 @@ export function RuleForm({ card, action, kind: asked }: Props) {
   return (
     <details ref={details} id="rule" className="rule-all" open={asked !== undefined}>
       <summary>Rule on this card</summary>
+      <ChooseRuling card={card} action={byChoice} hasMatches={hasMatches} />
+      <h3>The committee’s own decision</h3>
       <ActForm action={action} label={`Rule on the card of ${card.name}`} clears>
         <input type="hidden" name="cardId" value={card.cardId} />
         <fieldset className="kinds">
