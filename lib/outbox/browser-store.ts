@@ -47,6 +47,20 @@ function storeOn(db: IDBPDatabase<Schema>, newId: () => string): OutboxStore {
     lease: null,
   })
 
+  const inPage = new Map<string, QueueRecord>()
+
+  /** A full phone that has never had this card still shows it: its queue is good for as long as the page is open. */
+  async function queue(link: string): Promise<QueueRecord> {
+    try {
+      return await change(link, () => null)
+    } catch (fault) {
+      if (storageRefusal(fault).code !== 'phone-full') throw fault
+      const known = inPage.get(link) ?? fresh(link)
+      inPage.set(link, known)
+      return known
+    }
+  }
+
   /** Reads the queue, changes it and writes it back in one transaction. Null: leave as it is. */
   async function change(link: string, how: (queue: QueueRecord) => QueueRecord | null): Promise<QueueRecord> {
     const tx = db.transaction('queues', 'readwrite', THROUGH)
@@ -76,8 +90,12 @@ function storeOn(db: IDBPDatabase<Schema>, newId: () => string): OutboxStore {
 
   return {
     lasting: true,
-    queue: (link) => change(link, () => null),
-    setHolder: async (link, holder) => void (await change(link, (queue) => ({ ...queue, holder }))),
+    queue,
+    async setHolder(link, holder) {
+      const known = inPage.get(link)
+      if (known) inPage.set(link, { ...known, holder })
+      else await change(link, (queue) => ({ ...queue, holder }))
+    },
     setEnded: async (link, ended) => void (await change(link, (queue) => ({ ...queue, ended }))),
     setPlayRead: async (link, playRead) => void (await change(link, (queue) => ({ ...queue, playRead }))),
 
@@ -167,11 +185,11 @@ export function storageRefusal(fault: unknown): Refused<StorageRefusal> {
   if (name === 'QuotaExceededError' || cause === 'QuotaExceededError') {
     return refused(
       'phone-full',
-      'This phone is full, so the score was not kept. Write it on the paper card and make some room, then enter it again.',
+      'This phone is full and cannot write scores down. They stand in this page for as long as it is open. Make some room (pictures, films) and leave the card open: it tries again by itself. Write them on the paper card as well.',
     )
   }
   return refused(
     'phone-keeps-nothing',
-    'This phone would not keep the score. Write it on the paper card, close the card and open it again.',
+    'This phone would not write the score down. It stands in this page for as long as it is open, and is tried again. Write it on the paper card as well.',
   )
 }

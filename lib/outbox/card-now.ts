@@ -44,7 +44,7 @@ export interface CardNow {
 }
 
 /** Facts the pack does not hold yet: unsent ones, and received ones younger than the pack. */
-function notInPack(pack: CardPack, facts: readonly KeptFact[]): readonly KeptFact[] {
+export function notInPack(pack: CardPack, facts: readonly KeptFact[]): readonly KeptFact[] {
   return facts.filter(
     (kept) =>
       kept.state === 'kept' ||
@@ -79,6 +79,8 @@ function cardNow(card: PackCard, fresh: readonly KeptFact[]): CardNow {
       })
       continue
     }
+    // Drives and lost balls stand beside the card: lib/outbox/balls-now.ts.
+    if (fact.kind !== 'score') continue
     const index = indexOf.get(fact.hole)
     if (index === undefined) continue
     const hole = card.holes[index] as PackHole

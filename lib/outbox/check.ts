@@ -40,6 +40,17 @@ export function isDeviceFact(value: unknown): value is DeviceFact {
       value.scores.every(isWrittenScore)
     )
   }
+  if (value.kind === 'drive' || value.kind === 'ball-lost') {
+    const own = value.kind === 'drive' ? 'entryId' : 'lost'
+    return (
+      hasOnly(value, [...COMMON, 'sideId', 'hole', own]) &&
+      isText(value.sideId, 1, 40) &&
+      isWhole(value.hole, 1, 18) &&
+      (value.kind === 'drive'
+        ? value.entryId === null || isText(value.entryId, 1, 40)
+        : typeof value.lost === 'boolean')
+    )
+  }
   return false
 }
 

@@ -1,22 +1,26 @@
 // What the card's page talks to: the group as this phone knows it, and the three things a holder does (write, undo,
 // sign). Keeps first, then shows, then sends. Storage, network and clock are given, so that it runs in Node too.
 
-import type { CardPack } from '@/lib/facts/card-pack'
+import type { CardPack, PackBall } from '@/lib/facts/card-pack'
 import { newerPlay, type PlayNow } from '@/lib/facts/play-stop'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import { ok, type Result, refused } from '@/lib/result'
+import { ballsNow } from './balls-now'
 import { type CardNow, cardsNow, toUndo, writtenBy } from './card-now'
 import { createCourier } from './courier'
-import type { KeptFact, QueueRecord } from './kept-fact'
+import type { BallWritten, KeptFact, QueueRecord } from './kept-fact'
+import { notKept } from './not-kept'
 import type { Phone } from './phone'
 import { mayNotSign } from './signing'
-import type { ToKeep } from './store'
+import type { KeptPack, ToKeep } from './store'
 
 export interface GroupSnapshot {
   readonly link: string
   readonly pack: CardPack | null
   readonly packAt: string | null
   readonly cards: readonly CardNow[]
+  /** Sides about whose ball something is written: drives, a named ball. */
+  readonly balls: readonly PackBall[]
   readonly holder: string | null
   readonly waitingScores: number
   readonly waitingSignatures: number
@@ -29,6 +33,9 @@ export interface GroupSnapshot {
   /** The last look at the server failed: no signal, or no answer. */
   readonly outOfReach: boolean
   readonly serverSays: string | null
+  /** Scores that are only in the open page, because the phone would not write them down, and why. */
+  readonly inPageOnly: number
+  readonly whyNotKept: string | null
   /** The newest word of the desk about play, and whether the holder has read it. */
   readonly play: PlayNow | null
   readonly playRead: boolean
@@ -39,6 +46,7 @@ export interface GroupBook {
   readonly subscribe: (run: () => void) => () => void
   readonly hold: (entryId: string) => Promise<void>
   readonly write: (cardId: string, hole: number, score: WrittenScore) => Promise<Result<void>>
+  readonly writeBall: (what: BallWritten) => Promise<Result<void>>
   readonly undo: () => Promise<Result<KeptFact | null>>
   readonly sign: (cardId: string, role: 'player' | 'marker', entryId: string) => Promise<Result<void>>
   readonly markSeen: (seqs: readonly number[]) => Promise<void>
@@ -55,10 +63,13 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
   const listeners = new Set<() => void>()
   let shown: GroupSnapshot | null = null
   let outOfReach = false
+  const unkept = notKept(store, link)
+  let packInPage: KeptPack | null = null
   let oneByOne: Promise<unknown> = Promise.resolve()
 
   async function reload(): Promise<GroupSnapshot> {
-    const [queue, facts, kept] = await Promise.all([store.queue(link), store.facts(link), store.pack(link)])
+    const [queue, written, kept] = await Promise.all([store.queue(link), store.facts(link), packNow()])
+    const facts = [...written, ...unkept.facts()]
     const cards = kept ? cardsNow(kept.pack, facts) : []
     const waiting = facts.filter((each) => each.state === 'kept')
     shown = {
@@ -66,8 +77,9 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
       pack: kept?.pack ?? null,
       packAt: kept?.at ?? null,
       cards,
+      balls: kept ? ballsNow(kept.pack, facts) : [],
       holder: queue.holder,
-      waitingScores: waiting.filter((each) => each.fact.kind === 'score').length,
+      waitingScores: waiting.filter((each) => each.fact.kind !== 'signature').length,
       waitingSignatures: waiting.filter((each) => each.fact.kind === 'signature').length,
       lastReceivedAt: queue.lastReceivedAt,
       ended: queue.ended,
@@ -76,6 +88,8 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
       lasting: store.lasting,
       outOfReach,
       serverSays: courier.serverSays(),
+      inPageOnly: unkept.facts().length,
+      whyNotKept: unkept.why()?.sentence ?? null,
       play: kept?.pack.play ?? null,
       playRead: (kept?.pack.play?.number ?? 0) <= (queue.playRead ?? 0),
     }
@@ -83,17 +97,42 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
     return shown
   }
 
+  async function packNow(): Promise<KeptPack | null> {
+    return packInPage ?? (await store.pack(link))
+  }
+
+  /** A full phone keeps its old pack; the new one is good for as long as the page is open. */
+  async function keepPack(pack: CardPack, at: string): Promise<void> {
+    try {
+      await store.keepPack(link, pack, at)
+      packInPage = null
+    } catch (fault) {
+      console.warn('daybook: the phone would not keep the newest cards', fault)
+      packInPage = { pack, at }
+    }
+  }
+
+  async function tryAgain(): Promise<void> {
+    if (unkept.facts().length === 0) return
+    if (await unkept.tryAgain()) {
+      phone.askBackground()
+      courier.kick()
+    }
+    await reload()
+  }
+
   async function refresh(): Promise<void> {
+    await tryAgain()
     const { deviceId } = await store.queue(link)
     const got = await phone.fetchPack(link, { deviceId, unsent: (await store.waiting(link, 10_000)).length })
     outOfReach = got.kind === 'unknown'
     const now = phone.now().toISOString()
     if (got.kind === 'pack') {
-      const kept = await store.pack(link)
+      const kept = await packNow()
       // Two tabs look at the server: an older answer that arrives later must not take anything back.
       const older = kept && kept.pack.scoreVersion > got.pack.scoreVersion && kept.pack.dayId === got.pack.dayId
       const play = newerPlay(kept?.pack.dayId === got.pack.dayId ? kept.pack.play : null, got.pack.play)
-      if (!older) await store.keepPack(link, { ...got.pack, play }, now)
+      if (!older) await keepPack({ ...got.pack, play }, now)
       if ((await store.queue(link)).ended) await store.setEnded(link, null)
     } else if (got.kind === 'ended') {
       await store.setEnded(link, { code: got.code, sentence: got.sentence, at: now })
@@ -104,8 +143,8 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
 
   /** A stop shows at once; the pack with the scores is fetched in its own time, or every phone would ask together. */
   async function hearPlay(play: PlayNow): Promise<void> {
-    const kept = await store.pack(link)
-    if (kept && newerPlay(kept.pack.play, play) === play) await store.keepPack(link, { ...kept.pack, play }, kept.at)
+    const kept = await packNow()
+    if (kept && newerPlay(kept.pack.play, play) === play) await keepPack({ ...kept.pack, play }, kept.at)
     phone.tell(link)
     await reload()
   }
@@ -119,8 +158,8 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
     stopped: () => void reload(),
   })
 
-  async function keep(what: ToKeep): Promise<Result<KeptFact>> {
-    const kept = await store.keep(link, what, phone.now().toISOString())
+  async function keep(what: ToKeep): Promise<Result<KeptFact | null>> {
+    const kept = await unkept.keep(what, phone.now().toISOString())
     if (!kept.ok) return kept
     await reload()
     phone.tell(link)
@@ -167,10 +206,23 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
         const kept = await keep({ draft: { kind: 'score', cardId, writer: now.holder, hole, score }, before })
         return kept.ok ? ok() : kept
       }),
+    writeBall: (what) =>
+      inTurn<void>(async (now) => {
+        if (!now.holder) return refused('nobody-holds', 'Say first who holds this phone.')
+        const found = openCard(now, what.cardId)
+        if (!found.ok) return found
+        const kept = await keep({ draft: { ...what, writer: now.holder }, before: null })
+        return kept.ok ? ok() : kept
+      }),
     undo: () =>
       inTurn<KeptFact | null>(async (now) => {
         const last = now.undo
         if (last?.fact.kind !== 'score') return ok(null)
+        if (unkept.facts().some((each) => each.seq === last.seq)) {
+          unkept.dropLast()
+          await reload()
+          return ok(last)
+        }
         const { cardId, hole, writer, score } = last.fact
         const draft = { kind: 'score', cardId, writer, hole, score: last.before } as const
         const kept = await keep({ draft, before: score, undoes: last.seq })

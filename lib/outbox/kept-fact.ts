@@ -21,6 +21,27 @@ export type FactDraft =
       readonly role: 'player' | 'marker'
       readonly scores: readonly WrittenScore[]
     }
+  | {
+      readonly kind: 'drive'
+      readonly cardId: string
+      readonly writer: string
+      readonly sideId: string
+      readonly hole: number
+      readonly entryId: string | null
+    }
+  | {
+      readonly kind: 'ball-lost'
+      readonly cardId: string
+      readonly writer: string
+      readonly sideId: string
+      readonly hole: number
+      readonly lost: boolean
+    }
+
+/** What a holder writes about a side's ball; the writer is whoever holds the phone. */
+export type BallWritten =
+  | Omit<Extract<FactDraft, { kind: 'drive' }>, 'writer'>
+  | Omit<Extract<FactDraft, { kind: 'ball-lost' }>, 'writer'>
 
 export interface KeptFact {
   /** The group's link it was written under, the only one it is ever sent to. */
@@ -61,7 +82,14 @@ export interface QueueRecord {
 /** Drafts and settled facts are turned into records in one place, so that both stores do the same. */
 export function numbered(draft: FactDraft, seq: number, writtenAt: string): DeviceFact {
   const common = { seq, cardId: draft.cardId, writer: draft.writer, writtenAt }
-  return draft.kind === 'score'
-    ? { kind: 'score', ...common, hole: draft.hole, score: draft.score }
-    : { kind: 'signature', ...common, role: draft.role, scores: [...draft.scores] }
+  switch (draft.kind) {
+    case 'score':
+      return { kind: 'score', ...common, hole: draft.hole, score: draft.score }
+    case 'signature':
+      return { kind: 'signature', ...common, role: draft.role, scores: [...draft.scores] }
+    case 'drive':
+      return { kind: 'drive', ...common, sideId: draft.sideId, hole: draft.hole, entryId: draft.entryId }
+    case 'ball-lost':
+      return { kind: 'ball-lost', ...common, sideId: draft.sideId, hole: draft.hole, lost: draft.lost }
+  }
 }

@@ -3,6 +3,7 @@
 
 import { randomUUID } from 'node:crypto'
 import { describe, expect, it } from 'vitest'
+import type { PlayNow } from '@/lib/facts/play-stop'
 import type { CardNow } from '@/lib/outbox/card-now'
 import { type GroupSnapshot, openGroupBook } from '@/lib/outbox/group-book'
 import { memoryStore } from '@/lib/outbox/memory-store'
@@ -17,6 +18,7 @@ function phoneFor(server: FakeServer) {
   const timers: { run: () => void; ms: number }[] = []
   const signal = { on: true }
   let clock = Date.parse('2026-04-25T12:53:00.000Z')
+  const ears: ((play: PlayNow) => void)[] = []
   const phone: Phone = {
     store: memoryStore(randomUUID),
     post: async (_link, delivery) => (signal.on ? server.deliver(delivery) : { kind: 'unknown' }),
@@ -38,6 +40,10 @@ function phoneFor(server: FakeServer) {
     },
     tell: () => {},
     hear: () => () => {},
+    hearPlay: (_link, run) => {
+      ears.push(run)
+      return () => {}
+    },
     whenReachable: () => () => {},
     looking: () => true,
     askBackground: () => {},
@@ -45,7 +51,13 @@ function phoneFor(server: FakeServer) {
   const fire = () => {
     for (const each of timers.splice(0)) each.run()
   }
-  return { phone, signal, timers, fire }
+  const hear = (play: PlayNow) => {
+    for (const run of ears) run(play)
+  }
+  const advance = (ms: number) => {
+    clock += ms
+  }
+  return { phone, signal, timers, fire, hear, advance }
 }
 
 const quiet = async () => {
@@ -100,12 +112,89 @@ describe('writing', () => {
     expect(now().waitingScores).toBe(0)
   })
 
-  it('says what a full phone would not keep, and shows nothing as entered', async () => {
-    const { book, phone, card } = await opened()
+  it('holds in the page what a full phone would not keep, says so, and writes it down in order when there is room', async () => {
+    const { book, phone, card, now, server } = await opened()
+    const { keep } = phone.store
     Object.assign(phone.store, { keep: async () => refused('phone-full', 'This phone is full.') })
-    const done = await book.write('card-trevennor', 1, 5)
-    expect(done).toMatchObject({ ok: false, code: 'phone-full' })
-    expect(card('trevennor').holes[0]?.score).toBeNull()
+    await book.write('card-trevennor', 1, 5)
+    await book.write('card-trevennor', 1, 6)
+    await book.write('card-haldane', 1, 4)
+    expect(now()).toMatchObject({ inPageOnly: 3, whyNotKept: 'This phone is full.' })
+    expect(card('trevennor').holes[0]?.score).toBe(6)
+    await book.undo()
+    expect(now().inPageOnly).toBe(2)
+    expect(card('haldane').holes[0]?.score).toBeNull()
+    expect(server.taken).toHaveLength(0)
+
+    Object.assign(phone.store, { keep })
+    await book.refresh()
+    expect(now()).toMatchObject({ inPageOnly: 0, whyNotKept: null })
+    expect((await phone.store.facts(LINK)).map(({ seq, fact }) => [seq, fact.kind === 'score' && fact.score])).toEqual([
+      [1, 5],
+      [2, 6],
+    ])
+    await book.write('card-trevennor', 2, 4)
+    expect((await phone.store.facts(LINK)).map((kept) => kept.seq)).toEqual([1, 2, 3])
+  })
+
+  it('shows the newest cards although a full phone keeps the old ones', async () => {
+    const { book, phone, now, server } = await opened()
+    Object.assign(phone.store, {
+      keepPack: async () => {
+        throw new DOMException('full', 'QuotaExceededError')
+      },
+    })
+    server.pack = { ...server.pack, scoreVersion: 99, dayName: 'The newest' }
+    await book.refresh()
+    expect(now().pack?.dayName).toBe('The newest')
+  })
+
+  it('shows a stop at once and keeps it against an answer that was on its way', async () => {
+    const { book, phone, now, server, hear } = await opened()
+    const stop = { number: 1, kind: 'stop-at-once', reason: 'lightning', toldAt: '2026-04-25T12:00:00.000Z' } as const
+    hear(stop)
+    await quiet()
+    expect(now()).toMatchObject({ play: stop, playRead: false })
+    expect(server.pack.play).toBeUndefined()
+    await book.refresh()
+    expect(now().play).toEqual(stop)
+    await book.readPlay(1)
+    expect(now().playRead).toBe(true)
+    await book.write('card-trevennor', 1, 5)
+    expect(await phone.store.facts(LINK)).toHaveLength(1)
+    server.pack = { ...server.pack, scoreVersion: 50, play: { ...stop, number: 2, kind: 'resume' } }
+    await book.refresh()
+    expect(now()).toMatchObject({ play: { kind: 'resume' }, playRead: false })
+  })
+
+  it('knocks with what it still keeps when the link has ended, once a minute, and settles what the desk took', async () => {
+    const { book, phone, now, server, signal, advance } = await opened()
+    signal.on = false
+    await book.write('card-trevennor', 1, 5)
+    signal.on = true
+    server.ended = { code: 'link-ended', sentence: 'The day is over.' }
+    const knocks: (number | undefined)[] = []
+    const { post } = phone
+    let taken = false
+    Object.assign(phone, {
+      post: async (...[_link, delivery]: Parameters<typeof post>) => {
+        knocks.push(delivery.unsent)
+        if (!taken) return { kind: 'ended', code: 'link-ended', sentence: 'The day is over.' }
+        return { kind: 'answered', answer: { lastSeq: 1, scoreVersion: 3, answers: [{ seq: 1, answer: 'received' }] } }
+      },
+    })
+    await book.refresh()
+    await quiet()
+    await book.refresh()
+    await quiet()
+    expect(knocks).toEqual([1])
+    expect(now()).toMatchObject({ waitingScores: 1, ended: { code: 'link-ended' } })
+    taken = true
+    advance(61_000)
+    await book.refresh()
+    await quiet()
+    expect(knocks).toEqual([1, 1])
+    expect(now().waitingScores).toBe(0)
   })
 
   it('writes nothing twice when the same figure is pressed again', async () => {

@@ -10,6 +10,8 @@ function written(now: GroupSnapshot, { fact }: KeptFact): string {
   const card = now.cards.find((each) => each.card.cardId === fact.cardId)
   const name = card && now.pack ? shortName(now.pack, card.card.entryId) : 'A card'
   if (fact.kind === 'signature') return `${name}, signed as ${fact.role}`
+  if (fact.kind === 'drive') return `A drive on hole ${fact.hole}`
+  if (fact.kind === 'ball-lost') return `The named ball on hole ${fact.hole}`
   return `${name}, hole ${fact.hole}: ${fact.score === null ? 'cleared' : figureOf(fact.score)}`
 }
 
@@ -41,6 +43,17 @@ export function Notices({
             {now.ended.sentence}{' '}
             {now.waitingScores + now.waitingSignatures > 0 &&
               'What is not received stays on this phone: show it at the desk.'}
+          </p>
+        </div>
+      )}
+      {now.inPageOnly > 0 && (
+        <div className="notice differs c-notice" role="alert">
+          <p className="sc">Only in this page</p>
+          <p>
+            <b>
+              {now.inPageOnly === 1 ? 'One entry is' : `${now.inPageOnly} entries are`} not written down on this phone.
+            </b>{' '}
+            {now.whyNotKept}
           </p>
         </div>
       )}

@@ -25,5 +25,13 @@ export function useGroup(link: string): { book: GroupBook | null; now: GroupSnap
     }
   }, [link])
   const now = useSyncExternalStore(book?.subscribe ?? deaf, book?.snapshot ?? nothing, nothing)
+  const inPageOnly = (now?.inPageOnly ?? 0) > 0
+  useEffect(() => {
+    if (!inPageOnly) return
+    // What is only in the page would go with it: the browser asks first.
+    const ask = (event: BeforeUnloadEvent) => event.preventDefault()
+    window.addEventListener('beforeunload', ask)
+    return () => window.removeEventListener('beforeunload', ask)
+  }, [inPageOnly])
   return { book, now }
 }

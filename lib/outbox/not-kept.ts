@@ -1,0 +1,77 @@
+// Scores that the phone would not write down: its storage is full, or refuses. They stay in the open page, count on the
+// screen like the others, and are tried again, in their order, until the phone takes them. They are not sent before
+// that: a number is only given together with the score it belongs to, or two scores could get the same one.
+
+import { ok, type Refused, type Result } from '@/lib/result'
+import { type KeptFact, numbered } from './kept-fact'
+import type { OutboxStore, StorageRefusal, ToKeep } from './store'
+
+interface Held {
+  readonly what: ToKeep
+  readonly writtenAt: string
+}
+
+export interface NotKept {
+  /** Keeps after everything that waits here, or holds it in the page. */
+  readonly keep: (what: ToKeep, writtenAt: string) => Promise<Result<KeptFact | null>>
+  /** True when something was written down. */
+  readonly tryAgain: () => Promise<boolean>
+  /** As facts, so that the cards show them: numbers beyond every real one. */
+  readonly facts: () => readonly KeptFact[]
+  /** Takes the last one back: it was never anywhere else. */
+  readonly dropLast: () => void
+  readonly why: () => Refused<StorageRefusal> | null
+}
+
+const BEYOND = 1_000_000_000
+
+export function notKept(store: OutboxStore, link: string): NotKept {
+  let held: Held[] = []
+  let why: Refused<StorageRefusal> | null = null
+
+  async function tryAgain(): Promise<boolean> {
+    let some = false
+    for (let first = held[0]; first; first = held[0]) {
+      const kept = await store.keep(link, first.what, first.writtenAt)
+      if (!kept.ok) {
+        why = kept
+        return some
+      }
+      held = held.slice(1)
+      some = true
+    }
+    why = null
+    return some
+  }
+
+  return {
+    tryAgain,
+    async keep(what, writtenAt) {
+      if (held.length > 0) await tryAgain()
+      const kept = held.length > 0 ? why : await store.keep(link, what, writtenAt)
+      if (kept?.ok) return kept
+      why = kept
+      held = [...held, { what, writtenAt }]
+      return ok(null)
+    },
+    facts: () =>
+      held.map(({ what, writtenAt }, at) => ({
+        link,
+        seq: BEYOND + at,
+        fact: numbered(what.draft, BEYOND + at, writtenAt),
+        state: 'kept',
+        before: what.before,
+        undoes: what.undoes ?? null,
+        sentence: null,
+        code: null,
+        settledVersion: null,
+        settledAt: null,
+        seen: false,
+      })),
+    dropLast() {
+      held = held.slice(0, -1)
+      if (held.length === 0) why = null
+    },
+    why: () => why,
+  }
+}
