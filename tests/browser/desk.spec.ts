@@ -187,9 +187,9 @@ test('paper cards are keyed by keyboard alone; no return and a penalty are ruled
   await expect(page.locator('.card-states a').first()).toBeHidden()
   await page.setViewportSize({ width: 1280, height: 900 })
 
-  // The first card: ten with 0, one more with +, no score with N, the total of the paper finds what is open.
+  // The first card: ten with T, one more with +, no score with 0, the total of the paper finds what is open.
   await page.locator('[data-place="0"]').focus()
-  for (const key of ['0', '+', 'n', ...'4554554']) await page.keyboard.press(key)
+  for (const key of ['t', '+', '0', ...'4554554']) await page.keyboard.press(key)
   await expect(page.locator('[data-place="0"]')).toHaveValue('11')
   await expect(page.locator('[data-place="1"]')).toHaveValue('–')
   await expect(page.getByRole('button', { name: 'Take in: 9 holes to key' })).toBeVisible()

@@ -8,6 +8,7 @@ import {
   readKeyed,
   runOf,
   shownKeyed,
+  wantsBeforeEnter,
 } from '@/app/desk/[society]/days/[day]/returns/keying'
 
 const empty = () => beginKeying(Array.from({ length: 18 }, () => null))
@@ -21,8 +22,10 @@ describe('keying a card', () => {
     expect(now.at).toBe(2)
   })
 
-  it('writes ten with 0, and one more with + on the hole just written', () => {
-    const now = keyed(['0', '+', '+', '3'])
+  it('writes ten with T or *, and one more with + on the hole just written', () => {
+    expect(keyed(['*']).scores[0]).toBe(10)
+    expect(keyed(['9', '+']).scores[0]).toBe(10)
+    const now = keyed(['t', '+', '+', '3'])
     expect(now.scores.slice(0, 2)).toEqual([12, 3])
   })
 
@@ -31,9 +34,9 @@ describe('keying a card', () => {
     expect(pressed(begun, '+')?.scores[4]).toBe(8)
   })
 
-  it('writes no score with N and takes it back with Backspace', () => {
-    const now = keyed(['n'])
-    expect(now.scores[0]).toBe('x')
+  it('writes no score with 0, X or N and takes it back with Backspace', () => {
+    for (const key of ['0', 'x', 'X', 'n']) expect(keyed([key]).scores[0]).toBe('x')
+    const now = keyed(['0'])
     const back = pressed(now, 'Backspace')
     expect(back?.scores[0]).toBeNull()
     expect(back?.at).toBe(0)
@@ -78,7 +81,18 @@ describe('keying a card', () => {
 
   it('reads back what it shows', () => {
     for (const score of [1, 9, 10, 30, 'x', null] as const) expect(readKeyed(shownKeyed(score))).toBe(score)
-    for (const text of ['0', '31', 'five', '1.5', '-3']) expect(readKeyed(text)).toBe('unreadable')
+    expect(readKeyed('0')).toBe('x')
+    for (const text of ['31', 'five', '1.5', '-3']) expect(readKeyed(text)).toBe('unreadable')
+  })
+})
+
+describe('Enter', () => {
+  it('says which hole is open, and asks once about a total that differs', () => {
+    expect(wantsBeforeEnter(runOf([4, null, 5]), null)).toContain('Hole 2 has no figure')
+    expect(wantsBeforeEnter(runOf([null, null, 5]), 9)).toContain('the first is hole 1')
+    expect(wantsBeforeEnter(runOf([4, 5]), 10)).toContain('The paper says 10, and 9 is keyed')
+    expect(wantsBeforeEnter(runOf([4, 5]), 9)).toBeNull()
+    expect(wantsBeforeEnter(runOf([4, 'x']), null)).toBeNull()
   })
 })
 

@@ -22,8 +22,8 @@ const MOST = 30
 export function pressed(now: Keying, key: string): Keying | null {
   const end = now.scores.length - 1
   if (/^[1-9]$/.test(key)) return wrote(now, Number(key))
-  if (key === '0') return wrote(now, 10)
-  if (key === 'n' || key === 'N') return wrote(now, 'x')
+  if (/^[0xXnN]$/.test(key)) return wrote(now, 'x')
+  if (/^[tT*]$/.test(key)) return wrote(now, 10)
   if (key === '+' || key === '=') return oneMore(now)
   if (key === 'ArrowLeft') return { ...now, at: Math.max(0, now.at - 1) }
   if (key === 'ArrowRight') return { ...now, at: Math.min(end, now.at + 1) }
@@ -53,7 +53,7 @@ function oneMore(now: Keying): Keying {
 export function readKeyed(text: string): WrittenScore | 'unreadable' {
   const clean = text.trim().toLowerCase()
   if (clean === '') return null
-  if (['n', 'x', '-', '–', 'nr'].includes(clean)) return 'x'
+  if (['0', 'n', 'x', '-', '–', 'nr'].includes(clean)) return 'x'
   const strokes = /^\d{1,2}$/.test(clean) ? Number(clean) : 0
   return strokes >= 1 && strokes <= MOST ? strokes : 'unreadable'
 }
@@ -75,6 +75,16 @@ export function runOf(scores: readonly WrittenScore[], from = 0, to = scores.len
     keyed: part.filter((score) => score !== null).length,
     open: part.flatMap((score, place) => (score === null ? [from + place + 1] : [])),
   }
+}
+
+/** Enter: what still stands between the keyed card and taking it in, in a sentence; null when nothing does. */
+export function wantsBeforeEnter(run: Run, paper: number | null): string | null {
+  const { open, gross } = run
+  if (open.length === 1) return `Hole ${open[0]} has no figure yet. No score is 0 or X.`
+  if (open.length > 1)
+    return `${open.length} holes have no figure yet, the first is hole ${open[0]}. No score is 0 or X.`
+  if (paper === null || paper === gross) return null
+  return `The paper says ${paper}, and ${gross} is keyed. Look again, or press Enter once more to take it in as keyed.`
 }
 
 /** What the total on the paper says about what was keyed. */

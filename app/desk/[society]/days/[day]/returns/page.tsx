@@ -79,6 +79,7 @@ export default async function Returns({ params, searchParams }: Props) {
                 view={view}
                 where={{ society, day }}
                 rule={asked.rule}
+                begin={asked.card !== undefined && asked.rule === undefined && asked.ruled === undefined}
                 hasMatches={found.value.record.competitions.some((one) => formatIn(one)?.isMatch ?? false)}
               />
             ) : (
@@ -110,10 +111,11 @@ interface CardProps {
   readonly view: ReturnsView
   readonly where: { readonly society: string; readonly day: string }
   readonly rule: string | undefined
+  readonly begin: boolean
   readonly hasMatches: boolean
 }
 
-function OneCard({ card, view, where, rule, hasMatches }: CardProps) {
+function OneCard({ card, view, where, rule, begin, hasMatches }: CardProps) {
   const shut = card.state === 'taken-in' || view.status === 'closed'
   const ruling = giveRuling.bind(null, where)
   const open = card.holes.filter((hole) => hole.notAgreed)
@@ -147,6 +149,7 @@ function OneCard({ card, view, where, rule, hasMatches }: CardProps) {
         reading={READINGS[view.unit]}
         keep={keepCard.bind(null, where)}
         shut={shut}
+        begin={begin}
       />
       <Signatures card={card} />
       {shut ? null : <InTheWay card={card} />}
