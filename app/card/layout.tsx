@@ -4,6 +4,7 @@ import type { ReactNode } from 'react'
 import './card.css'
 import './card-sheets.css'
 import './card-stop.css'
+import './card-balls.css'
 import './card-sizes.css'
 
 export const metadata: Metadata = {

@@ -9,11 +9,13 @@ import { STABLEFORD_POINTS } from '@/lib/rules/formats/stableford-points'
 import { scoreDay } from '@/lib/rules/score-day'
 import { strokesOnHoles } from '@/lib/rules/strokes/strokes-on-holes'
 import { maximumOn } from '@/lib/rules/values/value-on-hole'
+import { sharedCard } from './card-holders'
 import type { CurrentCard } from './current-card'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
 import { mainReading } from './own-handicaps'
+import { packBalls } from './pack-balls'
 
 export function groupPack(record: DayRecord, group: GroupRecord): CardPack {
   const cards = cardsAsTheyStand(record)
@@ -41,6 +43,7 @@ export function groupPack(record: DayRecord, group: GroupRecord): CardPack {
     dayVersion: record.version,
     play: playNow(record.playStops),
     ...howItCounts(record, group),
+    ...packBalls(record, group),
     ...(record.showsPosition ? { position: positionsOf(record, group) } : {}),
   }
 }
@@ -97,6 +100,7 @@ function packCard(record: DayRecord, entry: EntryRecord, card: CurrentCard, play
     firstName: entry.firstName,
     familyName: entry.familyName,
     guestOf: entry.kind === 'guest' ? entry.hostName : null,
+    ...partnersOf(record, entry.id),
     tee: { name: tee?.name ?? '', gender: tee?.gender ?? entry.gender },
     playingHandicap,
     markerId: kept?.markerId ?? null,
@@ -117,6 +121,12 @@ function packCard(record: DayRecord, entry: EntryRecord, card: CurrentCard, play
       one ? [{ role: one.role, entryId: one.entryId, signedAt: one.signedAt.toISOString() }] : [],
     ),
   }
+}
+
+/** Who plays the same ball: the card is theirs too. */
+function partnersOf(record: DayRecord, entryId: string): Pick<PackCard, 'partners'> {
+  const others = sharedCard(record, entryId)?.entryIds.filter((id) => id !== entryId) ?? []
+  return others.length > 0 ? { partners: others.map((id) => namesOf(record).short(id)) } : {}
 }
 
 /** Each writer's own column, hole by hole; who cleared a hole has nothing on it. */

@@ -24,6 +24,8 @@ export interface PackCard {
   readonly firstName: string
   readonly familyName: string
   readonly guestOf: string | null
+  /** Where a side shares one card: its other players by name. */
+  readonly partners?: readonly string[]
   readonly tee: { readonly name: string; readonly gender: Gender }
   readonly playingHandicap: number
   readonly markerId: string | null
@@ -38,6 +40,23 @@ export interface PackCard {
     readonly entryId: string | null
     readonly signedAt: string
   }[]
+}
+
+/** What is written beside the strokes of a side: whose drives it took, or where its named ball was lost. */
+export interface PackBall {
+  readonly kind: 'drives' | 'named-ball'
+  readonly sideId: string
+  /** The card in this group that it is written beside. */
+  readonly cardId: string
+  readonly name: string
+  /** In the side's order: the named ball goes round by it. */
+  readonly players: readonly { readonly entryId: string; readonly name: string }[]
+  /** Drives each player has to give; null without a minimum. */
+  readonly minimum: number | null
+  /** Entry id of whose drive, hole by hole. */
+  readonly drives: readonly (string | null)[]
+  /** Holes on which the named ball is said to be lost. */
+  readonly lost: readonly number[]
 }
 
 export interface CardPack {
@@ -78,4 +97,6 @@ export interface CardPack {
     readonly of: number
     readonly places: Readonly<Record<string, { readonly place: number; readonly tied: boolean }>>
   }
+  /** Sides in this group about whose ball something is written down. */
+  readonly balls?: readonly PackBall[]
 }

@@ -30,8 +30,26 @@ export const cardSigned = z.strictObject({
   scores: z.array(writtenScore).min(9).max(18),
 })
 
-export const deviceFact = z.discriminatedUnion('kind', [scoreEntered, cardSigned])
+const ofSide = {
+  ...common,
+  /** The side whose ball it is; `cardId` is the card it was written beside. */
+  sideId: z.string().min(1).max(40),
+  hole: z.int().min(1).max(18),
+}
+
+/** Scramble: whose drive the side took on a hole; null takes back what was written. */
+export const driveTaken = z.strictObject({
+  kind: z.literal('drive'),
+  ...ofSide,
+  entryId: z.string().min(1).max(40).nullable(),
+})
+
+/** Yellow ball: the named ball was lost on a hole, or was not after all. */
+export const ballLost = z.strictObject({ kind: z.literal('ball-lost'), ...ofSide, lost: z.boolean() })
+
+export const deviceFact = z.discriminatedUnion('kind', [scoreEntered, cardSigned, driveTaken, ballLost])
 export type DeviceFact = z.infer<typeof deviceFact>
+export type BallFact = Extract<DeviceFact, { kind: 'drive' | 'ball-lost' }>
 
 export const delivery = z.strictObject({
   deviceId: z.string().min(16).max(64),

@@ -10,6 +10,7 @@ import { type KeyCard, keyCard as keySchema } from '@/lib/facts/commands'
 import { type Delivery, type DeliveryAnswer, delivery as schema } from '@/lib/facts/score-fact'
 import { type Ok, ok, type Refused, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
+import { withSides } from '@/lib/store/ball-facts'
 import { versionText } from '@/lib/store/day-versions'
 import {
   addFacts,
@@ -65,7 +66,8 @@ export async function deliverFacts(
     const group = lastSeq === null ? null : await groupSources(tx, actor, touched)
     if (lastSeq === null || !group)
       return refused('no-such-group', 'That group is not in this day any more. Ask the desk for the new start sheet.')
-    const plan = planDelivery(group, inOrder, lastSeq, actor.societyId, device.id, now)
+    const sources = await withSides(tx, actor, inOrder, group)
+    const plan = planDelivery(sources, inOrder, lastSeq, actor.societyId, device.id, now)
     const repeats = await earlierAnswers(tx, device.id, plan.repeats)
     if (plan.lastSeq === lastSeq && !plan.repeats.length) return gap(lastSeq + 1)
     if (plan.lastSeq === lastSeq) {

@@ -2,6 +2,7 @@
 
 import { randomUUID } from 'node:crypto'
 import type { DeviceFact, FactAnswer } from '@/lib/facts/score-fact'
+import type { NewBallFact } from '@/lib/store/ball-facts'
 import type { NewFact, NewSignature, RefusedOnce } from '@/lib/store/score-facts'
 import { afterFact, type GroupCards, type Taken, takeFact } from './take-fact'
 
@@ -11,6 +12,7 @@ export interface DeliveryPlan {
   readonly answers: readonly FactAnswer[]
   readonly facts: readonly NewFact[]
   readonly signatures: readonly NewSignature[]
+  readonly balls: readonly NewBallFact[]
   readonly refused: readonly RefusedOnce[]
   readonly withdraws: readonly { readonly cardId: string; readonly role: 'player' | 'marker' }[]
   readonly handedIn: readonly string[]
@@ -33,6 +35,7 @@ export function planDelivery(
     answers: [] as FactAnswer[],
     facts: [] as NewFact[],
     signatures: [] as NewSignature[],
+    balls: [] as NewBallFact[],
     refused: [] as RefusedOnce[],
     withdraws: [] as DeliveryPlan['withdraws'][number][],
     handedIn: [] as string[],
@@ -85,6 +88,20 @@ export function planDelivery(
         withdrawnAt: null,
       })
       if (taken.handsIn) plan.handedIn.push(cardId)
+    } else if (taken.kind === 'ball' && (fact.kind === 'drive' || fact.kind === 'ball-lost')) {
+      plan.balls.push({
+        ...origin,
+        sideId: fact.sideId,
+        kind: fact.kind,
+        hole: fact.hole,
+        entryId: fact.kind === 'drive' ? fact.entryId : null,
+        lost: fact.kind === 'ball-lost' && fact.lost,
+        writerId: fact.writer,
+        userId: null,
+        writtenAt: new Date(fact.writtenAt),
+        receivedAt: now,
+        late: taken.late !== null,
+      })
     }
   }
   return { ...plan, lastSeq: due - 1 }
@@ -92,6 +109,7 @@ export function planDelivery(
 
 function answerTo(seq: number, taken: Taken): FactAnswer {
   if (taken.kind === 'refused') return { seq, answer: 'refused', code: taken.code, sentence: taken.sentence }
-  if (taken.kind === 'score' && taken.late !== null) return { seq, answer: 'late', sentence: taken.late }
+  if ((taken.kind === 'score' || taken.kind === 'ball') && taken.late !== null)
+    return { seq, answer: 'late', sentence: taken.late }
   return { seq, answer: 'received' }
 }

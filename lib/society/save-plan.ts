@@ -2,6 +2,7 @@
 
 import 'server-only'
 import type { DayStatus } from '@/lib/facts/day-record'
+import { addBallFacts } from '@/lib/store/ball-facts'
 import type { Tx } from '@/lib/store/client'
 import {
   addFacts,
@@ -32,10 +33,11 @@ export async function savePlan(
   for (const { cardId, role } of plan.withdraws) await withdrawSignatures(tx, cardId, role, now)
   await addFacts(tx, plan.facts)
   await addSignatures(tx, plan.signatures)
+  await addBallFacts(tx, dayId, plan.balls)
   await addRefused(tx, plan.refused)
   for (const cardId of plan.handedIn) await handInCard(tx, societyId, cardId)
   if (!(await moveDevice(tx, deviceId, lastSeq, plan.lastSeq)))
     throw new Error(`The number of ${deviceId} moved inside the transaction.`)
-  if (!plan.facts.length && !plan.signatures.length) return null
+  if (!plan.facts.length && !plan.signatures.length && !plan.balls.length) return null
   return moveScores(tx, dayId, status === 'frozen' && plan.facts.some((fact) => !fact.late))
 }

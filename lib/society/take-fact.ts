@@ -3,7 +3,7 @@
 
 import { type CurrentCard, currentCard } from '@/lib/boards/current-card'
 import type { CardRecord, DayStatus, FactRecord, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
-import type { DeviceFact } from '@/lib/facts/score-fact'
+import type { BallFact, DeviceFact } from '@/lib/facts/score-fact'
 
 /** The cards of one group as the book has them, moved on fact by fact while a delivery is taken. */
 export interface GroupCards {
@@ -15,6 +15,8 @@ export interface GroupCards {
   readonly facts: readonly FactRecord[]
   readonly rulings: readonly RulingRecord[]
   readonly signatures: readonly SignatureRecord[]
+  /** Sides with somebody in the group; read only when a ball is written about. */
+  readonly sides?: readonly { readonly id: string; readonly entryIds: readonly string[] }[]
 }
 
 type Role = SignatureRecord['role']
@@ -22,6 +24,7 @@ type Role = SignatureRecord['role']
 export type Taken =
   | { readonly kind: 'score'; readonly late: string | null; readonly withdraws: readonly Role[] }
   | { readonly kind: 'signature'; readonly entryId: string; readonly handsIn: boolean }
+  | { readonly kind: 'ball'; readonly late: string | null }
   | { readonly kind: 'refused'; readonly code: string; readonly sentence: string }
 
 export function takeFact(group: GroupCards, fact: DeviceFact): Taken {
@@ -30,11 +33,31 @@ export function takeFact(group: GroupCards, fact: DeviceFact): Taken {
     return no('card-not-in-group', 'That card is not in this group. Open the group it belongs to, or tell the desk.')
   if (!group.entryIds.includes(fact.writer))
     return no('writer-not-in-group', 'Whoever wrote that does not play in this group. Say on the card who you are.')
+  if (fact.kind === 'drive' || fact.kind === 'ball-lost') return takeBall(group, card, fact)
   const now = currentCard({ card, ...group })
   return fact.kind === 'score' ? takeScore(group, card, now, fact) : takeSignature(group, card, now, fact)
 }
 
 const no = (code: string, sentence: string): Taken => ({ kind: 'refused', code, sentence })
+
+/** A drive or a lost ball goes with the card it was written beside: late where a score would be. */
+function takeBall(group: GroupCards, card: CardRecord, fact: BallFact): Taken {
+  if (fact.hole > group.holes)
+    return no('no-such-hole', `This round has ${group.holes} holes; there is no hole ${fact.hole}.`)
+  const side = group.sides?.find((one) => one.id === fact.sideId)
+  if (!side)
+    return no(
+      'side-not-in-group',
+      'That side is not in this group any more. Look at the card as it is now, or tell the desk.',
+    )
+  if (fact.kind === 'drive' && fact.entryId !== null && !side.entryIds.includes(fact.entryId))
+    return no('not-of-the-side', 'Whose drive that was does not play in this side.')
+  const closed = whyClosed(group.status, card)
+  return {
+    kind: 'ball',
+    late: closed && `${closed} What was written is kept as a late fact for the desk and does not count by itself.`,
+  }
+}
 
 /** Null while scores still count on the card. */
 export function whyClosed(status: DayStatus, card: Pick<CardRecord, 'state'>): string | null {
@@ -159,5 +182,6 @@ export function afterFact(group: GroupCards, fact: DeviceFact, taken: Taken, now
         : group.cards,
     }
   }
+  if (taken.kind === 'ball') return group
   throw new Error(`A ${fact.kind} cannot be taken as a ${taken.kind}.`)
 }

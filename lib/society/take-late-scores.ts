@@ -7,6 +7,7 @@ import type { Actor } from '@/lib/facts/actor'
 import { takeLateScores as schema } from '@/lib/facts/commands'
 import { ok, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
+import { withSides } from '@/lib/store/ball-facts'
 import { versionText } from '@/lib/store/day-versions'
 import { groupOfPhone, heldFacts } from '@/lib/store/phones'
 import { groupSources, takeDevice } from '@/lib/store/score-facts'
@@ -48,7 +49,8 @@ export async function takeLateScores(
       return refused('nothing-held', 'Everything that phone brought has been taken in already.')
     const group = await groupSources(tx, { societyId, dayId, groupId }, new Set(facts.map((fact) => fact.cardId)))
     if (!group) return notFound('group')
-    const plan = planDelivery(group, facts, lastSeq, societyId, deviceId, now)
+    const sources = await withSides(tx, { dayId, groupId }, facts, group)
+    const plan = planDelivery(sources, facts, lastSeq, societyId, deviceId, now)
     // A number is missing before the first one: the phone had more to say before this than it brought.
     if (plan.answers.length === 0)
       return refused('nothing-held', 'That phone has not brought its first scores yet. They come when it looks again.')

@@ -1,6 +1,7 @@
 import 'server-only'
 import type { CardRecord, DayStatus, FactRecord, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
 import type { DeviceFact, FactAnswer, WrittenScore } from '@/lib/facts/score-fact'
+import { lateBalls } from './ball-facts'
 import type { Tx } from './client'
 import { factsOf, rulingsOf, signaturesOf } from './day-cards'
 
@@ -56,10 +57,12 @@ export async function earlierAnswers(
   if (!seqs.length) return new Map()
   const where = { deviceId, seq: { in: [...seqs] } }
   const late = await tx.scoreFact.findMany({ where: { ...where, late: true }, select: { seq: true } })
+  const lateToo = await lateBalls(tx, deviceId, seqs)
   const refused = await tx.refusedFact.findMany({ where, select: { seq: true, code: true, sentence: true } })
   const takenIn = await takenAfterEnd(tx, deviceId, refused)
   const answers = new Map<number, FactAnswer>(seqs.map((seq) => [seq, { seq, answer: 'received' }]))
-  for (const { seq } of late) answers.set(seq, { seq, answer: 'late', sentence: LATE_BEFORE })
+  for (const seq of [...late.map((one) => one.seq), ...lateToo])
+    answers.set(seq, { seq, answer: 'late', sentence: LATE_BEFORE })
   for (const one of refused) if (!takenIn.has(one.seq)) answers.set(one.seq, { ...one, answer: 'refused' })
   return answers
 }

@@ -98,7 +98,9 @@ export function contradictions(
     const written =
       draft.kind === 'score'
         ? `score ${draft.cardId} ${draft.writer} ${draft.hole} ${draft.score}`
-        : `signature ${draft.cardId} ${draft.writer} ${draft.role} ${JSON.stringify(draft.scores)}`
+        : draft.kind === 'signature'
+          ? `signature ${draft.cardId} ${draft.writer} ${draft.role} ${JSON.stringify(draft.scores)}`
+          : `${draft.kind} ${draft.sideId} ${draft.hole}`
     const there = lines.get(seq) ?? []
     lines.delete(seq)
     const fact = kept[at]

@@ -59,7 +59,20 @@ export class FakeServer {
     return { seq: fact.seq, answer: 'received' }
   }
 
+  private ballsAfter(fact: Extract<DeviceFact, { kind: 'drive' | 'ball-lost' }>): NonNullable<CardPack['balls']> {
+    return (this.pack.balls ?? []).map((ball) => {
+      if (ball.sideId !== fact.sideId) return ball
+      if (fact.kind === 'drive') return { ...ball, drives: ball.drives.with(fact.hole - 1, fact.entryId) }
+      const others = ball.lost.filter((hole) => hole !== fact.hole)
+      return { ...ball, lost: fact.lost ? [...others, fact.hole] : others }
+    })
+  }
+
   private change(card: PackCard, fact: DeviceFact): void {
+    if (fact.kind === 'drive' || fact.kind === 'ball-lost') {
+      this.pack = { ...this.pack, scoreVersion: this.pack.scoreVersion + 1, balls: this.ballsAfter(fact) }
+      return
+    }
     const changed: PackCard =
       fact.kind === 'score'
         ? {

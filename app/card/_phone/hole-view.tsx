@@ -11,6 +11,7 @@ import { HoleFoot } from './hole-foot'
 import { HoleHead } from './hole-head'
 import { headingsOf, noScoreEndsTheCard } from './reading'
 import { ScoreRow } from './score-row'
+import { SideBalls } from './side-ball'
 import type { Place } from './use-place'
 
 interface Props {
@@ -97,6 +98,7 @@ export function HoleView({ pack, now, book, holder, hole, go, refuse }: Props) {
             />
           ) : null
         })}
+        <SideBalls now={now} book={book} hole={hole} refuse={refuse} />
       </form>
       <HoleFoot
         pack={pack}

@@ -39,6 +39,7 @@ export function ScoreRow(props: Props) {
       <button type="button" className="c-name" aria-haspopup="dialog" disabled={closed} onClick={onPad}>
         <span id={id}>
           <b>{card.card.firstName}</b> {card.card.familyName}
+          {card.card.partners ? <span className="c-partners">with {card.card.partners.join(', ')}</span> : null}
         </span>
         <Dots strokes={strokesIn(reading, line)} />
         <span className="c-said">

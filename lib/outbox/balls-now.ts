@@ -1,0 +1,23 @@
+// A side's ball as this phone knows it: the pack, with this phone's own facts laid over it. The newest fact of a hole
+// counts, whoever wrote it.
+
+import type { CardPack, PackBall } from '@/lib/facts/card-pack'
+import { notInPack } from './card-now'
+import type { KeptFact } from './kept-fact'
+
+export function ballsNow(pack: CardPack, facts: readonly KeptFact[]): readonly PackBall[] {
+  const balls = pack.balls ?? []
+  if (balls.length === 0) return []
+  const fresh = notInPack(pack, facts)
+  return balls.map((ball) => {
+    const drives = [...ball.drives]
+    const lost = new Set(ball.lost)
+    for (const { fact } of fresh) {
+      if (fact.kind === 'drive' && fact.sideId === ball.sideId) drives[fact.hole - 1] = fact.entryId
+      if (fact.kind !== 'ball-lost' || fact.sideId !== ball.sideId) continue
+      if (fact.lost) lost.add(fact.hole)
+      else lost.delete(fact.hole)
+    }
+    return { ...ball, drives, lost: [...lost].sort((a, b) => a - b) }
+  })
+}
