@@ -29,7 +29,7 @@ export function namesOf(record: Pick<DayRecord, 'entries' | 'competitions'>): Na
   const short = (id: string) => {
     const entry = entries.get(id)
     if (!entry) return 'unknown'
-    return (families.get(entry.familyName) ?? 0) > 1 ? fullOf(entry) : entry.familyName
+    return entry.shownInFull || (families.get(entry.familyName) ?? 0) > 1 ? fullOf(entry) : entry.familyName
   }
   const sideName = (id: string) => {
     const side = sides.get(id)

@@ -51,6 +51,8 @@ export interface EntryRecord {
   readonly frozen: boolean
   readonly handicapSource: 'home-club' | 'society' | 'claimed'
   readonly enteredAt: Date
+  /** True when the name stands in for another: it is never cut to the family name. */
+  readonly shownInFull?: boolean
   /** The society's words for the person: frozen into the day, or the present ones before the freeze. */
   readonly labels?: readonly string[]
 }

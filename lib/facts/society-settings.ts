@@ -19,10 +19,8 @@ export const retention = z.strictObject({
   guestsContact: days(0, 3650).default(90),
   /** Names of guests become initials everywhere, after the last day they played. Null: they stay. */
   guestsNames: days(30, 7300).nullable().default(null),
-  /** Phones that kept cards, after they were last heard of. */
-  devices: days(30, 3650).default(400),
-  /** What phones sent and the book refused. */
-  refusedFacts: days(30, 3650).default(400),
+  /** The private page of whoever has left, after the last day as a member. */
+  leaversPage: days(0, 3650).default(90),
 })
 
 export const societySettings = z.strictObject({

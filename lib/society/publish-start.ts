@@ -5,10 +5,12 @@ import { startSheetOf } from '@/lib/boards/start-sheet'
 import type { StartSheet } from '@/lib/boards/views'
 import type { Actor } from '@/lib/facts/actor'
 import { renewGroupLink as renewSchema, publishStart as schema } from '@/lib/facts/commands'
+import type { DayRecord } from '@/lib/facts/day-record'
 import { ok, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
 import { readDayRecord } from '@/lib/store/day-record'
 import { renewLink, setCodesUntil } from '@/lib/store/groups'
+import { today } from '@/lib/store/settings'
 import { groupInWords } from '@/lib/store/subjects'
 import { write } from '@/lib/store/write'
 import { changeOfDay, type DayRefusals } from './day-change'
@@ -16,6 +18,7 @@ import { codesUntil } from './day-clock'
 import { deskOnly, notFound } from './desk-only'
 import { cardsAfterChange } from './entry-list'
 import { parseInput } from './parse-input'
+import { recordForEverybody } from './shown-to-everybody'
 
 type Refusals = 'not-frozen' | 'no-groups' | 'without-group' | 'alone-in-group' | 'published-already'
 
@@ -105,9 +108,21 @@ export async function startSheet(
 export async function publicStartSheet(
   societySlug: string,
   daySlug: string,
+  now: Date = new Date(),
 ): Promise<Result<StartSheet, 'no-such-day' | 'not-published'>> {
   const day = await readDayRecord({ societySlug, daySlug })
   if (!day) return refused('no-such-day', 'There is no such day on this fixture card.')
   if (day.startPublishedAt === null) return refused('not-published', 'The start sheet is not out yet.')
-  return ok(startSheetOf(day, { withCodes: false }))
+  const sheet = startSheetOf(await recordForEverybody(day), { withCodes: false })
+  return ok(today(now) > day.date ? withoutClaims(day, sheet) : sheet)
+}
+
+/** What a host said of a guest's handicap served for the day: afterwards it is nobody's business. */
+function withoutClaims(day: DayRecord, sheet: StartSheet): StartSheet {
+  const guests = new Set(day.entries.filter((entry) => entry.handicapSource === 'claimed').map((entry) => entry.id))
+  const groups = sheet.groups.map((group) => ({
+    ...group,
+    players: group.players.map((player) => (guests.has(player.entryId) ? { ...player, figure: '–' } : player)),
+  }))
+  return { ...sheet, groups }
 }

@@ -10,6 +10,7 @@ import { versionText } from '@/lib/store/day-versions'
 import { fixturesOf } from '@/lib/store/fixtures'
 import { type SheetKept, sheetById, sheetsOf } from '@/lib/store/publications'
 import { boardNow, keepSnapshot } from '@/lib/store/snapshots'
+import { recordForEverybody, sheetForEverybody } from './shown-to-everybody'
 
 export type NoSuchDay = 'no-such-society' | 'no-such-day'
 
@@ -53,7 +54,7 @@ async function count(societyId: string, dayId: string): Promise<CountedBoard> {
   const record = await readDayRecord({ societyId, dayId })
   if (!record) throw new Error(`Day ${dayId} went away while its board was counted.`)
   const countedAt = new Date()
-  const board = boardOf(record, countedAt)
+  const board = boardOf(await recordForEverybody(record), countedAt)
   const text = JSON.stringify(board)
   // Facts may have come while we counted: the snapshot carries the version it was counted from, not the newest one.
   await keepSnapshot({
@@ -82,10 +83,15 @@ export async function fixtures(slug: string): Promise<Result<FixtureCard, 'no-su
     rows.days.map(async ({ sheet, ...day }) => ({
       ...day,
       published: sheet?.number ?? null,
-      winner: sheet && (await winnerOnSheet(sheet.id)),
+      winner: sheet && (await winnerForEverybody(slug, day.slug, sheet.id)),
     })),
   )
   return ok(fixtureCard({ ...rows, days }))
+}
+
+async function winnerForEverybody(slug: string, daySlug: string, sheetId: string): Promise<Winner | null> {
+  const winner = await winnerOnSheet(sheetId)
+  return winner && sheetForEverybody(slug, winner, daySlug)
 }
 
 // A sheet never changes: its winner is read from it once.
@@ -119,7 +125,7 @@ export async function resultSheet(
   if (!sheets.all.length) return refused('not-published', 'The result of this day is not published yet.')
   if (!sheets.one) return refused('no-such-sheet', `There is no sheet ${number} of this day.`)
   return ok({
-    sheet: sheetOf(sheets.one),
+    sheet: await sheetForEverybody(slug, sheetOf(sheets.one), daySlug),
     sheets: sheets.all.map(({ publishedAt, ...one }) => ({ ...one, publishedAt: publishedAt.toISOString() })),
   })
 }

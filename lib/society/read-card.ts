@@ -2,6 +2,7 @@
 
 import 'server-only'
 import { cardWorkingOf } from '@/lib/boards/card-working'
+import { type CardRead, cardReadAs } from '@/lib/boards/card-read-as'
 import { matchSheetOf } from '@/lib/boards/match-sheet'
 import { playerCardOf } from '@/lib/boards/player-card'
 import type { CardWorking, MatchSheet, PlayerCard } from '@/lib/boards/views'
@@ -10,6 +11,7 @@ import { ok, type Refused, type Result, refused } from '@/lib/result'
 import { zoneOfInstallation } from '@/lib/store/settings'
 import { noSuchDay } from './read-board'
 import { recordAtVersion } from './record-at-version'
+import { recordForEverybody } from './shown-to-everybody'
 
 type NoCard = 'no-such-day' | 'no-such-card'
 
@@ -33,8 +35,22 @@ export async function matchOf(
   daySlug: string,
   a: string,
   b: string,
+  /** Their partners, for any four cards as a four-ball. */
+  partners?: { readonly a: string; readonly b: string },
 ): Promise<Result<MatchSheet, NoCard>> {
-  return ofDay(slug, daySlug, (record) => matchSheetOf(record, a, b))
+  return ofDay(slug, daySlug, (record) =>
+    partners ? matchSheetOf(record, [a, partners.a], [b, partners.b]) : matchSheetOf(record, [a], [b]),
+  )
+}
+
+/** A card as if the day had been played under another format. */
+export async function readCardAs(
+  slug: string,
+  daySlug: string,
+  entryId: string,
+  as: { readonly format: string; readonly hole?: number },
+): Promise<Result<CardRead, NoCard>> {
+  return ofDay(slug, daySlug, (record) => cardReadAs(record, entryId, as.format, as.hole ?? null))
 }
 
 async function ofDay<T>(
@@ -44,7 +60,7 @@ async function ofDay<T>(
 ): Promise<Result<T, NoCard>> {
   const record = await recordAtVersion(slug, daySlug)
   if (!record) return noSuchDay()
-  const found = find(record)
+  const found = find(await recordForEverybody(record))
   return found === null ? noSuchCard() : ok(found)
 }
 

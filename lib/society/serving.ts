@@ -7,6 +7,7 @@ import { notReady, nowStopping } from '@/lib/store/ready'
 import { settingsOfInstallation } from '@/lib/store/settings'
 import { settleBook } from '@/lib/store/stop'
 import { scheduledCopy } from './keep-copies'
+import { carryOutRetention } from './keep-privacy'
 import { logRequests } from './request-log'
 
 const FIRST_LOOK = 60_000
@@ -21,6 +22,7 @@ export function beginServing(): void {
   holdBook(bookFile())
   logRequests()
   setTimeout(lookForCopy, FIRST_LOOK).unref()
+  setTimeout(lookForRetention, FIRST_LOOK / 2).unref()
   for (const signal of ['SIGTERM', 'SIGINT'] as const)
     process.once(signal, () => {
       nowStopping()
@@ -45,6 +47,18 @@ async function lookForCopy(): Promise<void> {
     logFault('the scheduled copy', cause)
   }
   setTimeout(lookForCopy, NEXT_LOOK).unref()
+}
+
+const A_DAY = 86_400_000
+
+async function lookForRetention(): Promise<void> {
+  try {
+    const { takenOut } = await carryOutRetention()
+    if (takenOut > 0) logEvent('retention carried out')
+  } catch (cause) {
+    logFault('carrying out the retention', cause)
+  }
+  setTimeout(lookForRetention, A_DAY).unref()
 }
 
 /** For whoever watches the server: can it do its work? */

@@ -55,10 +55,17 @@ function stillOpen(group: GroupBehind | null, now: Date) {
   return null
 }
 
-export async function memberOf(pageKey: string): Promise<Result<Extract<Actor, { kind: 'member' }>, 'no-such-page'>> {
+export async function memberOf(
+  pageKey: string,
+  headers?: Headers,
+): Promise<Result<Extract<Actor, { kind: 'member' }>, 'no-such-page'>> {
   const person = await personOfPageKey(pageKey)
-  if (!person) return refused('no-such-page', 'That link leads to no page. Ask the secretary for your link.')
-  return ok({ kind: 'member', ...person })
+  if (!person)
+    return refused(
+      'no-such-page',
+      'This link has ended, or it was not copied whole. Ask the secretary for the new one.',
+    )
+  return ok({ kind: 'member', ...person, ...(headers ? { from: cameFrom(headers) } : {}) })
 }
 
 /** The group behind a typed code such as "fern 5604". `from` is the caller's address: tries from one place are counted. */

@@ -1,5 +1,6 @@
 import 'server-only'
 import { book } from './client'
+import { isEndedKey } from './privacy'
 
 export interface GroupBehind {
   readonly groupId: string
@@ -56,6 +57,7 @@ function behind(
 }
 
 export async function personOfPageKey(pageKey: string): Promise<{ societyId: string; personId: string } | null> {
+  if (isEndedKey(pageKey)) return null
   const person = await book().person.findUnique({ where: { pageKey }, select: { id: true, societyId: true } })
   return person ? { societyId: person.societyId, personId: person.id } : null
 }

@@ -38,7 +38,3 @@ export async function endSessionsOf(
   })
   return ended.count
 }
-
-export async function forgetSessions(tx: Tx, before: Date): Promise<number> {
-  return (await tx.session.deleteMany({ where: { expiresAt: { lt: before } } })).count
-}

@@ -184,7 +184,8 @@ describe('sessions', () => {
     expect(await endOwnSessions(here, { sessionId: gone.sessionId })).toMatchObject({ code: 'not-found' })
     got(await endOwnSessions(here, 'others'))
     expect(got(await ownAccount(here)).sessions).toHaveLength(1)
-    const session = await book.session.findFirstOrThrow({ where: { userId: petra.userId } })
+    await enter('freya@example.org')
+    const session = await book.session.findFirstOrThrow({ where: { userId: { not: other.userId } } })
     expect(await endOwnSessions(here, { sessionId: session.id })).toMatchObject({ code: 'not-found' })
   })
 

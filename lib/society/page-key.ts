@@ -1,0 +1,62 @@
+// The private link of a member's own page: renewed by the desk or by the member, or ended by the desk.
+
+import 'server-only'
+import type { Actor } from '@/lib/facts/actor'
+import { personOfPage as schema } from '@/lib/facts/privacy-commands'
+import { ok, type Result } from '@/lib/result'
+import { recordAct } from '@/lib/store/acts'
+import type { Tx } from '@/lib/store/client'
+import { personIn } from '@/lib/store/people'
+import { changePageKey } from '@/lib/store/privacy'
+import { write } from '@/lib/store/write'
+import { mayNot } from './acts'
+import { deskOnly, notFound } from './desk-only'
+import { parseInput } from './parse-input'
+
+type Refusals = 'not-allowed' | 'not-understood' | 'not-found'
+
+/** The link is told once, to be handed over; the old one has ended. */
+export async function renewPageKey(
+  actor: Actor,
+  input: { readonly personId: string },
+  now: Date = new Date(),
+): Promise<Result<{ readonly path: string }, Refusals>> {
+  const no = mayNot(actor, 'renew-page-key')
+  if (no) return no
+  const read = parseInput(schema, input)
+  if (!read.ok) return read
+  const { personId } = read.value
+  if (actor.kind !== 'officer' && actor.kind !== 'member') return notFound('person')
+  if (actor.kind === 'member' && actor.personId !== personId) return notFound('person')
+  return write<Result<{ path: string }, 'not-found'>>(async (tx) => {
+    const key = await changePageKey(tx, actor.societyId, personId, 'new')
+    if (key === null) return notFound('person')
+    await told(tx, actor, actor.societyId, personId, 'renewed, the old one ended', now)
+    return ok({ path: `/member/${key}` })
+  })
+}
+
+export async function endPageKey(
+  actor: Actor,
+  input: { readonly personId: string },
+  now: Date = new Date(),
+): Promise<Result<void, Refusals>> {
+  const officer = deskOnly(actor, 'renew-page-key')
+  if (!officer.ok) return officer
+  const read = parseInput(schema, input)
+  if (!read.ok) return read
+  const { societyId } = officer.value
+  const { personId } = read.value
+  return write<Result<void, 'not-found'>>(async (tx) => {
+    if ((await changePageKey(tx, societyId, personId, 'ended')) === null) return notFound('person')
+    await told(tx, actor, societyId, personId, 'ended', now)
+    return ok()
+  })
+}
+
+async function told(tx: Tx, actor: Actor, societyId: string, personId: string, what: string, now: Date) {
+  const person = await personIn(tx, societyId, personId)
+  const subject = person ? `${person.firstName} ${person.familyName}` : personId
+  const record = { subject, subjectId: personId, after: { 'Link of the own page': what } }
+  await recordAct(tx, actor, { act: 'renew-page-key', area: 'access', ...record }, now)
+}
