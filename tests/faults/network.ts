@@ -91,6 +91,8 @@ export class Network {
   async send({ path, init }: Asked, headers: Record<string, string> = {}): Promise<Response> {
     const response = await fetch(`${this.server.base}${path}`, {
       ...init,
+      // The phone's patience is no part of this: a slow machine must not change what a seed does.
+      signal: null,
       headers: { ...(init.headers as Record<string, string>), ...headers },
     })
     const text = await response.text()

@@ -1,10 +1,24 @@
 // Starts, kills and starts again the server of server.ts, bundled once a test file so that a new life costs no compiling.
 import { type ChildProcess, fork } from 'node:child_process'
 import { once } from 'node:events'
+import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { build } from 'esbuild'
+import { build, type Plugin } from 'esbuild'
 import { FOLDER } from '../setup/book'
 import type { Said } from './server'
+
+/** The engine is written into a script as text of four megabytes: read from a file it need not be parsed at every start. */
+const engineBeside = (folder: string): Plugin => ({
+  name: 'engine-beside',
+  setup(bundler) {
+    bundler.onLoad({ filter: /wasm-base64\.mjs$/ }, async ({ path }) => {
+      const { wasm } = (await import(path)) as { wasm: string }
+      const file = join(folder, 'engine.wasm')
+      writeFileSync(file, Buffer.from(wasm, 'base64'))
+      return { contents: `import { readFileSync } from 'node:fs'; export const wasm = readFileSync('${file}')` }
+    })
+  },
+})
 
 export async function bundledServer(name: string): Promise<string> {
   const outfile = join(process.env[FOLDER]!, `${name}.mjs`)
@@ -18,6 +32,7 @@ export async function bundledServer(name: string): Promise<string> {
     conditions: ['react-server'],
     external: ['better-sqlite3', 'pino', 'exceljs'],
     banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" },
+    plugins: [engineBeside(process.env[FOLDER]!)],
     logLevel: 'error',
   })
   return outfile
