@@ -18,7 +18,7 @@ async function from(): Promise<string> {
 export async function openByCode(_before: CodeState, form: FormData): Promise<CodeState> {
   const typed = form.get('code')
   const code = typeof typed === 'string' ? typed.slice(0, 60) : ''
-  if (!code.trim()) return { code, sentence: 'Type the code first: a word and four figures.' }
+  if (!code.trim()) return { code, sentence: 'Type the code first: a word and six figures.' }
   const found = await groupLinkOfCode(code, await from())
   if (!found.ok) return { code, sentence: found.sentence }
   redirect(`/card/${encodeURIComponent(found.value.linkKey)}`)

@@ -11,8 +11,7 @@ export default function CodePage() {
       <p className="sc second">The card</p>
       <h1 id="code-title">Type your group’s code</h1>
       <p>
-        It stands beside your group on the start sheet: a word and four figures. Scanning the square there does the
-        same.
+        It stands beside your group on the start sheet: a word and six figures. Scanning the square there does the same.
       </p>
       <CodeForm open={openByCode} />
       <CardsHere />

@@ -2,13 +2,16 @@
 
 import type { Actor } from '@/lib/facts/actor'
 import { ok, type Result, refused } from '@/lib/result'
-import { mayTry } from '@/lib/store/attempts'
+import { mayTry, wasTried } from '@/lib/store/attempts'
 import { type GroupBehind, groupOfCode, groupOfLink, personOfPageKey } from '@/lib/store/keys'
 import { type DeskOf, desksOfUser } from '@/lib/store/officers'
 import { cameFrom } from './came-from'
 import { signedInUser } from './sign-in'
 
 const CODE_TRIES = 30
+// Wrong codes from all addresses together: an address is easily made up. Scanning the square works all the same.
+const WRONG_TRIES = 120
+const WRONG_EVERYWHERE = 'wrong codes'
 const CODE_WINDOW = 10 * 60_000
 
 /** Null when nobody is signed in, or somebody without a duty in this society. */
@@ -68,24 +71,29 @@ export async function memberOf(
   return ok({ kind: 'member', ...person, ...(headers ? { from: cameFrom(headers) } : {}) })
 }
 
-/** The group behind a typed code such as "fern 5604". `from` is the caller's address: tries from one place are counted. */
+/** The group behind a typed code such as "fern 560412". `from` is the caller's address: tries from one place are counted. */
 export async function groupLinkOfCode(
   code: string,
   from: string,
   now: Date = new Date(),
 ): Promise<Result<{ linkKey: string }, 'no-such-code' | 'link-ended' | 'too-many-tries'>> {
-  if (!(await mayTry(`code ${from}`, CODE_TRIES, CODE_WINDOW, now)))
+  if (
+    !(await mayTry(`code ${from}`, CODE_TRIES, CODE_WINDOW, now)) ||
+    (await wasTried(WRONG_EVERYWHERE, WRONG_TRIES, CODE_WINDOW, now))
+  )
     return refused('too-many-tries', 'Too many tries. Wait ten minutes, or scan the code on the start sheet.')
   const group = await groupOfCode(plainCode(code))
-  if (!group?.published)
-    return refused('no-such-code', 'No group has that code. It is a word and four figures, as on the start sheet.')
+  if (!group?.published) {
+    await mayTry(WRONG_EVERYWHERE, WRONG_TRIES, CODE_WINDOW, now)
+    return refused('no-such-code', 'No group has that code. It is a word and six figures, as on the start sheet.')
+  }
   const closed = stillOpen(group, now)
   if (closed) return refused('link-ended', closed.sentence)
   return ok({ linkKey: group.linkKey })
 }
 
-/** "Fern5604", "FERN-5604" and "fern  5604" are the code "fern 5604". */
+/** "Fern560412", "FERN-560 412" and "fern  560412" are the code "fern 560412"; sheets of before have four figures. */
 function plainCode(code: string): string {
-  const match = /^([a-z]+)[^a-z0-9]*(\d{4})$/.exec(code.trim().toLowerCase())
-  return match ? `${match[1]} ${match[2]}` : code.trim().toLowerCase()
+  const match = /^([a-z]+)((?:[^a-z0-9]*\d){4,6})$/.exec(code.trim().toLowerCase())
+  return match ? `${match[1]} ${match[2]?.replace(/\D/g, '')}` : code.trim().toLowerCase()
 }

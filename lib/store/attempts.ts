@@ -15,3 +15,9 @@ export async function mayTry(key: string, max: number, windowMs: number, now: Da
     RETURNING "count"`
   return Number(rows[0]?.count ?? 1) <= max
 }
+
+/** Were `max` made already within the window? Counts nothing. */
+export async function wasTried(key: string, max: number, windowMs: number, now: Date): Promise<boolean> {
+  const row = await book().rateLimit.findUnique({ where: { key }, select: { count: true, lastRequest: true } })
+  return row !== null && row.count >= max && Number(row.lastRequest) > now.getTime() - windowMs
+}

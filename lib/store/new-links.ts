@@ -11,6 +11,9 @@ const CODE_WORDS = (
 /** 192 random bits: an address nobody comes upon by trying. */
 export const newLinkKey = (): string => randomBytes(24).toString('base64url')
 
-/** Short, to be typed from paper: "fern 5604". Whoever draws one looks whether it is free. */
+/**
+ * Short, to be typed from paper: "fern 560412", one of 52 million. With the wrong tries that are let through in a day,
+ * somebody who guesses hits one of thirty groups once in three months. Whoever draws one looks whether it is free.
+ */
 export const drawnCode = (): string =>
-  `${CODE_WORDS[randomInt(CODE_WORDS.length)]!} ${String(randomInt(10_000)).padStart(4, '0')}`
+  `${CODE_WORDS[randomInt(CODE_WORDS.length)]!} ${String(randomInt(1_000_000)).padStart(6, '0')}`

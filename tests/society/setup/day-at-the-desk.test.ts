@@ -348,7 +348,7 @@ describe('the draw and the start sheet', () => {
     })
     const desk = got(await startSheet(w.actor, dayId))
     expect(
-      desk.groups.every((group) => /^[a-z]+ \d{4}$/.test(group.code ?? '') && (group.link?.length ?? 0) > 30),
+      desk.groups.every((group) => /^[a-z]+ \d{6}$/.test(group.code ?? '') && (group.link?.length ?? 0) > 30),
     ).toBe(true)
     const open = got(await publicStartSheet('fernbrake', 'spring-cup-2031'))
     expect(open.groups.every((group) => group.code === null && group.link === null)).toBe(true)
