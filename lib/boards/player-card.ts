@@ -3,6 +3,8 @@
 import type { DayRecord } from '@/lib/facts/day-record'
 import { scoreDay } from '@/lib/rules/score-day'
 import { competitionBoard, dayHead } from './board'
+import { formatsToReadAs } from './card-read-as'
+import { chanceInFull } from './chances'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { namesOf } from './entrant-names'
 import { ownReading } from './own-handicaps'
@@ -53,6 +55,7 @@ export function playerCardOf(record: DayRecord, entryId: string): PlayerCard | n
         },
       ]
     }),
+    readableAs: formatsToReadAs(day, entryId),
     rulings: kept ? publicRulings(record, names, kept.id) : [],
     others: record.entries
       .filter((one) => one.status === 'entered' && one.id !== entryId && cards.has(one.id))
@@ -63,6 +66,7 @@ export function playerCardOf(record: DayRecord, entryId: string): PlayerCard | n
 
 /** What this player's row needs to win; where the competition has no bounds, why not. */
 function chanceOf({ chances }: CompetitionBoard, entrant: string): { chance?: string } {
-  const said = chances?.entrants[entrant]?.sentence ?? chances?.note
+  const mine = chances?.entrants[entrant]
+  const said = mine ? chanceInFull(mine) : chances?.note
   return said ? { chance: said } : {}
 }

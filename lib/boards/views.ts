@@ -51,8 +51,12 @@ export interface DivisionBoard {
 export interface EntrantChance {
   readonly first: 'certain' | 'certain-level' | 'possible' | 'out'
   readonly holesLeft: number
-  /** "First place is still possible. 14 points on the six holes left tie with Trevennor, 15 win; …" */
-  readonly sentence: string
+  /** "First place is still possible." */
+  readonly stands: string
+  /** "14 points on the six holes left tie with Trevennor, 15 win; countback would go to Trevennor." Empty when settled. */
+  readonly needed: string
+  /** "At the best 54 points, at the worst 24." Empty when no hole is left. */
+  readonly range: string
 }
 
 export interface BoardChances {
@@ -119,6 +123,8 @@ export interface DayBoard {
   readonly cardsIn: number
   readonly course: readonly { readonly hole: number; readonly par: number; readonly yards: number | null }[]
   readonly groups: readonly GroupOnCourse[]
+  /** Who plays for which team, where the day has teams. */
+  readonly teamLists?: readonly { readonly id: string; readonly name: string; readonly entryIds: readonly string[] }[]
   readonly competitions: readonly CompetitionBoard[]
   /** All the matches of the day together, most points first. */
   readonly teams?: readonly TeamLine[]
@@ -297,6 +303,8 @@ export interface PlayerCard extends DayHead {
     /** What it needs to win, where the committee allows it. */
     readonly chance?: string
   }[]
+  /** Other formats under which the card can be read. */
+  readonly readableAs: readonly { readonly format: string; readonly name: string; readonly family: string }[]
   readonly rulings: ResultSheet['rulings']
   readonly others: readonly { readonly entryId: string; readonly name: string }[]
 }
@@ -335,10 +343,13 @@ export interface MatchSide {
   readonly tee: string
   readonly courseHandicap: number | null
   readonly strokes: number
+  /** Of a side of two the ball that counts on each hole, with its player in `by`. */
   readonly holes: readonly HoleLine[]
+  /** Both balls of a side of two; `entryId` is then the first of them. */
+  readonly partners?: readonly MatchSide[]
 }
 
-/** Any two cards as a match. */
+/** Any two cards as a match, or any four as a four-ball. */
 export interface MatchSheet extends DayHead {
   readonly a: MatchSide
   readonly b: MatchSide

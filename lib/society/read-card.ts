@@ -1,8 +1,8 @@
 // The public readings of one card, and of two cards as a match. Everything is counted from the same record.
 
 import 'server-only'
-import { cardWorkingOf } from '@/lib/boards/card-working'
 import { type CardRead, cardReadAs } from '@/lib/boards/card-read-as'
+import { cardWorkingOf } from '@/lib/boards/card-working'
 import { matchSheetOf } from '@/lib/boards/match-sheet'
 import { playerCardOf } from '@/lib/boards/player-card'
 import type { CardWorking, MatchSheet, PlayerCard } from '@/lib/boards/views'

@@ -39,6 +39,12 @@ export function cardAt(
   return `${dayAt(society, day)}/cards/${seg(entry)}${text ? `?${text}` : ''}`
 }
 
+/** The card read under another format; with a hole, that hole's working in it. */
+export function readAsAt(society: string, day: string, entry: string, format: string, hole?: number): string {
+  const query = new URLSearchParams({ as: format, ...(hole === undefined ? {} : { hole: String(hole) }) })
+  return `${cardAt(society, day, entry)}?${query}${hole === undefined ? '' : '#working'}`
+}
+
 export function matchAt(society: string, day: string, a?: string, b?: string): string {
   const query = new URLSearchParams()
   if (a) query.set('a', a)

@@ -6,6 +6,7 @@ import { listed, ordinal } from '@/lib/boards/in-words'
 import type { PlayerCard } from '@/lib/boards/views'
 import type { HoleLine } from '@/lib/rules/standings'
 import { boardAt, cardAt, matchAt } from './addresses'
+import { ReadThisCardAs } from './read-card-as'
 import { handicapFigure, NO_PLACE, scoreFigure, scoreWords, signed, teeTime, unitHeading } from './words'
 
 type Reading = PlayerCard['readings'][number]
@@ -18,6 +19,8 @@ function value(line: HoleLine | undefined, unit: Reading['unit']): string | null
 }
 
 function total(lines: readonly HoleLine[], of: 'gross' | 'value' | 'par' | 'strokes'): number | null {
+  // Holes nobody has played yet add up to nothing, not to nought.
+  if ((of === 'gross' || of === 'value') && lines.every((line) => line[of] === null)) return null
   let sum = 0
   for (const line of lines) {
     const figure = line[of]
@@ -130,6 +133,7 @@ export function WholeCard({ card }: { card: PlayerCard }) {
   const { societySlug, daySlug, entryId } = card
   const main = card.readings[0]
   const lines = main?.own ?? []
+  const needs = card.readings.filter((reading) => reading.chance !== undefined)
   const front = lines.slice(0, 9)
   const back = lines.slice(9)
   const facts = [
@@ -214,6 +218,22 @@ export function WholeCard({ card }: { card: PlayerCard }) {
           </table>
         </div>
       )}
+      {needs.length > 0 && (
+        <section className="readings" aria-labelledby="needs-h">
+          <h2 id="needs-h">What it needs to win</h2>
+          <dl className="needs-of-card">
+            {needs.map(({ competitionId, competition, chance }) => (
+              <div key={competitionId}>
+                <dt>{competition}</dt>
+                <dd>{chance}</dd>
+              </div>
+            ))}
+          </dl>
+          <p className="small second">
+            What can still happen by the Rules, from a hole in one to no score, with the cards as they stand.
+          </p>
+        </section>
+      )}
       <section className="readings" aria-labelledby="read-h">
         <h2 id="read-h">
           Read in {card.readings.length === 1 ? 'one competition' : `${card.readings.length} competitions`}
@@ -250,6 +270,7 @@ export function WholeCard({ card }: { card: PlayerCard }) {
           </tbody>
         </table>
       </section>
+      <ReadThisCardAs card={card} />
       {card.rulings.length > 0 && (
         <section className="readings" aria-labelledby="rul-h">
           <h2 id="rul-h">Rulings on this card</h2>

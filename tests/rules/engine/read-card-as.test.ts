@@ -47,7 +47,7 @@ describe('a card read as another format', () => {
   })
 
   it('answers null for a match, a game of shares, a wrong number and a stranger', () => {
-    const day = aldermoss()
+    const day = aldermoss({})
     expect(readCardAs(day, ['haldane'], 'match')).toBeNull()
     expect(readCardAs(day, ['haldane'], 'skins')).toBeNull()
     expect(readCardAs(day, ['haldane'], 'four-ball-medal')).toBeNull()
@@ -68,7 +68,7 @@ describe('a card read as another format', () => {
 
 describe('any four cards as a match', () => {
   it('is the four-ball of two sides made of the same players', () => {
-    const day = aldermoss()
+    const day = aldermoss({})
     const fourBall = formatOf('four-ball-match')!
     const apart = matchBetween(day, ['haldane', 'trevennor'], ['coldbrook', 'tarrablane'], fourBall)!
     const sides = [

@@ -1,5 +1,6 @@
 import type { Metadata } from 'next'
 import { Notice } from '@/app/_parts/notice'
+import { refused } from '@/lib/result'
 import { dayBoard } from '@/lib/society/read-board'
 import { matchOf } from '@/lib/society/read-card'
 import { type Asked, found, one } from '../../../../_board/answer'
@@ -19,11 +20,8 @@ interface Props {
 
 export async function generateMetadata({ params, searchParams }: Props): Promise<Metadata> {
   const { society, day } = await params
-  const { a, b } = await searchParams
-  const [first, second] = [one(a), one(b)]
-  if (!first || !second) return { title: 'Two cards as a match' }
-  const sheet = await matchOf(society, day, first, second)
-  if (!sheet.ok) return { title: 'Two cards as a match' }
+  const sheet = await asked(society, day, await searchParams)
+  if (!sheet?.ok) return { title: 'Cards as a match' }
   const { a: left, b: right, match } = sheet.value
   return {
     title: `${left.name} against ${right.name}: ${match.result} · ${sheet.value.societyName}`,
@@ -31,11 +29,24 @@ export async function generateMetadata({ params, searchParams }: Props): Promise
   }
 }
 
+type Query = Awaited<Asked>
+
+/** Nothing until two cards are named; four when both have a partner, and a refusal when only one has. */
+async function asked(society: string, day: string, query: Query) {
+  const [a, b, a2, b2] = [one(query.a), one(query.b), one(query.a2), one(query.b2)]
+  if (!a || !b) return null
+  if (!a2 && !b2) return matchOf(society, day, a, b)
+  if (!a2 || !b2)
+    return refused('partner-missing', 'A four-ball has two partners on each side: choose the fourth card.')
+  if (new Set([a, b, a2, b2]).size < 4)
+    return refused('card-twice', 'Four different cards make a four-ball: one is chosen twice.')
+  return matchOf(society, day, a, b, { a: a2, b: b2 })
+}
+
 export default async function TwoCardsPage({ params, searchParams }: Props) {
   const { society, day } = await params
-  const asked = await searchParams
-  const [a, b] = [one(asked.a), one(asked.b)]
-  const answer = a && b ? await matchOf(society, day, a, b) : null
+  const query = await searchParams
+  const answer = await asked(society, day, query)
   if (answer?.ok)
     return (
       <PageFrame head={answer.value}>
@@ -49,10 +60,10 @@ export default async function TwoCardsPage({ params, searchParams }: Props) {
     <PageFrame head={headOf(board)}>
       <div className="title">
         <p className="sc second">{board.dayName}</p>
-        <h1>Two cards as a match</h1>
+        <h1>Cards as a match</h1>
         <p className="lead">
           Any two cards of the day, hole by hole, with the strokes where they fall: who was up, and how it would have
-          ended.
+          ended. With partners, any four as a four-ball.
         </p>
       </div>
       {answer && !answer.ok && (
@@ -60,7 +71,17 @@ export default async function TwoCardsPage({ params, searchParams }: Props) {
           <p>{answer.sentence}</p>
         </Notice>
       )}
-      <ChooseTwo sheet={{ societySlug: board.societySlug, daySlug: board.daySlug, players, a, b }} />
+      <ChooseTwo
+        sheet={{
+          societySlug: board.societySlug,
+          daySlug: board.daySlug,
+          players,
+          a: one(query.a),
+          b: one(query.b),
+          a2: one(query.a2) || undefined,
+          b2: one(query.b2) || undefined,
+        }}
+      />
     </PageFrame>
   )
 }

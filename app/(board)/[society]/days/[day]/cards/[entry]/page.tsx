@@ -1,12 +1,14 @@
 import type { Metadata } from 'next'
-import { cardWorking, playerCard } from '@/lib/society/read-card'
+import { cardWorking, playerCard, readCardAs } from '@/lib/society/read-card'
 import { type Asked, counting, found, one } from '../../../../../_board/answer'
 import { NothingHere } from '../../../../../_board/nothing-here'
 import { PageFrame } from '../../../../../_board/page-frame'
+import { CardReadAs } from '../../../../../_board/read-card-as'
 import { WholeCard } from '../../../../../_board/whole-card'
 import { WorkingPage } from '../../../../../_board/working-page'
 import '../../../../../_styles/card.css'
 import '../../../../../_styles/day.css'
+import '../../../../../_styles/views.css'
 
 interface Props {
   params: Promise<{ society: string; day: string; entry: string }>
@@ -26,6 +28,18 @@ export default async function CardPage({ params, searchParams }: Props) {
   const { society, day, entry } = await params
   const asked = await searchParams
   const c = counting(asked.c) ?? 1
+  const as = one(asked.as)
+  if (as) {
+    const { value: read, refusal } = found(
+      await readCardAs(society, day, entry, { format: as, hole: counting(asked.hole) }),
+    )
+    if (refusal) return <NothingHere society={society} refusal={refusal} />
+    return (
+      <PageFrame head={read}>
+        <CardReadAs read={read} />
+      </PageFrame>
+    )
+  }
   if (asked.hole === undefined) {
     const { value: card, refusal } = found(await playerCard(society, day, entry))
     if (refusal) return <NothingHere society={society} refusal={refusal} />
