@@ -9,6 +9,7 @@ import type { CompetitionResult, HoleLine, MatchResult, Standing } from '@/lib/r
 import { boardChances } from './chances'
 import type { CurrentCard } from './current-card'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
+import { dayRulingsSaid } from './day-rulings'
 import { divisionBoards } from './divisions'
 import { type Names, namesOf } from './entrant-names'
 import { groupsOnCourse } from './groups-on-course'
@@ -58,6 +59,9 @@ export function boardOf(record: DayRecord, countedAt: Date): DayBoard {
     cardsIn,
     course: (course?.holes ?? []).map(({ hole, par, yards }) => ({ hole, par, yards: yards ?? null })),
     groups: groupsOnCourse(record, cards),
+    ...(record.teams.length > 0
+      ? { teamLists: record.teams.map(({ id, name, entryIds }) => ({ id, name, entryIds })) }
+      : {}),
     competitions,
     ...(teams.length > 1 ? { teams: [...teams].sort((a, b) => b.halfPoints - a.halfPoints) } : {}),
     sentence:
@@ -90,7 +94,7 @@ export function competitionBoard(
       allowanceFrom === 'published' && dividedBy === undefined && result.allowanceFrom.startsWith('published')
         ? `Allowance from the ${published}`
         : `House choice${allowanceReason ? `: ${allowanceReason}` : ''}`,
-    moreTerms: rarerTermsInWords(competition),
+    moreTerms: [...rarerTermsInWords(competition), ...dayRulingsSaid(record, competition.id, names)],
     tieRule: tieRuleInWords(ties),
     unit: result.unit,
     better: result.better,

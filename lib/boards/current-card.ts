@@ -42,9 +42,11 @@ export interface CardSources {
   readonly facts: readonly FactRecord[]
   readonly rulings: readonly RulingRecord[]
   readonly signatures: readonly SignatureRecord[]
+  /** The round was abandoned: no hole is missing any more, and where nothing counts there is no return. */
+  readonly abandoned?: 'nothing' | 'counts' | undefined
 }
 
-export function currentCard({ card, holes, facts, rulings, signatures }: CardSources): CurrentCard {
+export function currentCard({ card, holes, facts, rulings, signatures, abandoned }: CardSources): CurrentCard {
   const inForce = rulingsInForce(rulings.filter((ruling) => ruling.cardId === card.id))
   const mine = facts.filter((fact) => fact.cardId === card.id)
   const counting = mine.filter((fact) => !fact.late)
@@ -55,9 +57,9 @@ export function currentCard({ card, holes, facts, rulings, signatures }: CardSou
     holes: lines,
     scores: lines.map((line) => line.score),
     notAgreed: lines.filter((line) => line.notAgreed).map((line) => line.hole),
-    missing: lines.filter((line) => line.score === null).map((line) => line.hole),
+    missing: abandoned ? [] : lines.filter((line) => line.score === null).map((line) => line.hole),
     lateFacts: mine.filter((fact) => fact.late),
-    outcome: outcomeOf(inForce),
+    outcome: outcomeOf(inForce) ?? (abandoned === 'nothing' ? 'no-return' : null),
     penaltyStrokes: penaltyStrokesOf(inForce),
     penaltyPoints: sum(inForce.filter((one) => one.kind === 'penalty-points').map((one) => one.value ?? 0)),
     playingHandicap: inForce.findLast((one) => one.kind === 'playing-handicap')?.value ?? null,

@@ -2,8 +2,10 @@
 // board cannot disagree.
 
 import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
+import { stoppedBy } from '@/lib/facts/day-rulings'
 import type { Card, Competition, Day, Player, Side, Tee } from '@/lib/rules/day'
 import { type CurrentCard, currentCard } from './current-card'
+import { asRuled } from './day-rulings'
 import { formatIn } from './format-of-competition'
 import { earlierRounds, roundsOf } from './rounds-of-record'
 import { matchesOf, sharedGroups, sideCards, sidesOf, teamsOf } from './sides-of-record'
@@ -34,6 +36,7 @@ function standing(record: DayRecord): ReadonlyMap<string, CurrentCard> {
         facts: factsOf.get(card.id) ?? [],
         signatures: signaturesOf.get(card.id) ?? [],
         rulings: rulingsOf.get(card.id) ?? [],
+        abandoned: stoppedBy(record.dayRulings),
       }),
     ]),
   )
@@ -106,7 +109,7 @@ function counted(record: DayRecord, cards: ReadonlyMap<string, CurrentCard>): Da
       ...sideCards(record, sides, own, ruled),
       ...earlier.cards,
     ],
-    competitions: record.competitions.map((one) => competitionOf(record, one, ids, sides)),
+    competitions: record.competitions.map((one) => asRuled(record, competitionOf(record, one, ids, sides))),
     ...(teams.length > 0 ? { teams } : {}),
   }
 }

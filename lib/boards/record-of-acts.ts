@@ -22,6 +22,7 @@ const ACTS: Readonly<Record<string, string>> = {
   'enter-score': 'keyed a card',
   'take-card-in': 'took a card in',
   'rule-on-card': 'ruled on a card',
+  'rule-on-day': 'ruled on the day',
   'stop-play': 'stopped or resumed play',
   'allow-on-board': 'chose what the board shows',
   'close-day': 'closed or reopened a day',

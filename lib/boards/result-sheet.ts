@@ -4,6 +4,7 @@ import type { DayRecord } from '@/lib/facts/day-record'
 import { boardOf } from './board'
 import { rulingsInForce } from './current-card'
 import { dayOfRecord } from './day-of-record'
+import { dayRulingLines } from './day-rulings'
 import { type Names, namesOf } from './entrant-names'
 import { listed, ordinal, scoreShort } from './in-words'
 import { mainReading } from './own-handicaps'
@@ -34,7 +35,7 @@ export function resultSheetOf(record: DayRecord, { number, reason, by, at }: Pub
     prizeRule: prizeRuleInWords(prizeRuleOf(record.competitions)),
     prizes: prizesOf(record.competitions, board.competitions, (id) => guests.has(id)),
     course: courseOf(record),
-    rulings: publicRulings(record, names),
+    rulings: [...dayRulingLines(record, names), ...publicRulings(record, names)],
     frozenAt: record.frozenAt?.toISOString() ?? null,
     edition: record.edition,
   }

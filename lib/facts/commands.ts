@@ -1,6 +1,7 @@
 // What the desk asks for, one schema an act: the form and the use case parse with the same one.
 
 import { z } from 'zod'
+import { ABANDONED_COUNTS } from './day-rulings'
 import { PLAY_STOP_KINDS } from './play-stop'
 import { competitionTerms } from './terms'
 
@@ -76,6 +77,21 @@ const label = z
 
 const YEAR_IN_FULL = 'Write the year in full, such as 1996.'
 
+/** The fields of a person as a form saw them; a field left out is taken as the form has it. */
+export const personSeen = z.looseObject({
+  firstName: z.string(),
+  familyName: z.string(),
+  gender: z.string(),
+  kind: z.string(),
+  regular: z.boolean(),
+  email: z.string().nullable(),
+  phone: z.string().nullable(),
+  handicapSource: z.string(),
+  memberSince: z.number().nullable(),
+  leftOn: z.string().nullable(),
+  junior: z.boolean(),
+})
+
 export const keepPerson = z.strictObject({
   personId: id.optional(),
   firstName: name,
@@ -92,6 +108,12 @@ export const keepPerson = z.strictObject({
   labels: z.array(label).max(8, 'At most eight words.').optional(),
   /** Last day as a member; whoever has left is on no list, but stays on the sheets of the days played. */
   leftOn: isoDate.nullable().default(null),
+  /** Under 18: less is shown of a junior. Left as it is when absent. */
+  junior: z.boolean().optional(),
+  /** What the form was filled with: what another desk changed meanwhile is then told, or taken over. */
+  was: personSeen.optional(),
+  /** Fields on which mine is kept although another desk changed them too: its officer was told. */
+  overrule: z.array(z.string().max(40)).max(20).optional(),
 })
 export type KeepPerson = z.input<typeof keepPerson>
 
@@ -247,6 +269,26 @@ export const ruleByChoice = z.strictObject({
   reason: z.string().trim().min(3, 'Write the reason: it is kept with the card.').max(400),
 })
 export type RuleByChoice = z.input<typeof ruleByChoice>
+
+export const ruleOnDay = z.strictObject({
+  dayId: id,
+  version: z.int(),
+  ruling: z.discriminatedUnion('kind', [
+    z.strictObject({
+      kind: z.literal('play-off'),
+      competitionId: id,
+      order: z.array(id).min(2, 'A play-off has at least two in it.').max(40),
+    }),
+    z.strictObject({
+      kind: z.literal('abandoned'),
+      afterHole: z.int('Write the number of the hole.').min(0).max(18),
+      counts: z.enum(ABANDONED_COUNTS),
+    }),
+    z.strictObject({ kind: z.literal('taken-back'), replaces: z.int().min(1) }),
+  ]),
+  reason: z.string().trim().min(3, 'Write the reason: it stands on the sheet.').max(400),
+})
+export type RuleOnDay = z.input<typeof ruleOnDay>
 
 export const closeDay = z.strictObject({ dayId: id, version: z.int() })
 export const reopenDay = z.strictObject({ dayId: id, version: z.int(), reason: z.string().trim().min(3).max(400) })

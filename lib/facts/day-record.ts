@@ -3,6 +3,7 @@
 import type { Gender, Hole } from '@/lib/rules/day'
 import type { MatchEnding } from './match-ending'
 import type { PlayStopRecord } from './play-stop'
+import type { DayRuling } from './day-rulings'
 import type { CompetitionTerms } from './terms'
 
 export const DAY_STATUSES = ['called', 'frozen', 'in-play', 'closed'] as const
@@ -222,6 +223,8 @@ export interface DayRecord {
   readonly facts: readonly FactRecord[]
   readonly signatures: readonly SignatureRecord[]
   readonly rulings: readonly RulingRecord[]
+  /** On the day as a whole, those taken back included. */
+  readonly dayRulings?: readonly DayRuling[]
   /** What the desk told everybody on the course, oldest first. */
   readonly playStops?: readonly PlayStopRecord[]
   readonly publications: readonly {

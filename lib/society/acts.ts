@@ -30,6 +30,7 @@ export const ACTS = {
   'rule-on-card': ['secretary', 'captain', 'committee'],
   'stop-play': ['secretary', 'captain', 'committee'],
   'allow-on-board': ['secretary', 'captain', 'committee'],
+  'rule-on-day': ['secretary', 'captain', 'committee'],
   'close-day': DESK,
   'publish-result': DESK,
   'keep-copies': DESK,

@@ -1,5 +1,6 @@
 import 'server-only'
 import type { CompetitionRecord, DayRecord, EntryRecord, GroupRecord, RoundTeeRecord } from '@/lib/facts/day-record'
+import { dayRulingsIn } from '@/lib/facts/day-rulings'
 import { labelsOf } from '@/lib/facts/labels'
 import { competitionTerms } from '@/lib/facts/terms'
 import { type Book, reading, type Tx } from './client'
@@ -46,6 +47,7 @@ async function oneDay(tx: Tx, which: WhichDay): Promise<DayRecord | null> {
       date: true,
       status: true,
       edition: true,
+      notes: true,
       entriesCloseOn: true,
       frozenAt: true,
       startPublishedAt: true,
@@ -88,6 +90,7 @@ async function oneDay(tx: Tx, which: WhichDay): Promise<DayRecord | null> {
     date: day.date,
     status: day.status as DayRecord['status'],
     edition: day.edition,
+    dayRulings: dayRulingsIn(day.notes),
     entriesCloseOn: day.entriesCloseOn,
     frozenAt: day.frozenAt,
     startPublishedAt: day.startPublishedAt,

@@ -1,5 +1,6 @@
 import 'server-only'
 import type { CardRecord, DayStatus, FactRecord, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
+import { dayRulingsIn, stoppedBy } from '@/lib/facts/day-rulings'
 import type { DeviceFact, FactAnswer, WrittenScore } from '@/lib/facts/score-fact'
 import { lateBalls } from './ball-facts'
 import type { Tx } from './client'
@@ -159,6 +160,8 @@ export interface OneCardSources {
   readonly scoreVersion: number
   readonly holes: number
   readonly card: CardRecord
+  /** The round was abandoned by a ruling on the day. */
+  readonly abandoned: 'nothing' | 'counts' | undefined
   readonly facts: readonly FactRecord[]
   readonly rulings: readonly RulingRecord[]
   readonly signatures: readonly SignatureRecord[]
@@ -177,7 +180,7 @@ export async function cardSources(
       markerId: true,
       state: true,
       takenInAt: true,
-      round: { select: { holes: true, day: { select: { status: true, scoreVersion: true } } } },
+      round: { select: { holes: true, day: { select: { status: true, scoreVersion: true, notes: true } } } },
     },
   })
   if (!row) return null
@@ -187,6 +190,7 @@ export async function cardSources(
     scoreVersion: round.day.scoreVersion,
     holes: round.holes,
     card: { ...card, state: card.state as CardRecord['state'] },
+    abandoned: stoppedBy(dayRulingsIn(round.day.notes)),
     facts: await factsOf(tx, [card.id]),
     rulings: await rulingsOf(tx, which.dayId, [card.id]),
     signatures: await signaturesOf(tx, [card.id]),

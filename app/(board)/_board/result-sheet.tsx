@@ -152,7 +152,7 @@ export function ResultSheetPage({ sheet, zone }: { sheet: ResultSheet; zone: str
           <h2 id="rul-h">Rulings of the committee</h2>
           <ol className="ruling-list">
             {sheet.rulings.map((ruling) => (
-              <li key={ruling.number}>
+              <li key={`${ruling.name} ${ruling.number}`}>
                 <b>{ruling.name}</b>: {ruling.sentence} <span className="clause">{ruling.clause}</span>{' '}
                 <span className="small second">
                   {ruling.by}, {clock(ruling.at, zone)}

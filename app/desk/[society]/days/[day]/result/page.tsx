@@ -10,6 +10,7 @@ import { dayBoard, resultSheet } from '@/lib/society/read-board'
 import { returns } from '@/lib/society/returns'
 import { CloseDay, Publish } from './acts'
 import { BoardTable } from './board-table'
+import { DayRulings } from './day-rulings'
 
 export default async function Result({ params }: { params: Promise<{ society: string; day: string }> }) {
   const { society, day } = await params
@@ -87,6 +88,9 @@ export default async function Result({ params }: { params: Promise<{ society: st
             </section>
           ))
         : null}
+      {record.status === 'called' || !board.ok ? null : (
+        <DayRulings record={record} boards={board.value.competitions} where={where} />
+      )}
       {record.publications.length > 0 ? <Sheets record={record} society={society} day={day} /> : null}
     </DeskFrame>
   )
