@@ -6,10 +6,10 @@ import { dayAt, dayVersionOf } from '@/lib/store/day-versions'
 export interface Live {
   announce(dayId: string, version: string): void
   /** Calls `told` with each new version; the answer ends the watching. */
-  watch(dayId: string, told: (version: string) => void): () => void
+  watch(dayId: string, told: (version: string) => void | Promise<void>): () => void
 }
 
-type Told = (version: string) => void
+type Told = (version: string) => void | Promise<void>
 
 interface Watched {
   readonly watchers: Set<Told>
@@ -20,8 +20,8 @@ interface Watched {
   resting: NodeJS.Timeout | null
 }
 
-// A burst of deliveries is one message: watchers would only fetch the board between them for nothing.
-const BURST = 80
+// A burst of deliveries is one message, and one count of the board: nobody reads five boards a second.
+const BURST = 200
 const POLL = 1000
 
 /**
@@ -35,7 +35,7 @@ export function liveHere(versionOf: (dayId: string) => Promise<string | null> = 
     const day = days.get(dayId)
     if (!day || day.last === version) return
     day.last = version
-    for (const told of [...day.watchers]) told(version)
+    for (const told of [...day.watchers]) void told(version)
   }
 
   // After a message the day rests for a moment; what came meanwhile is told once, as the newest version.

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { ASK_EVERY_MS, type LineParts, type LineState, openLine } from '@/app/(board)/_board/live-line'
+import { changesBetweenBoards, type Json } from '@/lib/boards/board-changes'
 import type { DayBoard } from '@/lib/boards/views'
 import { boardAt } from './day-of-four'
 
@@ -110,6 +111,41 @@ describe('the line of the board', () => {
     await settle()
     await settle()
     expect(heard).toEqual(['2'])
+  })
+
+  it('makes the next board of what changed, without asking again', async () => {
+    const { streams, heard, serve, settle, state } = world()
+    serve('2')
+    streams[0]!.say('version')
+    await settle()
+    const before = state.served
+    const after = { ...serve('3'), lead: 'Somebody leads' }
+    const changes = changesBetweenBoards(before as unknown as Json, after as unknown as Json)
+    streams[0]!.listeners.get('version')!({ data: JSON.stringify({ version: '3', from: '2', changes }) })
+    expect(heard).toEqual(['2', '3'])
+    expect(state.asked).toHaveLength(1)
+    // Changes of a board we do not hold are no use: then it asks.
+    serve('5')
+    streams[0]!.listeners.get('version')!({ data: JSON.stringify({ version: '5', from: '4', changes }) })
+    await settle()
+    expect(heard).toEqual(['2', '3', '5'])
+    expect(state.asked).toHaveLength(2)
+  })
+
+  it('asks when it is told what it cannot read', async () => {
+    const { streams, heard, serve, settle, state } = world()
+    serve('2')
+    streams[0]!.say('version')
+    await settle()
+    serve('3')
+    streams[0]!.listeners.get('version')!({
+      data: JSON.stringify({ version: '3', from: '2', changes: { of: { version: { at: {} } } } }),
+    })
+    await settle()
+    streams[0]!.listeners.get('version')!({ data: 'nonsense' })
+    await settle()
+    expect(heard).toEqual(['2', '3'])
+    expect(state.asked).toHaveLength(3)
   })
 
   it('does not miss what came while it was asking', async () => {

@@ -1,6 +1,7 @@
 // The line to the server: events while they come, plain questions when they do not, and an honest word when neither
-// does. Holds no board itself; it only fetches a newer one and hands it over.
+// does. An event brings what changed since the version before; whoever holds that board has the new one without asking.
 
+import { type Changes, type Json, withChanges } from '@/lib/boards/board-changes'
 import type { DayBoard } from '@/lib/boards/views'
 
 export type LineState = 'live' | 'asking' | 'down'
@@ -33,6 +34,14 @@ export const ASK_EVERY_MS = 20_000
 /** A stream that says nothing for this long is asked after: proxies cut quiet lines without telling. */
 export const QUIET_MS = 60_000
 const CLOSED = 2
+/** A page that has just opened fetches the whole board to apply changes to, but not with everybody else. */
+const WHOLE_WITHIN_MS = 15_000
+
+interface Told {
+  readonly version?: string
+  readonly from?: string
+  readonly changes?: Changes
+}
 
 export function openLine(wishes: LineWishes, parts: LineParts): { close: () => void; askNow: () => void } {
   const at = `${encodeURIComponent(wishes.society)}/${encodeURIComponent(wishes.day)}`
@@ -43,6 +52,7 @@ export function openLine(wishes: LineWishes, parts: LineParts): { close: () => v
   let streaming = false
   let wasStreaming = false
   let source: Source | null = null
+  let whole: DayBoard | null = null
   let cancelAsk: () => void = () => undefined
 
   function next(ms: number) {
@@ -53,21 +63,35 @@ export function openLine(wishes: LineWishes, parts: LineParts): { close: () => v
   async function answer(): Promise<boolean> {
     try {
       const response = await parts.fetch(`/api/board/${at}`, {
-        headers: { 'if-none-match': `"${version}"` },
+        headers: whole ? { 'if-none-match': `"${version}"` } : {},
         cache: 'no-cache',
       })
       if (response.status === 304) return true
       if (!response.ok) return false
       const board = (await response.json()) as DayBoard
-      if (!closed && board.version !== version) {
-        version = board.version
-        wishes.heard(board)
-      }
+      if (!closed) take(board)
       return true
     } catch {
       // No network is the normal state of a golf course; it is shown, and asked again.
       return false
     }
+  }
+
+  function take(board: DayBoard) {
+    whole = board
+    if (board.version === version) return
+    version = board.version
+    wishes.heard(board)
+  }
+
+  /** True when what was told needs no question: it is the board we have, or it makes the next one of it. */
+  function known(told: Told): boolean {
+    if (told.version === version) return true
+    if (!told.changes || !whole || told.from !== whole.version || asking) return false
+    const next = applied(whole, told.changes)
+    if (next?.version !== told.version) return false
+    take(next)
+    return true
   }
 
   async function ask() {
@@ -100,11 +124,12 @@ export function openLine(wishes: LineWishes, parts: LineParts): { close: () => v
       wasStreaming = true
       wishes.state('live')
       if (again) void ask()
-      else next(QUIET_MS)
+      else next(whole ? QUIET_MS : 2_000 + parts.chance() * WHOLE_WITHIN_MS)
     })
     opened.addEventListener('version', (event) => {
       // The first message of every stream names the version we usually have: a bar full of phones must not all ask.
-      if (!(event.data ?? '').includes(`"${version}"`)) void ask()
+      if (!known(read(event.data))) void ask()
+      else if (whole) next(QUIET_MS)
     })
     opened.addEventListener('error', () => {
       const broke = streaming
@@ -127,5 +152,23 @@ export function openLine(wishes: LineWishes, parts: LineParts): { close: () => v
       cancelAsk()
       source?.close()
     },
+  }
+}
+
+/** Anything that cannot be read is a reason to ask. */
+function read(data: string | undefined): Told {
+  try {
+    return JSON.parse(data ?? '{}') as Told
+  } catch {
+    return {}
+  }
+}
+
+/** Null when a server newer than this page says what the page cannot apply: then it asks for the whole board. */
+function applied(board: DayBoard, changes: Changes): DayBoard | null {
+  try {
+    return withChanges(board as unknown as Json, changes) as unknown as DayBoard
+  } catch {
+    return null
   }
 }

@@ -1,5 +1,7 @@
-// One `version` message for each change of the day. The browser resumes by itself and names the last version it saw.
+// One `version` message for each change of the day, with what changed on the board. The browser resumes by itself and
+// names the last version it saw.
 
+import { boardStep } from '@/lib/society/board-steps'
 import { dayToWatch, live } from '@/lib/society/live'
 import { openStreams } from '../../open-streams'
 
@@ -18,15 +20,25 @@ export async function GET(request: Request, { params }: { params: Promise<{ soci
   const stream = new ReadableStream<Uint8Array>({
     start(controller) {
       let seen = request.headers.get('last-event-id')
+      let over = false
       const say = (text: string) => controller.enqueue(encoder.encode(text))
       const tell = (now: string) => {
         if (now === seen) return
         seen = now
         say(`id: ${now}\nevent: version\ndata: ${JSON.stringify({ version: now })}\n\n`)
       }
-      const unwatch = live().watch(dayId, tell)
+      // The same bytes for everybody who watches: they are made once.
+      const unwatch = live().watch(dayId, async (now) => {
+        const step = await boardStep({ dayId, society, day }, now)
+        if (over) return
+        if (!step) return tell(now)
+        if (step.version === seen) return
+        seen = step.version
+        controller.enqueue(step.message)
+      })
       const heart = setInterval(() => say(': still here\n\n'), HEARTBEAT)
       end = () => {
+        over = true
         clearInterval(heart)
         unwatch()
         openStreams().delete(close)
