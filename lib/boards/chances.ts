@@ -74,10 +74,18 @@ function entrantChance(one: EntrantChances, manner: Manner): EntrantChance {
   const { possible, certain, holesLeft } = one
   const first =
     certain === 'alone' ? 'certain' : certain === 'level' ? 'certain-level' : possible === 'no' ? 'out' : 'possible'
-  const sentences = [firstSentence(one)]
-  if (holesLeft > 0) sentences.push(rangeSentence(one, manner))
-  if (first === 'possible') sentences.push(...one.needed.map((needed) => neededSentence(one, needed, manner)))
-  return { first, holesLeft, sentence: sentences.filter((each) => each !== '').join(' ') }
+  return {
+    first,
+    holesLeft,
+    stands: firstSentence(one),
+    range: holesLeft > 0 ? rangeSentence(one, manner) : '',
+    needed: first === 'possible' ? one.needed.map((needed) => neededSentence(one, needed, manner)).join(' ') : '',
+  }
+}
+
+/** All of it in one breath. */
+export function chanceInFull({ stands, needed, range }: EntrantChance): string {
+  return [stands, needed, range].filter((each) => each !== '').join(' ')
 }
 
 function firstSentence({ possible, certain, best }: EntrantChances): string {
@@ -90,14 +98,12 @@ function firstSentence({ possible, certain, best }: EntrantChances): string {
     : 'First place is still possible.'
 }
 
-/** "Can still finish with 24 to 54 points." */
+/** "At the best 54 points, at the worst 24." */
 function rangeSentence({ best, worst }: EntrantChances, { unit, net }: Manner): string {
   if (best === null) return ''
-  if (worst === null)
-    return `${capital(scoreLong(best, unit, net))} is the best that can come; no score is possible too.`
   if (best === worst) return `It stays at ${scoreLong(best, unit, net)}.`
-  if (unit === 'points') return `Can still finish with ${signed(worst)} to ${scoreLong(best, unit, net)}.`
-  return `Can still finish between ${scoreLong(worst, unit, net)} and ${scoreLong(best, unit, net)}.`
+  const low = worst === null ? 'no score' : unit === 'points' ? signed(worst) : scoreLong(worst, unit, net)
+  return `At the best ${scoreLong(best, unit, net)}, at the worst ${low}.`
 }
 
 /** "14 points on the six holes left tie with Trevennor, 15 win; countback would go to Trevennor." */
@@ -125,7 +131,7 @@ function neededSentence(one: EntrantChances, needed: Needed, manner: Manner): st
       : needed.countback === 'level'
         ? '; the tie would stand'
         : needed.countback === 'depends'
-          ? '; level, it hangs on which holes they are made on'
+          ? '; level, the countback hangs on which holes they are made on'
           : `; countback would go to ${who[needed.countback]}`
   return `${capital(amount(needed.ties))} on ${holes} ${many(needed.ties) ? 'tie' : 'ties'} with ${whom}, ${wins}${then}.`
 }

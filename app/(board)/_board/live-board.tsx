@@ -7,9 +7,12 @@ import { Choice } from '@/app/_parts/choice'
 import { Notice } from '@/app/_parts/notice'
 import { Said } from '@/app/_parts/toast'
 import { BoardTop } from './board-top'
+import { GroupsView } from './groups-view'
 import { useKept } from './kept-on-device'
 import { MatchesTable } from './matches-table'
 import { MyCard } from './my-card'
+import { MyLine } from './my-line'
+import { NeedsView } from './needs-view'
 import { divisionOf, inDivision, rowOf, type ScreenBoard, type View } from './screen-board'
 import { StandingsTable } from './standings-table'
 import { useLiveBoard } from './use-live-board'
@@ -66,6 +69,10 @@ export function LiveBoard({ initial, c, view, d: asked, opened, mine }: LiveBoar
         <MatchesTable board={board} />
       ) : view === 'mine' ? (
         <MyCard board={board} c={c} row={myRow} changed={changed} open={open} toggle={toggle} choose={keepMe} />
+      ) : view === 'groups' ? (
+        <GroupsView board={inDivision(board, d)} changed={changed} />
+      ) : view === 'needs' && board.competition.chances ? (
+        <NeedsView board={inDivision(board, d)} division={d !== null} />
       ) : (
         <StandingsTable board={inDivision(board, d)} c={c} view={view} open={open} changed={changed} toggle={toggle} />
       )}
@@ -96,6 +103,7 @@ export function LiveBoard({ initial, c, view, d: asked, opened, mine }: LiveBoar
           </Choice>
         </div>
       )}
+      {myRow && view !== 'mine' && board.matches.length === 0 && <MyLine board={board} row={myRow} c={c} />}
     </>
   )
 }

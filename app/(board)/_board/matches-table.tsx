@@ -5,7 +5,7 @@ import type { ScreenBoard } from './screen-board'
 
 export function MatchesTable({ board }: { board: ScreenBoard }) {
   const { societySlug, daySlug } = board.head
-  const { names } = board.competition
+  const { names, chances } = board.competition
   // Two players are two cards and can be opened; a side's match is read here only.
   const singles = new Set(board.groups.flatMap(({ entryIds }) => entryIds))
   return (
@@ -39,6 +39,7 @@ export function MatchesTable({ board }: { board: ScreenBoard }) {
               <td className={match.finished ? undefined : 'second'}>
                 {match.winner ? <b>{names[match.winner] ?? match.winner} </b> : null}
                 <span className="match-how">{match.result}</span>
+                {chances?.matches[match.id] && <span className="small second block">{chances.matches[match.id]}</span>}
               </td>
             </tr>
           )

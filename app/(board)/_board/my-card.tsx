@@ -44,6 +44,9 @@ export function MyCard({ board, c, row, open, changed, toggle, choose }: Props) 
   const { societySlug, daySlug } = board.head
   if (!row) return <Choose board={board} c={c} choose={choose} />
   const at = board.rows.indexOf(row)
+  const { chances } = board.competition
+  const mine = chances?.entrants[row.entrant]
+  const chance = mine ? `${mine.stands} ${mine.needed} ${mine.range}` : chances?.note
   const near = new Set(board.rows.slice(Math.max(0, at - 2), at + 3).map((other) => other.entrant))
   return (
     <>
@@ -52,6 +55,7 @@ export function MyCard({ board, c, row, open, changed, toggle, choose }: Props) 
           <div>
             <h2 id="mine-h">{row.name}</h2>
             <p className="lead">{mySentence(board, row)}</p>
+            {chance && <p className="my-chance">{chance}</p>}
           </div>
           <dl className="heroes">
             <div>

@@ -30,6 +30,8 @@ export interface ScreenRow
     | 'notAgreed'
     | 'handedIn'
     | 'groupNumber'
+    | 'rounds'
+    | 'drives'
   > {
   readonly holes: readonly ScreenHole[]
 }
@@ -42,6 +44,9 @@ export interface ScreenBoard {
   readonly matches: CompetitionBoard['matches']
   readonly course: DayBoard['course']
   readonly groups: DayBoard['groups']
+  /** Points of the teams over all the matches of the day. */
+  readonly teams?: DayBoard['teams']
+  readonly teamLists: NonNullable<DayBoard['teamLists']>
   readonly players: number
   readonly cardsIn: number
   readonly sentence: string
@@ -96,6 +101,8 @@ export function screenBoard(board: DayBoard, c: number, zone: string): ScreenBoa
     matches,
     course: board.course,
     groups: board.groups,
+    ...(board.teams ? { teams: board.teams } : {}),
+    teamLists: board.teamLists ?? [],
     players: board.players,
     cardsIn: board.cardsIn,
     sentence: board.sentence,
@@ -117,11 +124,34 @@ export function inDivision(board: ScreenBoard, division: string | null): ScreenB
   return { ...board, rows: rowsOfDivision({ rows: board.rows, divisions: board.competition.divisions }, division) }
 }
 
-export const VIEWS = ['leaders', 'groups', 'mine'] as const
+export const VIEWS = ['leaders', 'teams', 'groups', 'needs', 'mine'] as const
 export type View = (typeof VIEWS)[number]
 
 export function viewOf(asked: string | undefined): View {
   return VIEWS.find((view) => view === asked) ?? 'leaders'
+}
+
+/** The views this board has something for: teams and what it needs to win are not there every day. */
+export function viewsOf(board: Pick<ScreenBoard, 'competition' | 'teamLists' | 'matches'>): readonly View[] {
+  const without: View[] = []
+  if (board.teamLists.length === 0) without.push('teams')
+  if (!board.competition.chances) without.push('needs')
+  // A match is read by its two sides, not by a place.
+  if (board.matches.length > 0) without.push('teams', 'groups', 'needs', 'mine')
+  return VIEWS.filter((view) => !without.includes(view))
+}
+
+/** Rows under the team that all their players belong to, in the order of the teams; the others stand last. */
+export function byTeam(board: Pick<ScreenBoard, 'rows' | 'teamLists'>) {
+  const sheets = board.teamLists.map((team) => ({
+    team,
+    rows: board.rows.filter((row) => row.entryIds.length > 0 && row.entryIds.every((id) => team.entryIds.includes(id))),
+  }))
+  const seen = new Set(sheets.flatMap(({ rows }) => rows.map((row) => row.entrant)))
+  return {
+    sheets: sheets.filter(({ rows }) => rows.length > 0),
+    loose: board.rows.filter((row) => !seen.has(row.entrant)),
+  }
 }
 
 /** Rows under their groups, in starting order; whoever has no group stands last. */

@@ -81,8 +81,9 @@ function Words({ row, changed }: Pick<RowProps, 'row' | 'changed'>) {
 
 export function StandingRow({ board, row, c, view, open, changed, toggle }: RowProps) {
   const { societySlug, daySlug } = board.head
-  // Under the groups the row below is not the one it was parted from.
-  const saidBelow = row.tieSentence !== null && view !== 'groups'
+  // Under the teams the row below is not the one it was parted from.
+  const saidBelow = row.tieSentence !== null && view !== 'teams'
+  const chance = board.competition.chances?.entrants[row.entrant]
   const opener = (
     <a
       className="opener"
@@ -118,6 +119,11 @@ export function StandingRow({ board, row, c, view, open, changed, toggle }: RowP
       {open && (
         <BoardOpened id={`card-${row.entrant}`}>
           <HolesOfRow board={board} row={row} c={c} />
+          {chance && (
+            <p className="small row-chance">
+              {chance.stands} {chance.needed} {chance.range}
+            </p>
+          )}
           <p className="standing-acts small">
             {row.entryIds.map((id, at) => (
               <a key={id} href={cardAt(societySlug, daySlug, id)}>

@@ -1,10 +1,9 @@
-// The board as a table: by place, or under the groups in which they play.
+// The board as a table: by place, or under the teams for which they play.
 
 import { BoardHead } from '@/app/_parts/board-row'
-import { ordinal } from '@/lib/boards/in-words'
-import { byGroup, type ScreenBoard, type View } from './screen-board'
+import { byTeam, type ScreenBoard, type View } from './screen-board'
 import { StandingRow } from './standing-row'
-import { teeTime, unitHeading } from './words'
+import { unitHeading } from './words'
 
 export interface TableProps {
   readonly board: ScreenBoard
@@ -31,36 +30,25 @@ export function StandingsTable({ board, c, view, open, changed, toggle, only }: 
       toggle={toggle}
     />
   )
-  const { sheets, loose } = byGroup(board)
+  const { sheets, loose } = view === 'teams' ? byTeam(board) : { sheets: [], loose: rows }
   return (
     <table className="board" role="table">
       <caption className="unseen">
         {board.competition.name}, {board.competition.formatName}
       </caption>
       <BoardHead unit={unitHeading(board.competition)} />
-      {view !== 'groups' && <tbody role="rowgroup">{rows.map(row)}</tbody>}
-      {view === 'groups' &&
-        sheets.map(({ group, rows: inGroup }) => (
-          <tbody role="rowgroup" key={group.number}>
-            <tr role="row" className="group-head">
-              <td role="cell" className="lead-col fig">
-                {teeTime(group.startTime)}
-              </td>
-              <th role="rowheader" scope="rowgroup" colSpan={5}>
-                Group {group.number}
-                <span className="small">
-                  {group.onHole !== null
-                    ? `on the ${ordinal(group.onHole)}`
-                    : group.through >= board.course.length
-                      ? 'round'
-                      : 'not started'}
-                </span>
-              </th>
-            </tr>
-            {inGroup.map(row)}
-          </tbody>
-        ))}
-      {view === 'groups' && loose.length > 0 && <tbody role="rowgroup">{loose.map(row)}</tbody>}
+      {sheets.map(({ team, rows: inTeam }) => (
+        <tbody role="rowgroup" key={team.id}>
+          <tr role="row" className="group-head">
+            <td role="cell" className="lead-col" />
+            <th role="rowheader" scope="rowgroup" colSpan={5}>
+              {team.name}
+            </th>
+          </tr>
+          {inTeam.map(row)}
+        </tbody>
+      ))}
+      {loose.length > 0 && <tbody role="rowgroup">{loose.map(row)}</tbody>}
     </table>
   )
 }

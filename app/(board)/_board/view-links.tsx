@@ -3,9 +3,15 @@
 import Link from 'next/link'
 import { Tabs } from '@/app/_parts/tabs'
 import { boardAt } from './addresses'
-import { type ScreenBoard, VIEWS, type View } from './screen-board'
+import { type ScreenBoard, type View, viewsOf } from './screen-board'
 
-const VIEW_WORDS: Record<View, string> = { leaders: 'Leaders', groups: 'Group by group', mine: 'My card' }
+const VIEW_WORDS: Record<View, string> = {
+  leaders: 'Leaders',
+  teams: 'By team',
+  groups: 'Group by group',
+  needs: 'What it needs',
+  mine: 'My card',
+}
 
 interface Props {
   readonly board: ScreenBoard
@@ -18,6 +24,7 @@ interface Props {
 export function ViewLinks({ board, c, view, d }: Props) {
   const { societySlug, daySlug } = board.head
   const divisions = board.competition.divisions ?? []
+  const views = viewsOf(board)
   return (
     <>
       {board.competitions.length > 1 && (
@@ -30,19 +37,21 @@ export function ViewLinks({ board, c, view, d }: Props) {
           }))}
         />
       )}
-      <nav className={board.competitions.length > 1 ? 'board-views' : 'board-views ruled'} aria-label="Views">
-        {VIEWS.map((way) => (
-          <Link
-            key={way}
-            scroll={false}
-            prefetch={false}
-            href={boardAt(societySlug, daySlug, { c, d, v: way })}
-            aria-current={way === view ? 'page' : undefined}
-          >
-            {VIEW_WORDS[way]}
-          </Link>
-        ))}
-      </nav>
+      {views.length > 1 && (
+        <nav className={board.competitions.length > 1 ? 'board-views' : 'board-views ruled'} aria-label="Views">
+          {views.map((way) => (
+            <Link
+              key={way}
+              scroll={false}
+              prefetch={false}
+              href={boardAt(societySlug, daySlug, { c, d, v: way })}
+              aria-current={way === view ? 'page' : undefined}
+            >
+              {VIEW_WORDS[way]}
+            </Link>
+          ))}
+        </nav>
+      )}
       {divisions.length > 0 && (
         <nav className="board-views divisions" aria-label="Divisions">
           {[{ id: null, name: 'Everybody' }, ...divisions].map((one) => (

@@ -3,6 +3,7 @@
 import type { ActState } from '@/app/desk/_form/act-state'
 import { answerForDay, type DayAddress, dayOfForm } from '@/app/desk/_form/answer-for-day'
 import { count } from '@/app/desk/_frame/words'
+import { allowOnBoard } from '@/lib/society/allow-on-board'
 import { freezeHandicaps } from '@/lib/society/freeze-handicaps'
 import { publishStart } from '@/lib/society/publish-start'
 
@@ -24,5 +25,17 @@ export async function publishTheStart(where: DayAddress, before: ActState, form:
     form,
     (actor) => publishStart(actor, dayOfForm(form)),
     () => 'The start sheet is out, with a link and a code for each group.',
+  )
+}
+
+export async function allowIt(where: DayAddress, before: ActState, form: FormData): Promise<ActState> {
+  const show = form.get('show') === 'yes'
+  const what = form.get('what') === 'showsPosition' ? 'showsPosition' : 'showsChances'
+  return answerForDay(
+    where,
+    before,
+    form,
+    (actor) => allowOnBoard(actor, { ...dayOfForm(form), [what]: show }),
+    () => (show ? 'It is shown from now on.' : 'It is not shown any more.'),
   )
 }

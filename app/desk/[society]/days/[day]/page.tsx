@@ -12,6 +12,7 @@ import { handicapTable } from '@/lib/society/freeze-handicaps'
 import { houseZone } from '@/lib/society/house-zone'
 import { Competitions } from './competitions'
 import { Duties } from './duties'
+import { ShownOnBoard } from './shown-on-board'
 import { StartTable } from './start-table'
 
 export default async function Day({ params }: { params: Promise<{ society: string; day: string }> }) {
@@ -77,6 +78,7 @@ export default async function Day({ params }: { params: Promise<{ society: strin
             <h2 id="terms-h">Terms, read back</h2>
             <p>{tees}</p>
           </section>
+          <ShownOnBoard day={found.value} society={society} />
         </div>
       </div>
       {record.groups.length > 0 && handicaps.ok ? (

@@ -1,0 +1,134 @@
+// Group by group: where each is, and what everybody in it has made hole by hole so far.
+
+import { ordinal } from '@/lib/boards/in-words'
+import { cardAt } from './addresses'
+import { byGroup, type ScreenBoard, type ScreenRow } from './screen-board'
+import { placeFigure, scoreFigure, scoreWords, signed, teeTime } from './words'
+
+interface Props {
+  readonly board: ScreenBoard
+  readonly changed: ReadonlyMap<string, string>
+}
+
+/** A phone has no room for eighteen numbers side by side. */
+const NAMED_ON_A_PHONE = new Set([1, 3, 6, 9, 12, 15, 18])
+
+function whereabouts({ onHole, through }: ScreenBoard['groups'][number], holes: number): string {
+  if (onHole !== null) return `on the ${ordinal(onHole)}`
+  return through >= holes ? 'round' : 'not started'
+}
+
+/** Own strokes where a card is one player's; what the side counts where it is not. */
+function figureOn(row: ScreenRow, hole: number, unit: ScreenBoard['competition']['unit']) {
+  const line = row.holes.find(([number]) => number === hole)
+  const alone = row.entryIds.length === 1
+  const figure = alone ? line?.[2] : line?.[3]
+  if (figure === null || figure === undefined) return { shown: '', said: 'not played' }
+  if (figure === 'x') return { shown: '–', said: 'no score' }
+  const shown = !alone && unit === 'holes' ? signed(figure) : String(figure)
+  return { shown, said: null }
+}
+
+interface RowProps {
+  readonly board: ScreenBoard
+  readonly row: ScreenRow
+  readonly changed: boolean
+}
+
+// The rows are grids on a phone, which would drop their meaning as a table: the roles are written out.
+function Row({ board, row, changed }: RowProps) {
+  const { societySlug, daySlug } = board.head
+  const { unit, format } = board.competition
+  return (
+    <tr role="row" className={changed ? 'changed' : undefined}>
+      <th role="rowheader" scope="row">
+        <a href={cardAt(societySlug, daySlug, row.entryIds[0] ?? row.entrant)}>{row.name}</a>
+        {row.place !== null && <span className="small second">{placeFigure(row)}</span>}
+      </th>
+      <td role="cell" className="fig so-far">
+        {row.score === null || row.holesPlayed === 0 ? (
+          <span className="unseen">no score yet</span>
+        ) : (
+          <>
+            <span aria-hidden="true">{scoreFigure(row.score, unit)}</span>
+            <span className="unseen">{scoreWords(row.score, unit, format !== 'gross')}</span>
+          </>
+        )}
+      </td>
+      {board.course.map(({ hole }) => {
+        const { shown, said } = figureOn(row, hole, unit)
+        return (
+          <td key={hole} role="cell" className={hole === 10 ? 'fig back-nine' : 'fig'}>
+            {said === null ? (
+              shown
+            ) : (
+              <>
+                <span aria-hidden="true">{shown}</span>
+                <span className="unseen">{said}</span>
+              </>
+            )}
+          </td>
+        )
+      })}
+    </tr>
+  )
+}
+
+function Sheet({
+  title,
+  where,
+  rows,
+  board,
+  changed,
+}: Props & { title: string; where: string; rows: readonly ScreenRow[] }) {
+  return (
+    <section className="group-sheet">
+      <h2>
+        {title} <span className="small second">{where}</span>
+      </h2>
+      <table className="group-holes" role="table">
+        <caption className="unseen">{title}, hole by hole</caption>
+        <thead role="rowgroup">
+          <tr role="row">
+            <th role="columnheader" scope="col">
+              Name
+            </th>
+            <th role="columnheader" scope="col" className="so-far">
+              <span className="unseen">so far</span>
+            </th>
+            {board.course.map(({ hole }) => (
+              <th key={hole} role="columnheader" scope="col" className={hole === 10 ? 'fig back-nine' : 'fig'}>
+                <span className="unseen">hole </span>
+                <span className={NAMED_ON_A_PHONE.has(hole) ? undefined : 'wide-only'}>{hole}</span>
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody role="rowgroup">
+          {rows.map((row) => (
+            <Row key={row.entrant} board={board} row={row} changed={changed.has(row.entrant)} />
+          ))}
+        </tbody>
+      </table>
+    </section>
+  )
+}
+
+export function GroupsView({ board, changed }: Props) {
+  const { sheets, loose } = byGroup(board)
+  const rest = { board, changed }
+  return (
+    <div className="group-sheets">
+      {sheets.map(({ group, rows }) => (
+        <Sheet
+          key={group.number}
+          title={`Group ${group.number}`}
+          where={`${teeTime(group.startTime)}, ${whereabouts(group, board.course.length)}`}
+          rows={rows}
+          {...rest}
+        />
+      ))}
+      {loose.length > 0 && <Sheet title="In no group" where="" rows={loose} {...rest} />}
+    </div>
+  )
+}
