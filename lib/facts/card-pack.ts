@@ -83,6 +83,8 @@ export interface CardPack {
   readonly dayVersion: number
   /** The newest word of the desk about play: stopped, or in play again. */
   readonly play?: PlayNow | null
+  /** The build that answers: a phone with an older one takes it when nobody is typing. */
+  readonly app?: string
   /** Points of the main competition, where they are not those of the Rules. */
   readonly points?: PointsTable
   /** Sides of the main competition that play in this group, and how their scores count together. */

@@ -109,9 +109,15 @@ function hearPlay(link: string, run: (play: PlayNow) => void): () => void {
   }
 }
 
-/** Asks the browser not to clear the card when it wants room. Most grant it in silence, some ask, some refuse. */
-export function askToKeep(): void {
-  navigator.storage?.persist?.().catch(() => undefined)
+/** What the browser says about clearing the card when it wants room; null where it cannot be asked. */
+export async function isPromised(): Promise<boolean | null> {
+  return (await navigator.storage?.persisted?.().catch(() => undefined)) ?? null
+}
+
+/** Asks the browser to promise, once. Most grant it in silence, some ask the holder, some refuse. */
+export async function askToKeep(): Promise<boolean | null> {
+  if (await isPromised()) return true
+  return (await navigator.storage?.persist?.().catch(() => undefined)) ?? null
 }
 
 export interface CardHere {

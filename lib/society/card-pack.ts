@@ -16,5 +16,6 @@ export async function cardPack(actor: Actor): Promise<Result<CardPack, 'not-allo
   const group = record?.groups.find((one) => one.id === actor.groupId)
   if (!record || !group)
     return refused('no-such-group', 'That group is not in this day any more. Ask the desk for the new start sheet.')
-  return ok(groupPack(record, group))
+  const app = process.env.DAYBOOK_APP_BUILD
+  return ok({ ...groupPack(record, group), ...(app ? { app } : {}) })
 }

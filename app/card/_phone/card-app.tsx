@@ -11,6 +11,7 @@ import { Notices } from './notices'
 import { PlayStopped } from './play-stopped'
 import { useGroup } from './use-group'
 import { useKeptPage } from './use-kept-page'
+import { useNewBuild } from './use-new-build'
 import { hashOf, usePlace } from './use-place'
 import { WhoHolds } from './who-holds'
 import { WholeCard } from './whole-card'
@@ -20,6 +21,7 @@ export function CardApp({ link }: { link: string }) {
   const { book, now } = useGroup(link)
   const [place, go] = usePlace()
   const canKeepPage = useKeptPage()
+  useNewBuild(now?.pack?.app, now?.inPageOnly === 0)
   const [refusal, refuse] = useState<string | null>(null)
   const [reading, setReading] = useState(false)
 
@@ -48,7 +50,7 @@ export function CardApp({ link }: { link: string }) {
           holder={holder}
           onHold={(entryId) => {
             void book.hold(entryId)
-            askToKeep()
+            void askToKeep()
             go({ at: 'hole', hole: hole ?? firstOpen(now, order) })
           }}
         />

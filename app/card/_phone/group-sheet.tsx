@@ -3,6 +3,7 @@
 import type { CardPack } from '@/lib/facts/card-pack'
 import { type CardNow, holesInPlay } from '@/lib/outbox/card-now'
 import type { GroupSnapshot } from '@/lib/outbox/group-book'
+import { HowKept } from './how-kept'
 import { TOTAL_WORD, totalFigure, totalOf } from './reading'
 import { SidesSoFar } from './sides-so-far'
 import { StateLine } from './state-line'
@@ -73,6 +74,7 @@ export function GroupSheet({ pack, now, holder }: { pack: CardPack; now: GroupSn
         <p>
           {shortName(pack, holder)} holds this phone. <a href="#phone">Hand it to somebody else</a>
         </p>
+        <HowKept />
         <p>
           <a className="btn" href={`/${pack.societySlug}/days/${pack.daySlug}`}>
             See the board

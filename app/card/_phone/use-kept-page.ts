@@ -3,7 +3,7 @@
 import { useEffect, useState } from 'react'
 import type { KeepPage } from '@/lib/outbox/signals'
 
-async function keepThisPage(): Promise<void> {
+export async function keepThisPage(): Promise<void> {
   await navigator.serviceWorker.register('/card-worker.js', { scope: '/card', updateViaCache: 'none' })
   const { active } = await navigator.serviceWorker.ready
   const files = performance.getEntriesByType('resource').map((entry) => entry.name)

@@ -1,0 +1,20 @@
+'use client'
+
+import { useEffect, useState } from 'react'
+import { isPromised } from '@/lib/outbox/on-this-phone'
+
+/** What the browser has promised about the card, in words: it is asked when the holder is chosen. */
+export function HowKept() {
+  const [promised, setPromised] = useState<boolean | null>(null)
+  useEffect(() => {
+    void isPromised().then(setPromised)
+  }, [])
+  if (promised === null) return null
+  return (
+    <p className="small">
+      {promised
+        ? 'This browser has promised to keep the card until you remove it.'
+        : 'This browser keeps the card, but may clear it when the phone runs out of room. Keep a paper card as well, and put the card on the home screen.'}
+    </p>
+  )
+}
