@@ -1,0 +1,66 @@
+// The built application on a book of its own, for benches that need the real server. Ends with the bench.
+import { type ChildProcess, spawn, spawnSync } from 'node:child_process'
+import { once } from 'node:events'
+import { get } from 'node:http'
+import { createServer } from 'node:net'
+
+async function freePort(): Promise<number> {
+  const probe = createServer().listen(0, '127.0.0.1')
+  await once(probe, 'listening')
+  const { port } = probe.address() as { port: number }
+  probe.close()
+  await once(probe, 'close')
+  return port
+}
+
+const answers = (address: string) =>
+  new Promise<boolean>((resolve) => {
+    get(address, (response) => {
+      response.resume()
+      resolve(true)
+    }).on('error', () => resolve(false))
+  })
+
+export interface BenchServer {
+  readonly base: string
+  readonly pid: number
+  readonly stop: () => Promise<void>
+}
+
+/** Builds what has changed since the last build, and starts it. */
+export async function benchServer(file: string): Promise<BenchServer> {
+  const built = spawnSync(process.execPath, ['scripts/build.mjs'], { stdio: ['ignore', 'ignore', 'inherit'] })
+  if (built.status !== 0) throw new Error('The screens could not be built.')
+  const port = await freePort()
+  const base = `http://127.0.0.1:${port}`
+  const server: ChildProcess = spawn(
+    process.execPath,
+    ['node_modules/next/dist/bin/next', 'start', '-p', String(port), '-H', '127.0.0.1'],
+    {
+      stdio: ['ignore', 'ignore', 'inherit'],
+      env: {
+        ...process.env,
+        NODE_ENV: 'production',
+        NEXT_TELEMETRY_DISABLED: '1',
+        DATABASE_URL: `file:${file}`,
+        DAYBOOK_ORIGIN: base,
+        DAYBOOK_SECRET: 'only for the bench, and as long as it has to be',
+      },
+    },
+  )
+  const stop = async () => {
+    if (server.exitCode !== null || server.signalCode !== null) return
+    const gone = once(server, 'exit')
+    server.kill('SIGTERM')
+    const late = setTimeout(() => server.kill('SIGKILL'), 8_000)
+    await gone
+    clearTimeout(late)
+  }
+  for (let tries = 0; tries < 600; tries++) {
+    if (await answers(`${base}/manifest.webmanifest`)) return { base, pid: server.pid!, stop }
+    if (server.exitCode !== null) break
+    await new Promise((resolve) => setTimeout(resolve, 200))
+  }
+  await stop()
+  throw new Error('The built server did not answer.')
+}
