@@ -6,6 +6,7 @@ import { useCallback, useMemo, useState } from 'react'
 import { Choice } from '@/app/_parts/choice'
 import { Notice } from '@/app/_parts/notice'
 import { Said } from '@/app/_parts/toast'
+import { BoardExtras } from './board-extras'
 import { BoardTop } from './board-top'
 import { GroupsView } from './groups-view'
 import { useKept } from './kept-on-device'
@@ -75,6 +76,9 @@ export function LiveBoard({ initial, c, view, d: asked, opened, mine }: LiveBoar
         <NeedsView board={inDivision(board, d)} division={d !== null} />
       ) : (
         <StandingsTable board={inDivision(board, d)} c={c} view={view} open={open} changed={changed} toggle={toggle} />
+      )}
+      {view === 'leaders' && (
+        <BoardExtras competition={board.competition} rows={inDivision(board, d).rows} teams={board.teams} />
       )}
       <Said words={marking ? spoken : ''} />
       <div className="key-line">

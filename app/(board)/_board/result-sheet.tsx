@@ -5,8 +5,10 @@ import { HoleBars } from '@/app/_parts/hole-bars'
 import { Fold } from '@/app/_parts/ledger'
 import type { BoardRow, CompetitionBoard, ResultSheet } from '@/lib/boards/views'
 import { editionOf } from '@/lib/rules/editions/editions'
+import { BoardExtras } from './board-extras'
 import { ResultColumn } from './result-column'
 import { ResultDivisions } from './result-divisions'
+import { ResultMatches } from './result-matches'
 import { ResultPrizes } from './result-prizes'
 import { coursePlayed, halves, howItCame, playedAs, termsOf, tiesTold, withoutPlace } from './result-words'
 import { clock, dayOf, longDate, scoreFigure, year } from './words'
@@ -35,7 +37,15 @@ function FirstThree({ competition, rows }: { competition: CompetitionBoard; rows
   )
 }
 
-function Competition({ competition, first }: { competition: CompetitionBoard; first: boolean }) {
+function Competition({
+  competition,
+  first,
+  teams,
+}: {
+  competition: CompetitionBoard
+  first: boolean
+  teams: ResultSheet['board']['teams']
+}) {
   const placed = competition.rows.filter((row) => row.place !== null)
   const top = placed.slice(0, 3)
   const [left, right] = halves(placed.slice(3))
@@ -46,7 +56,8 @@ function Competition({ competition, first }: { competition: CompetitionBoard; fi
       <h2 id={id} className={first ? 'unseen' : undefined}>
         {competition.name}
       </h2>
-      {top.length === 0 ? (
+      {competition.matches.length > 0 && <ResultMatches competition={competition} />}
+      {competition.matches.length > 0 ? null : top.length === 0 ? (
         <p className="second">No card was returned in this competition.</p>
       ) : (
         <FirstThree competition={competition} rows={top} />
@@ -61,6 +72,7 @@ function Competition({ competition, first }: { competition: CompetitionBoard; fi
         </div>
       )}
       <ResultDivisions competition={competition} />
+      <BoardExtras competition={competition} rows={competition.rows} teams={first ? teams : undefined} />
       {outside.length > 0 && <p className="small res-outside">{outside.join(' ')}</p>}
       {!first && (
         <p className="small second">
@@ -121,7 +133,7 @@ export function ResultSheetPage({ sheet, zone }: { sheet: ResultSheet; zone: str
         </p>
       )}
       {board.competitions.map((competition, at) => (
-        <Competition key={competition.id} competition={competition} first={at === 0} />
+        <Competition key={competition.id} competition={competition} first={at === 0} teams={board.teams} />
       ))}
       {sheet.ties.length > 0 && (
         <section className="ties" aria-labelledby="ties-h">

@@ -19,6 +19,7 @@ export const dayTabs = (society: string, day: string): readonly DeskTab[] => {
     { key: 'entries', href: `${at}/entries`, label: 'Entries' },
     { key: 'handicaps', href: `${at}/handicaps`, label: 'Handicaps' },
     { key: 'draw', href: `${at}/draw`, label: 'Draw' },
+    { key: 'matches', href: `${at}/matches`, label: 'Sides and matches' },
     { key: 'course', href: `${at}/course`, label: 'On the course' },
     { key: 'returns', href: `${at}/returns`, label: 'Returns' },
     { key: 'result', href: `${at}/result`, label: 'Result' },

@@ -1,0 +1,55 @@
+import type { ReactNode } from 'react'
+import { ActForm } from '@/app/desk/_form/act-form'
+import type { FormAction } from '@/app/desk/_form/act-state'
+import { SelectField, Send } from '@/app/desk/_form/field'
+
+interface Props {
+  readonly action: FormAction
+  readonly side: { readonly id: string; readonly name: string }
+  readonly players: readonly { readonly entryId: string; readonly name: string }[]
+  readonly holes: number
+  readonly kind: 'drives' | 'named-ball'
+  readonly drives: readonly (string | null)[]
+  readonly ballLostOn: number | null
+  readonly children: ReactNode
+}
+
+/** What the paper card says of the side's ball. */
+export function BallForm({ action, side, players, holes, kind, drives, ballLostOn, children }: Props) {
+  const numbers = Array.from({ length: holes }, (_, at) => at + 1)
+  return (
+    <ActForm action={action} label={`The ball of ${side.name}`}>
+      {children}
+      <input type="hidden" name="sideId" value={side.id} />
+      <div className="fields">
+        {kind === 'drives' ? (
+          numbers.map((hole) => (
+            <SelectField
+              key={hole}
+              name="drive"
+              label={`Drive, hole ${hole}`}
+              initial={drives[hole - 1] ?? ''}
+              options={[
+                { value: '', label: '–' },
+                ...players.map(({ entryId, name }) => ({ value: entryId, label: name })),
+              ]}
+            />
+          ))
+        ) : (
+          <SelectField
+            name="ballLostOn"
+            label="The yellow ball"
+            initial={ballLostOn === null ? '' : String(ballLostOn)}
+            options={[
+              { value: '', label: 'came home' },
+              ...numbers.map((hole) => ({ value: String(hole), label: `lost on hole ${hole}` })),
+            ]}
+          />
+        )}
+      </div>
+      <p className="acts">
+        <Send>Keep it</Send>
+      </p>
+    </ActForm>
+  )
+}

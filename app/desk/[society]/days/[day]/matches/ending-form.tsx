@@ -1,0 +1,70 @@
+import type { ReactNode } from 'react'
+import { ActForm } from '@/app/desk/_form/act-form'
+import type { FormAction } from '@/app/desk/_form/act-state'
+import { Field, SelectField, Send } from '@/app/desk/_form/field'
+import type { MatchEnding } from '@/lib/facts/match-ending'
+
+interface Props {
+  readonly action: FormAction
+  readonly competitionId: string
+  readonly match: { readonly id: string; readonly a: string; readonly b: string; readonly ending: MatchEnding }
+  readonly withExtraHoles: boolean
+  readonly children: ReactNode
+}
+
+const holesTo = ({ concededHoles = [] }: MatchEnding, end: 'a' | 'b') =>
+  concededHoles
+    .filter((one) => one.to === end)
+    .map((one) => one.hole)
+    .join(', ')
+
+const extraOf = ({ extraHoles = [] }: MatchEnding, end: 'a' | 'b') => extraHoles.map((one) => one[end]).join(' ')
+
+function howOf({ concededBy, walkover, abandoned }: MatchEnding): string {
+  if (concededBy) return `conceded ${concededBy}`
+  if (walkover) return `walkover ${walkover}`
+  return abandoned ? 'abandoned' : ''
+}
+
+/** How a match ended other than on the course. Rules of Golf 3.2b. */
+export function EndingForm({ action, competitionId, match, withExtraHoles, children }: Props) {
+  const { a, b, ending } = match
+  return (
+    <ActForm action={action} label={`${a} and ${b}`}>
+      {children}
+      <input type="hidden" name="competitionId" value={competitionId} />
+      <input type="hidden" name="matchId" value={match.id} />
+      <div className="fields">
+        <SelectField
+          name="how"
+          label="How it ended"
+          initial={howOf(ending)}
+          options={[
+            { value: '', label: 'as it was played' },
+            { value: 'conceded a', label: `${a} conceded the match` },
+            { value: 'conceded b', label: `${b} conceded the match` },
+            { value: 'walkover a', label: `walkover for ${a}` },
+            { value: 'walkover b', label: `walkover for ${b}` },
+            { value: 'abandoned', label: 'abandoned: it stands as it was' },
+          ]}
+        />
+        <Field name="concededToA" label={`Holes conceded to ${a}`} initial={holesTo(ending, 'a')} hint="4, 7" />
+        <Field name="concededToB" label={`Holes conceded to ${b}`} initial={holesTo(ending, 'b')} />
+        {withExtraHoles ? (
+          <>
+            <Field
+              name="extraA"
+              label={`Extra holes, ${a}`}
+              initial={extraOf(ending, 'a')}
+              hint="Strokes in order: 4 5"
+            />
+            <Field name="extraB" label={`Extra holes, ${b}`} initial={extraOf(ending, 'b')} hint="x for no score" />
+          </>
+        ) : null}
+      </div>
+      <p className="acts">
+        <Send>Keep how it ended</Send>
+      </p>
+    </ActForm>
+  )
+}

@@ -1,0 +1,84 @@
+import type { ReactNode } from 'react'
+import { ActForm } from '@/app/desk/_form/act-form'
+import type { FormAction } from '@/app/desk/_form/act-state'
+import { Choice, Field, SelectField, Send } from '@/app/desk/_form/field'
+import { plainDate } from '@/app/desk/_frame/words'
+
+interface CountedProps {
+  readonly action: FormAction
+  readonly competition: { readonly id: string; readonly name: string; readonly countedDayIds: readonly string[] }
+  readonly days: readonly {
+    readonly id: string
+    readonly name: string
+    readonly date: string
+    readonly holes: number
+    readonly courseName: string
+  }[]
+  readonly children: ReactNode
+}
+
+/** The earlier days a competition is added up with. */
+export function CountedDays({ action, competition, days, children }: CountedProps) {
+  return (
+    <ActForm action={action} label={`${competition.name} counts together with`}>
+      {children}
+      <input type="hidden" name="competitionId" value={competition.id} />
+      <fieldset>
+        <legend>{competition.name} counts together with</legend>
+        {days.map((day) => (
+          <Choice
+            key={day.id}
+            type="checkbox"
+            name="counted"
+            value={day.id}
+            initial={competition.countedDayIds.includes(day.id)}
+          >
+            {day.name}, {plainDate(day.date)}: {day.holes} holes, {day.courseName}
+          </Choice>
+        ))}
+      </fieldset>
+      <p className="acts">
+        <Send>Keep what is added up</Send>
+      </p>
+    </ActForm>
+  )
+}
+
+interface AgainProps {
+  readonly action: FormAction
+  readonly day: { readonly name: string; readonly date: string; readonly courseId: string; readonly holes: number }
+  readonly courses: readonly { readonly courseId: string; readonly name: string }[]
+  readonly children: ReactNode
+}
+
+/** A further round with the same field, sides and groups. */
+export function CallAgain({ action, day, courses, children }: AgainProps) {
+  return (
+    <ActForm action={action} label="Call a further round">
+      {children}
+      <div className="fields">
+        <Field name="name" label="Name" initial={`${day.name}, second round`} maxLength={80} required />
+        <Field name="date" label="Date" type="date" initial={day.date} required />
+        <Field name="firstTee" label="First tee" type="time" initial="14:00" required />
+        <SelectField
+          name="courseId"
+          label="Course"
+          initial={day.courseId}
+          options={courses.map((one) => ({ value: one.courseId, label: one.name }))}
+        />
+        <SelectField
+          name="holes"
+          label="Holes"
+          initial={String(day.holes)}
+          options={[
+            { value: '18', label: '18' },
+            { value: '9', label: '9' },
+          ]}
+        />
+      </div>
+      <p className="acts">
+        <Send>Call the round: same field</Send>
+      </p>
+    </ActForm>
+  )
+}

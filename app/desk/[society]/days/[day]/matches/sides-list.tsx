@@ -1,0 +1,53 @@
+import type { ReactNode } from 'react'
+import { ActForm } from '@/app/desk/_form/act-form'
+import type { FormAction } from '@/app/desk/_form/act-state'
+import { Field, SelectField, Send } from '@/app/desk/_form/field'
+
+interface Props {
+  readonly action: FormAction
+  readonly competition: { readonly id: string; readonly name: string; readonly size: number }
+  readonly players: readonly { readonly entryId: string; readonly name: string; readonly group: number | null }[]
+  readonly sides: readonly (readonly string[])[]
+  readonly children: ReactNode
+}
+
+/** Every player with the number of the side: any size, and across as many groups as it takes. */
+export function SidesList({ action, competition, players, sides, children }: Props) {
+  const most = Math.max(sides.length, Math.ceil(players.length / competition.size)) + 1
+  const options = [
+    { value: '', label: 'in no side' },
+    ...Array.from({ length: most }, (_, at) => ({ value: String(at + 1), label: `side ${at + 1}` })),
+  ]
+  const short = sides.filter((side) => side.length < competition.size).length
+  return (
+    <ActForm action={action} label={`Sides of ${competition.name}`}>
+      {children}
+      <input type="hidden" name="competitionId" value={competition.id} />
+      <p className="small second">
+        Sides of {competition.size}.{' '}
+        {short > 0 ? `${short} of them are short; the terms say what a missing player counts as. ` : ''}
+        The order inside a side is the order of this list.
+      </p>
+      <div className="fields">
+        {players.map(({ entryId, name, group }) => (
+          <SelectField
+            key={entryId}
+            name={`side-${entryId}`}
+            label={group === null ? name : `${name}, group ${group}`}
+            initial={String(sides.findIndex((side) => side.includes(entryId)) + 1 || '')}
+            options={options}
+          />
+        ))}
+      </div>
+      <div className="fields">
+        <Field name="seed" label="Number of the lot" hint="Empty: a new one." inputMode="numeric" />
+      </div>
+      <p className="acts">
+        <Send>Keep the sides of {competition.name}</Send>
+        <Send name="then" value="make">
+          Make them even by handicap
+        </Send>
+      </p>
+    </ActForm>
+  )
+}

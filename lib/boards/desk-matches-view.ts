@@ -1,0 +1,138 @@
+// Sides, matches and balls of a day as the desk arranges them, from the record and its board.
+
+import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
+import { type MatchEnding, NO_ENDING } from '@/lib/facts/match-ending'
+import { ballValueOf } from '@/lib/rules/formats/format'
+import { sideBall } from './ball-facts'
+import { namesOf } from './entrant-names'
+import { formatIn } from './format-of-competition'
+import { endingInWords } from './match-ending-words'
+import { ballKind } from './pack-balls'
+import type { CompetitionBoard, DayBoard } from './views'
+
+export interface PlayerAtDesk {
+  readonly entryId: string
+  readonly name: string
+  /** Number of the group; null before the draw. */
+  readonly group: number | null
+}
+
+export interface MatchAtDesk {
+  readonly id: string
+  readonly a: string
+  readonly b: string
+  /** "Verrow 2 up after 11", "Ashgill 3&2". */
+  readonly result: string
+  readonly ending: MatchEnding
+  /** What the desk wrote about its end; null when nothing. */
+  readonly said: string | null
+}
+
+export interface BallAtDesk {
+  readonly side: { readonly id: string; readonly name: string }
+  readonly kind: 'drives' | 'named-ball'
+  readonly players: readonly { readonly entryId: string; readonly name: string }[]
+  readonly holes: number
+  readonly drives: readonly (string | null)[]
+  readonly ballLostOn: number | null
+  readonly said: string
+}
+
+export interface CompetitionAtDesk {
+  readonly id: string
+  readonly name: string
+  readonly size: number
+  readonly countedDayIds: readonly string[]
+  readonly sides: CompetitionRecord['sides']
+  /** Null where the field is played, not an opponent. */
+  readonly matches: readonly MatchAtDesk[] | null
+  readonly pairings: readonly { readonly a: string; readonly b: string }[]
+  /** Whoever can be paired, in the order of the draw. */
+  readonly ends: readonly { readonly id: string; readonly name: string }[]
+  readonly withExtraHoles: boolean
+  readonly balls: readonly BallAtDesk[]
+}
+
+export function deskMatchesOf(
+  record: DayRecord,
+  board: DayBoard,
+): { readonly players: readonly PlayerAtDesk[]; readonly competitions: readonly CompetitionAtDesk[] } {
+  const names = namesOf(record)
+  const order = record.groups.flatMap((group) => group.entryIds)
+  const place = (id: string) => (order.includes(id) ? order.indexOf(id) : order.length)
+  const players = record.entries
+    .filter((entry) => entry.status === 'entered')
+    .map((entry) => ({
+      entryId: entry.id,
+      name: names.full(entry.id),
+      group: record.groups.find((group) => group.entryIds.includes(entry.id))?.number ?? null,
+    }))
+    .sort((a, b) => place(a.entryId) - place(b.entryId))
+  return {
+    players,
+    competitions: record.competitions.map((one): CompetitionAtDesk => {
+      const format = formatIn(one)
+      const size = format?.sideSize ?? 1
+      const shown = board.competitions.find(({ id }) => id === one.id)
+      return {
+        id: one.id,
+        name: one.name,
+        size,
+        countedDayIds: one.countedDayIds,
+        sides: one.sides,
+        matches: format?.isMatch ? matchesAtDesk(record, one, shown) : null,
+        pairings: one.pairings,
+        ends:
+          size > 1
+            ? one.sides.map((side) => ({ id: side.id, name: names.entrant(side.id) }))
+            : players.map(({ entryId, name }) => ({ id: entryId, name })),
+        withExtraHoles: format !== null && ballValueOf(format.value).kind === 'strokes',
+        balls: ballsAtDesk(record, one),
+      }
+    }),
+  }
+}
+
+function matchesAtDesk(
+  record: DayRecord,
+  { pairings }: CompetitionRecord,
+  shown: CompetitionBoard | undefined,
+): MatchAtDesk[] {
+  const names = namesOf(record)
+  return (shown?.matches ?? []).map((match) => {
+    const ending = pairings.find((one) => one.id === match.id)?.ending ?? NO_ENDING
+    const a = names.entrantShort(match.a)
+    const b = names.entrantShort(match.b)
+    const winner = match.winner === null ? '' : `${names.entrantShort(match.winner)} `
+    return {
+      id: match.id,
+      a,
+      b,
+      result: `${winner}${match.result}`,
+      ending,
+      said: Object.keys(ending).length > 0 ? `At the desk: ${endingInWords(ending, a, b)}.` : null,
+    }
+  })
+}
+
+function ballsAtDesk(record: DayRecord, competition: CompetitionRecord): BallAtDesk[] {
+  const kind = ballKind(competition)
+  if (kind === null) return []
+  const names = namesOf(record)
+  return competition.sides.map((side) => {
+    const { drives, ballLostOn } = sideBall(side.id, record.ballFacts, record.round.holes)
+    const taken = side.entryIds
+      .map((id) => `${names.short(id)} ${drives.filter((one) => one === id).length}`)
+      .join(', ')
+    return {
+      side: { id: side.id, name: names.entrant(side.id) },
+      kind,
+      players: side.entryIds.map((entryId) => ({ entryId, name: names.short(entryId) })),
+      holes: record.round.holes,
+      drives,
+      ballLostOn,
+      said:
+        kind === 'drives' ? `drives ${taken}` : ballLostOn === null ? 'the ball is home' : `lost on hole ${ballLostOn}`,
+    }
+  })
+}

@@ -1,0 +1,297 @@
+// Promise: what the desk arranges of a match day stands in the book and on the board: pairings from the draw and by hand,
+// endings off the course, teams; sides keep their rows and with them their matches, drives and lost balls.
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { boardOf } from '@/lib/boards/board'
+import { groupPack } from '@/lib/boards/group-pack'
+import { printedCards } from '@/lib/boards/printed-cards'
+import { startSheetOf } from '@/lib/boards/start-sheet'
+import type { CompetitionInput } from '@/lib/facts/commands'
+import { parseDayFile } from '@/lib/facts/day-file'
+import { PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
+import { scoreDay } from '@/lib/rules/score-day'
+import { arrangePairings } from '@/lib/society/arrange-pairings'
+import { arrangeSides, makeSides } from '@/lib/society/arrange-sides'
+import { arrangeTeams, makeTeams } from '@/lib/society/arrange-teams'
+import { endMatch } from '@/lib/society/end-match'
+import { deliverFacts, keyCard } from '@/lib/society/enter-score'
+import { dayFileOf } from '@/lib/society/export-day'
+import { keyBall } from '@/lib/society/key-ball'
+import { type DayInPlay, dayInPlay, got, LEVEL, over, published } from '../scoring/day-in-play'
+
+const NOW = new Date('2031-06-14T15:00:00Z')
+
+const competition = (name: string, format: string, more: object = {}): CompetitionInput => ({
+  name,
+  format,
+  terms: {
+    allowance: 100,
+    allowanceFrom: 'house-choice',
+    ties: PUBLISHED_COUNTBACK,
+    guests: 'guest-prize-only',
+    ...more,
+  },
+  prizes: [],
+})
+
+async function fileAndBoardAgree(day: Pick<DayInPlay, 'w' | 'dayId' | 'record'>) {
+  const { dayFile } = got(await dayFileOf(day.w.actor, day.dayId))
+  const read = parseDayFile(JSON.parse(JSON.stringify(dayFile)))
+  if (!read.ok) throw new Error(JSON.stringify(read.faults))
+  const board = boardOf(await day.record(), NOW)
+  const results = scoreDay(read.value)
+  for (const [at, one] of board.competitions.entries()) {
+    expect(one.rows.map((row) => [row.entrant, row.score])).toEqual(
+      results[at]!.standings.map((standing) => [standing.entrant, standing.score]),
+    )
+    expect(one.matches.map((match) => [match.id, match.winner, match.holes])).toEqual(
+      (results[at]!.matches ?? []).map((match) => [match.id, match.winner, match.holes]),
+    )
+  }
+  return board
+}
+
+let day: DayInPlay
+const at = async () => ({ dayId: day.dayId, version: await day.version() })
+
+beforeAll(async () => {
+  day = await dayInPlay({
+    competitions: [competition('Singles match', 'match'), competition('Four-ball match', 'four-ball-match')],
+  })
+}, 60_000)
+afterAll(() => day.close())
+
+describe('a day of matches', () => {
+  it('is paired by its draw: two and two in singles, the two sides of a group in four-ball', async () => {
+    const [singles, four] = (await day.record()).competitions
+    const [first] = [day.players(1)]
+    expect(singles!.sides).toEqual([])
+    expect(singles!.pairings.slice(0, 2).map(({ a, b }) => [a, b])).toEqual([
+      [first[0], first[1]],
+      [first[2], first[3]],
+    ])
+    expect(four!.pairings.map(({ a, b }) => [a, b])).toEqual([
+      [four!.sides[0]!.id, four!.sides[1]!.id],
+      [four!.sides[2]!.id, four!.sides[3]!.id],
+    ])
+  })
+
+  it('says on the start sheet who plays against whom, and gives the card the strokes of the match', async () => {
+    const record = await day.record()
+    const [one] = startSheetOf(record, { withCodes: false }).groups[0]!.players
+    expect(one!.side).toMatch(/^against \S+/)
+    const strokes = printedCards(record)
+      .cards.slice(0, 2)
+      .map((card) => card.playingHandicap)
+    expect(Math.min(...strokes)).toBe(0)
+  })
+
+  it('is repaired by hand, and a pairing that stays keeps its end', async () => {
+    const record = await day.record()
+    const singles = record.competitions[0]!
+    const [kept] = singles.pairings
+    got(
+      await endMatch(day.w.actor, {
+        ...(await at()),
+        competitionId: singles.id,
+        matchId: kept!.id,
+        ending: { concededHoles: [{ hole: 1, to: 'a' }] },
+      }),
+    )
+    const [, , c, d] = day.players(1)
+    const [e, f] = day.players(2)
+    const twisted = [
+      { a: kept!.a, b: kept!.b },
+      { a: c!, b: e! },
+      { a: d!, b: f! },
+    ]
+    got(await arrangePairings(day.w.actor, { ...(await at()), competitionId: singles.id, pairings: twisted }))
+    const after = (await day.record()).competitions[0]!.pairings
+    expect(after.map(({ a, b }) => ({ a, b }))).toEqual(twisted)
+    expect(after[0]).toMatchObject({ id: kept!.id, ending: { concededHoles: [{ hole: 1, to: 'a' }] } })
+    const refusedTwice = await arrangePairings(day.w.actor, {
+      ...(await at()),
+      competitionId: singles.id,
+      pairings: [twisted[0]!, { a: kept!.b, b: kept!.a }],
+    })
+    expect(refusedTwice).toMatchObject({ ok: false, faults: [{ place: 'pairings[1]' }] })
+    got(await arrangePairings(day.w.actor, { ...(await at()), competitionId: singles.id, pairings: null }))
+    expect((await day.record()).competitions[0]!.pairings).toHaveLength(4)
+  })
+
+  it('counts one and a half for the teams, and the day file says the same', async () => {
+    const first = (await day.record()).competitions[0]!.pairings
+    got(
+      await arrangeTeams(day.w.actor, {
+        ...(await at()),
+        teams: [
+          { name: 'Heath', entryIds: first.map((one) => one.a) },
+          { name: 'Links', entryIds: first.map((one) => one.b) },
+        ],
+      }),
+    )
+    for (const [number, { a, b }] of first.entries()) {
+      got(await keyCard(day.w.actor, { dayId: day.dayId, cardId: day.cardOf(a), scores: over(number * 30) }))
+      got(await keyCard(day.w.actor, { dayId: day.dayId, cardId: day.cardOf(b), scores: over(45) }))
+    }
+    const endings = [{ concededBy: 'a' as const }, { walkover: 'b' as const }, { abandoned: true }, {}]
+    for (const [number, ending] of endings.entries())
+      got(
+        await endMatch(day.w.actor, {
+          ...(await at()),
+          competitionId: (await day.record()).competitions[0]!.id,
+          matchId: first[number]!.id,
+          ending,
+        }),
+      )
+    const board = await fileAndBoardAgree(day)
+    const matches = board.competitions[0]!.matches
+    expect(matches.slice(0, 2).map((match) => [match.winner, match.result])).toEqual([
+      [first[0]!.b, 'conceded'],
+      [first[1]!.b, 'walkover'],
+    ])
+    const links = board.competitions[0]!.teams!.find((one) => one.name === 'Links')!
+    expect(links.halfPoints).toBe(
+      matches.reduce(
+        (sum, match) => sum + (match.winner === match.b ? 2 : match.winner === null && match.finished ? 1 : 0),
+        0,
+      ),
+    )
+    const both = board.competitions[0]!.teams!.reduce((sum, team) => sum + team.halfPoints, 0)
+    expect(both).toBe(2 * matches.filter((one) => one.finished && one.result !== 'no result').length)
+    // Pairs drawn before there were teams have a player of each: their matches count for neither.
+    expect(board.teams!.map((team) => team.halfPoints).sort()).toEqual(
+      board.competitions[0]!.teams!.map((team) => team.halfPoints).sort(),
+    )
+    expect(board.sentence).toMatch(/leads|level|won the match|halve/)
+  })
+
+  it('shares the field out the same way for the same number', async () => {
+    const shared = async (seed: number) => {
+      got(await makeTeams(day.w.actor, { ...(await at()), names: ['Heath', 'Links'], seed }))
+      return (await day.record()).teams.map((team) => team.entryIds)
+    }
+    const once = await shared(7)
+    expect(once.map((ids) => ids.length)).toEqual([4, 4])
+    expect(await shared(7)).toEqual(once)
+  })
+
+  it('refuses an end that contradicts itself and a match that is not there', async () => {
+    const { id, pairings } = (await day.record()).competitions[0]!
+    const end = async (matchId: string, ending: object) =>
+      endMatch(day.w.actor, { ...(await at()), competitionId: id, matchId, ending })
+    expect(await end(pairings[0]!.id, { walkover: 'a', concededBy: 'a' })).toMatchObject({ code: 'not-understood' })
+    expect(await end('nobody', {})).toMatchObject({ code: 'not-found' })
+  })
+})
+
+describe('sides and their ball', () => {
+  it('a scramble has one card a side, counts its drives and says when the minimum is out of reach', async () => {
+    const scramble = await published(day.w, 'fernbrake', {
+      name: 'Scramble',
+      competitions: [competition('Texas', 'scramble-4', { allowance: [25, 20, 15, 10], minimumDrives: 4 })],
+    })
+    const record = await scramble.record()
+    expect(new Set(record.cards.map((card) => card.entryId))).toEqual(
+      new Set(record.competitions[0]!.sides.map((side) => side.entryIds[0])),
+    )
+    const side = record.competitions[0]!.sides[0]!
+    const [first, second, third, fourth] = side.entryIds
+    const cardId = scramble.cardOf(first!)
+    const common = { cardId, sideId: side.id, writer: second!, writtenAt: '2031-06-14T10:00:00Z' }
+    const phone = { deviceId: 'a-phone-of-the-scramble' }
+    const answer = got(
+      await deliverFacts(scramble.scorer(1), {
+        ...phone,
+        facts: [
+          { kind: 'score', seq: 1, cardId, writer: second, writtenAt: common.writtenAt, hole: 1, score: 4 },
+          { kind: 'drive', seq: 2, ...common, hole: 1, entryId: second },
+          { kind: 'drive', seq: 3, ...common, hole: 2, entryId: 'nobody of the side' },
+          { kind: 'drive', seq: 4, ...common, sideId: 'another side', hole: 2, entryId: third },
+          { kind: 'drive', seq: 5, ...common, hole: 18, entryId: third },
+        ],
+      }),
+    )
+    expect(answer.answers.map((one) => one.answer)).toEqual(['received', 'received', 'refused', 'refused', 'received'])
+    const repeat = got(
+      await deliverFacts(scramble.scorer(1), {
+        ...phone,
+        facts: [{ kind: 'drive', seq: 3, ...common, hole: 2, entryId: 'nobody of the side' }],
+      }),
+    )
+    expect(repeat.answers).toEqual([answer.answers[2]])
+    const pack = groupPack(await scramble.record(), record.groups[0]!)
+    expect(pack.cards).toHaveLength(1)
+    expect(pack.cards[0]!.partners).toHaveLength(3)
+    expect(pack.balls).toMatchObject([{ kind: 'drives', minimum: 4, sideId: side.id }])
+    expect(pack.balls![0]!.drives[0]).toBe(second)
+
+    got(await keyBall(day.w.actor, { dayId: scramble.dayId, sideId: side.id, drives: Array(15).fill(fourth) }))
+    const board = await fileAndBoardAgree(scramble)
+    const drives = board.competitions[0]!.rows.find((row) => row.entrant === side.id)!.drives!
+    expect(drives.counts.map((one) => one.taken)).toEqual([0, 0, 1, 15])
+    expect(drives).toMatchObject({ minimum: 4, outOfReach: true })
+    expect(drives.sentence).toMatch(/cannot be reached/)
+  })
+
+  it('a yellow ball goes round in the side’s order and is lost from the hole on', async () => {
+    const yellow = await published(day.w, 'fernbrake', {
+      name: 'Yellow',
+      competitions: [competition('Ball', 'yellow-ball', { allowance: 85 })],
+    })
+    const record = await yellow.record()
+    const side = record.competitions[0]!.sides[0]!
+    for (const entryId of side.entryIds)
+      got(await keyCard(day.w.actor, { dayId: yellow.dayId, cardId: yellow.cardOf(entryId), scores: LEVEL }))
+    const scoreOf = async () =>
+      (await fileAndBoardAgree(yellow)).competitions[0]!.rows.find((row) => row.entrant === side.id)!.score!
+    const home = await scoreOf()
+    got(await keyBall(day.w.actor, { dayId: yellow.dayId, sideId: side.id, ballLostOn: 10 }))
+    const lost = await scoreOf()
+    expect(lost).toBeLessThan(home)
+    expect(groupPack(await yellow.record(), record.groups[0]!).balls![0]!.lost).toEqual([10])
+    got(await keyBall(day.w.actor, { dayId: yellow.dayId, sideId: side.id, ballLostOn: null }))
+    expect(await scoreOf()).toBe(home)
+    // The other order of the same players is the same side: its ball stays with it.
+    got(await keyBall(day.w.actor, { dayId: yellow.dayId, sideId: side.id, ballLostOn: 4 }))
+    const others = record.competitions[0]!.sides.slice(1).map((one) => [...one.entryIds])
+    got(
+      await arrangeSides(day.w.actor, {
+        dayId: yellow.dayId,
+        version: await yellow.version(),
+        competitionId: record.competitions[0]!.id,
+        sides: [[...side.entryIds].reverse(), ...others],
+      }),
+    )
+    const after = (await yellow.record()).competitions[0]!.sides[0]!
+    expect(after).toMatchObject({ id: side.id, entryIds: [...side.entryIds].reverse() })
+  })
+
+  it('sides of six stand across two groups, even by handicap and the same for the same number', async () => {
+    const six = await published(day.w, 'fernbrake', {
+      name: 'Six',
+      competitions: [competition('Best three', 'best-3-of-6-stableford'), competition('Skins', 'skins')],
+    })
+    const made = async (seed: number) => {
+      const { competitions, version } = await six.record()
+      got(await makeSides(day.w.actor, { dayId: six.dayId, version, competitionId: competitions[0]!.id, seed }))
+      return (await six.record()).competitions[0]!.sides.map((side) => side.entryIds)
+    }
+    const once = await made(3)
+    expect(once.map((ids) => ids.length)).toEqual([4, 4])
+    expect(await made(3)).toEqual(once)
+    const { groups } = await six.record()
+    expect(
+      once.some((ids) => new Set(ids.map((id) => groups.findIndex((one) => one.entryIds.includes(id)))).size > 1),
+    ).toBe(true)
+    for (const entryId of once.flat())
+      got(
+        await keyCard(day.w.actor, {
+          dayId: six.dayId,
+          cardId: six.cardOf(entryId),
+          scores: over(once.flat().indexOf(entryId) * 4),
+        }),
+      )
+    const board = await fileAndBoardAgree(six)
+    expect(board.competitions[1]!.shared!.map((one) => one.groupNumber)).toEqual([1, 2])
+  })
+})
