@@ -26,6 +26,8 @@ const config = {
   poweredByHeader: false,
   reactStrictMode: true,
   devIndicators: false,
+  // A members' list of two megabytes, and what a form adds to it.
+  experimental: { serverActions: { bodySizeLimit: '3mb' } },
   serverExternalPackages: [
     'better-sqlite3',
     '@prisma/client',

@@ -1,9 +1,16 @@
 // Every page gets its own number for its own scripts; see lib/facts/content-policy.ts. Next reads the number from the
-// request's header and writes it on the scripts it puts into the page.
+// request's header and writes it on the scripts it puts into the page. What is posted to a page must be a form of ours.
 import { type NextRequest, NextResponse } from 'next/server'
 import { contentPolicy, NONCE_HEADER } from '@/lib/facts/content-policy'
+import { isPlainForm, isScriptedForm, isScriptedText } from '@/lib/facts/form-request'
 
-export function proxy(request: NextRequest): NextResponse {
+const MOST_BYTES = 3 * 1024 * 1024
+
+export async function proxy(request: NextRequest): Promise<NextResponse> {
+  if (request.method !== 'GET' && request.method !== 'HEAD') {
+    const status = await refusedWith(request)
+    if (status !== null) return new NextResponse(null, { status, headers: { 'cache-control': 'no-store' } })
+  }
   const nonce = Buffer.from(crypto.getRandomValues(new Uint8Array(16))).toString('base64')
   const policy = contentPolicy(nonce, process.env.NODE_ENV === 'development')
   const headers = new Headers(request.headers)
@@ -12,6 +19,34 @@ export function proxy(request: NextRequest): NextResponse {
   const response = NextResponse.next({ request: { headers } })
   response.headers.set('content-security-policy', policy)
   return response
+}
+
+async function refusedWith(request: NextRequest): Promise<number | null> {
+  if (request.method !== 'POST') return 405
+  if (!isSameOrigin(request)) return 403
+  if (Number(request.headers.get('content-length') ?? 0) > MOST_BYTES) return 413
+  const action = request.headers.get('next-action')
+  const kind = request.headers.get('content-type') ?? ''
+  try {
+    if (kind.startsWith('multipart/form-data')) {
+      const parts = await request.clone().formData()
+      return (action === null ? isPlainForm(parts) : isScriptedForm(action, parts)) ? null : 400
+    }
+    if (action !== null && kind.startsWith('text/plain'))
+      return isScriptedText(action, await request.clone().text()) ? null : 400
+  } catch {
+    // A body that is not what its header says is refused like any other that is not understood.
+    return 400
+  }
+  return 415
+}
+
+/** A browser says where a form comes from; a form from another site is not ours, whatever it asks for. */
+function isSameOrigin(request: NextRequest): boolean {
+  const origin = request.headers.get('origin')
+  if (origin === null) return true
+  const host = request.headers.get('x-forwarded-host') ?? request.headers.get('host')
+  return URL.canParse(origin) && new URL(origin).host === host
 }
 
 // Not for what holds no page: addresses for machines, built files, icons. They get a fixed policy in next.config.js.

@@ -63,6 +63,8 @@ export const settings = z.object({
   DAYBOOK_COPIES_DAILY: z.preprocess(unset, wholeNumber('DAYBOOK_COPIES_DAILY', 1, 366, 14)),
   DAYBOOK_COPIES_WEEKLY: z.preprocess(unset, wholeNumber('DAYBOOK_COPIES_WEEKLY', 0, 520, 8)),
   DAYBOOK_COPIES_MONTHLY: z.preprocess(unset, wholeNumber('DAYBOOK_COPIES_MONTHLY', 0, 240, 12)),
+  /** 1: a front server of ours sets X-Forwarded-For, -Host and -Proto, and nobody reaches this one past it. Otherwise they are not believed. */
+  DAYBOOK_BEHIND_PROXY: z.preprocess(unset, z.enum(['0', '1'], 'DAYBOOK_BEHIND_PROXY must be 0 or 1.').default('0')),
   /** How much the log says. */
   DAYBOOK_LOG: z.preprocess(
     unset,

@@ -5,11 +5,12 @@ import { AsyncLocalStorage } from 'node:async_hooks'
 import { subscribe } from 'node:diagnostics_channel'
 import type { IncomingMessage, ServerResponse } from 'node:http'
 import { logRequest } from '@/lib/store/log'
+import { atTheDoor } from './at-the-door'
 
 // Every word that stands in an address of ours. Anything else is somebody's or something's own name, or a key.
 const WORDS = new Set(
   (
-    'api auth board group facts live health ready sign-in sign-out email change-password get-session passkey list-sessions ' +
+    'api auth board group facts live health ready not-understood sign-in sign-out email change-password get-session passkey list-sessions ' +
     'revoke-session card card-worker.js desk member house-style days bar cards match start result how-we-count new-day members ' +
     'new import courses change entries draw handicaps returns print export book copies _next static manifest.webmanifest'
   ).split(' '),
@@ -46,6 +47,7 @@ export function logRequests(): void {
   kept.daybookListening = true
   subscribe('http.server.request.start', (message) => {
     const { request, response } = message as { request: IncomingMessage; response: ServerResponse }
+    atTheDoor(request)
     const seen: Seen = { began: performance.now() }
     kept.daybookSeen?.enterWith(seen)
     // 'close' and not 'finish': an answer that was cut off is told too.

@@ -150,8 +150,8 @@ export function manifestOf(copyFile: string): CopyManifest | null {
 
 /** The complete copies there are, newest first. */
 export function copyList(folder = copiesFolder()): readonly Copy[] {
-  if (!existsSync(folder)) return []
-  return readdirSync(folder)
+  if (!existsSync(/*turbopackIgnore: true*/ folder)) return []
+  return readdirSync(/*turbopackIgnore: true*/ folder)
     .filter((name) => name.endsWith('.db') && existsSync(join(folder, `${name}.json`)))
     .map((fileName) => {
       const { kind, madeAt, bytes, sha256 } = copyManifest.parse(
