@@ -25,6 +25,10 @@ export interface MemberRow {
   readonly leftOn: string | null
   /** The words the society sorts people by: "senior", "first-timer". */
   readonly labels: readonly string[]
+  readonly junior: boolean
+  readonly shownAs: 'name' | 'initials' | 'former-member'
+  /** Contact details were taken out of the book. */
+  readonly erased: boolean
   /** Days entered and not withdrawn from. */
   readonly days: number
   /** Last part of the address of the member's own page: for the member alone. */
@@ -44,6 +48,8 @@ export interface CourseRow {
     /** "69.2" */
     readonly courseRating: string
     readonly slopeRating: number
+    /** Nine on a course of eighteen is its front or its back nine. */
+    readonly holes: number
     readonly par: number
     readonly yards: number | null
   }[]

@@ -128,7 +128,7 @@ function nextDate(season: SeasonKept, last: string | null, now: string): string 
 }
 
 function teeLikeLast(course: CourseKept, last: DayRecord | null, gender: 'men' | 'women'): string | null {
-  const tees = course.tees.filter((tee) => tee.gender === gender)
+  const tees = course.tees.filter((tee) => tee.gender === gender && tee.holes.length === course.holes)
   const was = last?.tees.find((tee) => tee.gender === gender && tee.isDefault)
   return (
     (

@@ -21,7 +21,7 @@ import { notUnderstood } from './parse-input'
 export type DayForm = z.output<typeof callDay>
 
 export function dayToKeep(form: DayForm, season: SeasonKept, course: CourseKept): Result<DayToKeep, 'not-understood'> {
-  const faults = [...dateFaults(form, season), ...courseFaults(form, course), ...competitionFaults(form, course)]
+  const faults = [...dateFaults(form, season), ...courseFaults(form, course), ...competitionFaults(form)]
   if (faults.length > 0) return notUnderstood(faults)
   const edition = editionFor(form.date)
   return ok({
@@ -32,7 +32,7 @@ export function dayToKeep(form: DayForm, season: SeasonKept, course: CourseKept)
     places: form.places,
     round: {
       courseId: course.courseId,
-      courseName: course.name,
+      courseName: courseNameOf(form, course),
       holes: form.holes,
       startKind: form.startKind,
       firstTee: form.firstTee,
@@ -71,23 +71,47 @@ function courseFaults(form: DayForm, course: CourseKept): readonly Fault[] {
     if (!tee) faults.push({ place, sentence: `${course.name} has no such tee.` })
     else if (tee.gender !== gender)
       faults.push({ place, sentence: `${tee.name} is rated for ${tee.gender}: choose a tee rated for ${gender}.` })
+    else if (hasTeesOf(course, form.holes) && tee.holes.length !== form.holes)
+      faults.push({
+        place,
+        sentence: `${tee.name} is rated over ${tee.holes.length} holes, the day has ${form.holes}.`,
+      })
   }
+  const [men, women] = [form.teeMen, form.teeWomen].map((id) => course.tees.find((one) => one.teeId === id))
+  if (men && women && men.holes.length === 9 && women.holes.length === 9 && firstHole(men) !== firstHole(women))
+    faults.push({ place: 'teeWomen', sentence: 'Men and women play the same nine: choose the same for both.' })
   if (form.teeMen === null && form.teeWomen === null)
     faults.push({ place: 'teeMen', sentence: 'Choose at least one tee.' })
-  if (form.holes !== course.holes)
+  if (!hasTeesOf(course, form.holes))
     faults.push({
       place: 'holes',
       sentence:
         form.holes === 9
-          ? `A nine-hole day needs the rating of those nine holes: add them as a course of their own.`
+          ? `A nine-hole day needs the rating of those nine holes: add the front or the back nine, with its rating, to the card of ${course.name}.`
           : `${course.name} has nine holes in the book: call a nine-hole day.`,
     })
   return faults
 }
 
-function competitionFaults(form: DayForm, course: CourseKept): readonly Fault[] {
+const hasTeesOf = (course: CourseKept, holes: number) => course.tees.some((tee) => tee.holes.length === holes)
+const firstHole = (tee: CourseKept['tees'][number]) => tee.holes[0]?.hole ?? 1
+
+/** The nine that is played of a course of eighteen, by the tees chosen; null when the whole course is. */
+function nineOf(form: DayForm, course: CourseKept): number | null {
+  if (form.holes === course.holes) return null
+  const chosen = course.tees.find((tee) => tee.teeId === form.teeMen || tee.teeId === form.teeWomen)
+  return chosen ? firstHole(chosen) : null
+}
+
+/** The card counts its holes from one, so the name says which they are. */
+function courseNameOf(form: DayForm, course: CourseKept): string {
+  const nine = nineOf(form, course)
+  return nine === null ? course.name : `${course.name}, holes ${nine} to ${nine + 8}`
+}
+
+function competitionFaults(form: DayForm): readonly Fault[] {
   const faults: Fault[] = []
-  const onCard = (hole: number) => course.tees.some((tee) => tee.holes.some((one) => one.hole === hole))
+  const onCard = (hole: number) => hole <= form.holes
   const names = new Set<string>()
   form.competitions.forEach((one, at) => {
     const place = `competitions[${at}]`
@@ -174,8 +198,13 @@ function ownFormatFaults(name: string, custom: NonNullable<CompetitionTerms['cus
 
 /** The tees of the course as they stand now; the two chosen ones are what an entry gets unless told otherwise. */
 function roundTees(form: DayForm, course: CourseKept): readonly RoundTeeToKeep[] {
-  return course.tees.map(({ teeId, ...tee }) => ({
+  const nine = nineOf(form, course)
+  const played = course.tees.filter(
+    (tee) => tee.holes.length === form.holes && (nine === null || firstHole(tee) === nine),
+  )
+  return played.map(({ teeId, ...tee }) => ({
     ...tee,
+    holes: tee.holes.map((hole, at) => ({ ...hole, hole: at + 1 })),
     isDefault: teeId === (tee.gender === 'men' ? form.teeMen : form.teeWomen),
   }))
 }

@@ -36,7 +36,7 @@ export async function keepCourse(
   const { courseId, version, ...card } = read.value
   const faults = cardFaults(card.tees)
   if (faults.length > 0) return notUnderstood(faults)
-  const course = { ...card, holes: card.tees[0]!.holes.length }
+  const course = { ...card, holes: Math.max(...card.tees.map((tee) => tee.holes.length)) }
   const { societyId } = officer.value
 
   return write<Result<{ courseId: string; version: number }, Refusals>>(async (tx) => {
@@ -69,7 +69,7 @@ export async function keepCourse(
 /** What no single hole can show: numbers that are missing or twice there, and tees that do not fit together. */
 export function cardFaults(tees: readonly TeeToKeep[]): readonly Fault[] {
   const faults: Fault[] = []
-  const count = tees[0]?.holes.length ?? 0
+  const count = Math.max(0, ...tees.map((tee) => tee.holes.length))
   const seen = new Set<string>()
   tees.forEach((tee, at) => {
     const place = `tees[${at}]`
@@ -79,28 +79,28 @@ export function cardFaults(tees: readonly TeeToKeep[]): readonly Fault[] {
     seen.add(called.toLowerCase())
     if (tee.holes.length !== 9 && tee.holes.length !== 18)
       faults.push({ place: `${place}.holes`, sentence: `${called} has ${tee.holes.length} holes: 9 or 18 are needed.` })
-    else if (tee.holes.length !== count)
-      faults.push({ place: `${place}.holes`, sentence: `${called} has another number of holes than the first tee.` })
-    else faults.push(...holeFaults(tee, place, called))
+    else faults.push(...holeFaults(tee, count, place, called))
   })
   return faults
 }
 
-function holeFaults(tee: TeeToKeep, place: string, called: string): readonly Fault[] {
+/** A set of nine on a course of eighteen is its front or its back nine, with a rating of its own (RoH 2024, 6.1b). */
+function holeFaults(tee: TeeToKeep, count: number, place: string, called: string): readonly Fault[] {
+  const first = tee.holes.length === 9 && count === 18 && tee.holes[0]?.hole === 10 ? 10 : 1
   const faults: Fault[] = []
   const indexes = new Map<number, number>()
   tee.holes.forEach((hole, at) => {
-    if (hole.hole !== at + 1)
+    if (hole.hole !== at + first)
       faults.push({
         place: `${place}.holes[${at}].hole`,
-        sentence: `${called}: hole ${at + 1} is missing or out of order.`,
+        sentence: `${called}: hole ${at + first} is missing or out of order.`,
       })
     const twin = indexes.get(hole.strokeIndex)
     const indexPlace = `${place}.holes[${at}].strokeIndex`
-    if (hole.strokeIndex > tee.holes.length)
+    if (hole.strokeIndex > count)
       faults.push({
         place: indexPlace,
-        sentence: `${called}: stroke index ${hole.strokeIndex} on a course of ${tee.holes.length} holes.`,
+        sentence: `${called}: stroke index ${hole.strokeIndex} on a course of ${count} holes.`,
       })
     else if (twin !== undefined)
       faults.push({
@@ -131,6 +131,7 @@ function rowOf(course: CourseKept): CourseRow {
       gender: tee.gender,
       courseRating: ratingOf(tee.courseRatingTenths),
       slopeRating: tee.slopeRating,
+      holes: tee.holes.length,
       par: tee.holes.reduce((sum, hole) => sum + hole.par, 0),
       yards: yardsOf(tee),
     })),

@@ -12,6 +12,7 @@ export const courseChoices = (courses: readonly CourseRow[]): readonly CourseCho
       gender: tee.gender,
       courseRating: tee.courseRating,
       slopeRating: tee.slopeRating,
+      holes: tee.holes,
       par: tee.par,
       yards: tee.yards,
     })),

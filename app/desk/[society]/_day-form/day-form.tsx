@@ -11,6 +11,7 @@ import type { Gender } from '@/lib/rules/day'
 import { editionFor, editionOf } from '@/lib/rules/editions/editions'
 import { CompetitionFields } from './competition-fields'
 import { draftOf, intervalAdvice, newCompetition, proposedAgain } from './drafts'
+import { stepsOn } from './tie-rules'
 
 export interface CourseChoice {
   readonly id: string
@@ -21,6 +22,7 @@ export interface CourseChoice {
     readonly gender: Gender
     readonly courseRating: string
     readonly slopeRating: number
+    readonly holes: number
     readonly par: number
     readonly yards: number | null
   }[]
@@ -43,6 +45,7 @@ interface Props {
 export function DayForm({ action, label, day, courses, expected: before, send, fixed, words, children }: Props) {
   const [courseId, setCourse] = useState(day.courseId || courses[0]?.id || '')
   const [date, setDate] = useState(day.date)
+  const [holes, setHoles] = useState(day.holes ?? 18)
   const [expected, setExpected] = useState(before)
   const [start, setStart] = useState({ kind: day.startKind ?? 'tee-times', minutes: day.intervalMinutes })
   const [drafts, setDrafts] = useState(() => day.competitions.map(draftOf))
@@ -80,8 +83,14 @@ export function DayForm({ action, label, day, courses, expected: before, send, f
             onChange={setCourse}
             options={courses.map((one) => ({ value: one.id, label: one.name }))}
           />
-          <TeeSelect key={`men ${courseId}`} course={course} gender="men" initial={day.teeMen} />
-          <TeeSelect key={`women ${courseId}`} course={course} gender="women" initial={day.teeWomen} />
+          <TeeSelect key={`men ${courseId} ${holes}`} course={course} holes={holes} gender="men" initial={day.teeMen} />
+          <TeeSelect
+            key={`women ${courseId} ${holes}`}
+            course={course}
+            holes={holes}
+            gender="women"
+            initial={day.teeWomen}
+          />
         </div>
       </section>
       <section aria-labelledby="start-h">
@@ -112,7 +121,19 @@ export function DayForm({ action, label, day, courses, expected: before, send, f
           <SelectField
             name="holes"
             label="Holes"
-            initial={String(day.holes ?? 18)}
+            value={String(holes)}
+            onChange={(chosen) => {
+              const planned = chosen === '9' ? 9 : 18
+              setHoles(planned)
+              setDrafts((now) =>
+                now.map((one) => ({ ...one, ties: { ...one.ties, steps: stepsOn(one.ties.steps, planned) } })),
+              )
+            }}
+            hint={
+              holes === 9 && course && !course.tees.some((tee) => tee.holes === 9)
+                ? `${course.name} has no nine rated by itself. Add the front or the back nine, with its rating, to its card first.`
+                : undefined
+            }
             options={[
               { value: '18', label: '18' },
               { value: '9', label: '9' },
@@ -191,14 +212,16 @@ export function DayForm({ action, label, day, courses, expected: before, send, f
 
 function TeeSelect({
   course,
+  holes,
   gender,
   initial,
 }: {
   readonly course: CourseChoice | undefined
+  readonly holes: number
   readonly gender: Gender
   readonly initial: string | null
 }) {
-  const tees = course?.tees.filter((tee) => tee.gender === gender) ?? []
+  const tees = course?.tees.filter((tee) => tee.gender === gender && tee.holes === holes) ?? []
   const known = tees.some((tee) => tee.id === initial) ? initial : null
   const [chosen, setChosen] = useState(known ?? tees[0]?.id ?? '')
   const tee = tees.find((one) => one.id === chosen)
@@ -211,7 +234,7 @@ function TeeSelect({
       hint={
         tee
           ? `Par ${tee.par}, course rating ${tee.courseRating}, slope ${tee.slopeRating}${tee.yards ? `, ${tee.yards} yards` : ''}.`
-          : `No tees are rated for ${gender} on this course.`
+          : `No tees are rated for ${gender} over ${holes} holes on this course.`
       }
       options={[
         ...tees.map((one) => ({ value: one.id, label: one.name })),

@@ -2,7 +2,7 @@
 
 import { useFormNow } from '@/app/desk/_form/act-form'
 import { divisionInWords } from '@/lib/boards/divisions'
-import { DIVISION_SETS, type DivisionDraft, divisionOf, newDivision } from './more-draft'
+import { DIVISION_SETS, type DivisionDraft, divisionOf, divisionsOf, newDivision } from './more-draft'
 
 interface Props {
   readonly at: string
@@ -129,14 +129,7 @@ export function DivisionFields({ at, divisions, words, onChange }: Props) {
                 key={set.label}
                 type="button"
                 className="btn plain"
-                onClick={() =>
-                  onChange(
-                    set.divisions.reduce<readonly DivisionDraft[]>(
-                      (before, one) => [...before, newDivision(before, one)],
-                      [],
-                    ),
-                  )
-                }
+                onClick={() => onChange(divisionsOf(set.divisions))}
               >
                 {set.label}
               </button>

@@ -157,6 +157,15 @@ export function newDivision(
   }
 }
 
+/** A set of divisions to begin from, each with an id of its own. */
+export function divisionsOf(
+  set: readonly (Partial<DivisionDraft> & Pick<DivisionDraft, 'name'>)[],
+): readonly DivisionDraft[] {
+  const divisions: DivisionDraft[] = []
+  for (const one of set) divisions.push(newDivision(divisions, one))
+  return divisions
+}
+
 /** Common practice, to begin from. */
 export const DIVISION_SETS: readonly {
   readonly label: string

@@ -38,3 +38,16 @@ export function tieChoiceOf(ties: Ties): string {
   const steps = JSON.stringify(ties.steps)
   return TIE_CHOICES.find((one) => JSON.stringify(one.steps) === steps)?.id ?? KEPT_AS_IT_IS
 }
+
+const fits = (step: Ties['steps'][number], holes: number) => {
+  if (step.kind === 'last') return step.holes < holes
+  if (step.kind === 'first-nine-last') return holes > 9
+  return step.kind !== 'holes' || step.to <= holes
+}
+const NINE = JSON.stringify(PUBLISHED_COUNTBACK.steps.filter((step) => fits(step, 9)))
+
+/** The steps a day of so many holes can try; back on eighteen the published countback is whole again. */
+export function stepsOn(steps: Ties['steps'], holes: number): Ties['steps'] {
+  if (holes === 18 && JSON.stringify(steps) === NINE) return PUBLISHED_COUNTBACK.steps
+  return steps.filter((step) => fits(step, holes))
+}

@@ -17,6 +17,8 @@ export interface TeeDraft {
   readonly courseRating: string
   readonly slopeRating: string
   readonly holes: readonly HoleDraft[]
+  /** A nine of a course of eighteen, rated by itself: the hole it begins with. */
+  readonly nine?: 1 | 10 | undefined
 }
 
 const EMPTY: HoleDraft = { par: '', strokeIndex: '', yards: '' }
@@ -43,8 +45,22 @@ export const copyOf = (tee: TeeDraft): TeeDraft => ({
   holes: tee.holes.map((hole) => ({ ...hole, yards: '' })),
 })
 
+/** The front or the back nine of a set of eighteen. Its rating stands on the card of the club: it is never worked out. */
+export const nineOf = (tee: TeeDraft, nine: 1 | 10): TeeDraft => ({
+  ...tee,
+  key: key(),
+  name: `${tee.name}, ${nine === 1 ? 'front' : 'back'} nine`,
+  courseRating: '',
+  slopeRating: '',
+  holes: tee.holes.slice(nine - 1, nine + 8),
+  nine,
+})
+
 export const teesOf = (card: CourseCard): readonly TeeDraft[] =>
   card.tees.map((tee) => ({
+    ...(tee.holes.length === 9 && card.tees.some((one) => one.holes.length === 18)
+      ? { nine: tee.holes[0]?.hole === 10 ? (10 as const) : (1 as const) }
+      : {}),
     key: key(),
     name: tee.name,
     gender: tee.gender,
@@ -59,7 +75,13 @@ export const teesOf = (card: CourseCard): readonly TeeDraft[] =>
 
 /** Nine or eighteen holes on every tee; what was typed for the first nine stays. */
 export const withHoles = (tees: readonly TeeDraft[], holes: number): readonly TeeDraft[] =>
-  tees.map((tee) => ({ ...tee, holes: Array.from({ length: holes }, (_one, place) => tee.holes[place] ?? EMPTY) }))
+  tees
+    .filter((tee) => tee.nine === undefined || holes === 18)
+    .map((tee) =>
+      tee.nine === undefined
+        ? { ...tee, holes: Array.from({ length: holes }, (_one, place) => tee.holes[place] ?? EMPTY) }
+        : tee,
+    )
 
 /** Pars of a whole row at once: "443 545 434" or tab-separated, as it comes out of a spreadsheet. */
 export function spread(text: string): readonly string[] | null {
@@ -82,9 +104,10 @@ export function cellFault(tee: TeeDraft, place: number, cell: keyof HoleDraft): 
   const value = whole(text)
   if (cell === 'par') return value >= 3 && value <= 6 ? null : 'Par is 3 to 6.'
   if (cell === 'yards') return value >= 30 && value <= 900 ? null : 'Yards are 30 to 900.'
-  if (!(value >= 1 && value <= tee.holes.length)) return `Stroke indexes run from 1 to ${tee.holes.length}.`
+  const most = tee.nine === undefined ? tee.holes.length : 18
+  if (!(value >= 1 && value <= most)) return `Stroke indexes run from 1 to ${most}.`
   const twin = tee.holes.findIndex((hole, other) => other !== place && whole(hole.strokeIndex) === value)
-  return twin === -1 ? null : `Stroke index ${value} is on hole ${twin + 1} too.`
+  return twin === -1 ? null : `Stroke index ${value} is on hole ${twin + (tee.nine ?? 1)} too.`
 }
 
 /** Published advice, not a rule: odd indexes on one nine and even on the other. */
@@ -113,7 +136,7 @@ export function toKeep(
       courseRatingTenths: tenths(tee.courseRating),
       slopeRating: whole(tee.slopeRating),
       holes: tee.holes.map((hole, index) => ({
-        hole: index + 1,
+        hole: index + (tee.nine ?? 1),
         par: whole(hole.par),
         strokeIndex: whole(hole.strokeIndex),
         yards: hole.yards.trim() === '' ? null : whole(hole.yards),

@@ -4,7 +4,7 @@ import { useState } from 'react'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Field, Send } from '@/app/desk/_form/field'
-import { copyOf, emptyTee, type TeeDraft, toKeep, withHoles } from './card-draft'
+import { copyOf, emptyTee, nineOf, type TeeDraft, toKeep, withHoles } from './card-draft'
 import { TeeCard } from './tee-card'
 
 interface Props {
@@ -22,7 +22,7 @@ export function CourseForm({ action, course }: Props) {
   const [name, setName] = useState(course.name)
   const [place, setPlace] = useState(course.place)
   const [tees, setTees] = useState<readonly TeeDraft[]>(() => course.tees ?? [emptyTee(18, 'men')])
-  const holes = tees[0]?.holes.length ?? 18
+  const holes = Math.max(...tees.map((tee) => tee.holes.length))
   return (
     <ActForm action={action} label={course.known ? `Change ${course.name}` : 'Enter a course'} className="course-form">
       <input type="hidden" name="course" value={JSON.stringify(toKeep(name, place, tees, course.known), keepNaN)} />
@@ -62,6 +62,7 @@ export function CourseForm({ action, course }: Props) {
           only={tees.length === 1}
           onChange={(changed) => setTees(tees.with(index, changed))}
           onLeaveOut={() => setTees(tees.filter((one) => one !== tee))}
+          onNine={(nine) => setTees([...tees, nineOf(tee, nine)])}
         />
       ))}
       <p className="acts">

@@ -11,6 +11,7 @@ interface Props {
   readonly only: boolean
   readonly onChange: (tee: TeeDraft) => void
   readonly onLeaveOut: () => void
+  readonly onNine: (nine: 1 | 10) => void
 }
 
 const ROWS = [
@@ -20,8 +21,9 @@ const ROWS = [
 ] as const
 
 /** One set of tees. Enter goes to the next hole, arrows go about, a pasted row fills the row. */
-export function TeeCard({ tee, place, only, onChange, onLeaveOut }: Props) {
+export function TeeCard({ tee, place, only, onChange, onLeaveOut, onNine }: Props) {
   const { refused } = useFormNow()
+  const first = tee.nine ?? 1
   const at = `tees[${place}]`
   const faultAt = (where: string) => refused?.faults.find((one) => one.place === where)?.sentence ?? null
   const put = (index: number, cell: keyof HoleDraft, text: string) =>
@@ -68,7 +70,7 @@ export function TeeCard({ tee, place, only, onChange, onLeaveOut }: Props) {
   const faults = tee.holes.flatMap((_hole, index) =>
     ROWS.flatMap(({ cell }) => {
       const sentence = cellFault(tee, index, cell) ?? faultAt(`${at}.holes[${index}].${cell}`)
-      return sentence ? [{ key: `${index} ${cell}`, sentence: `Hole ${index + 1}: ${sentence}` }] : []
+      return sentence ? [{ key: `${index} ${cell}`, sentence: `Hole ${index + first}: ${sentence}` }] : []
     }),
   )
   const advice = indexAdvice(tee)
@@ -119,23 +121,23 @@ export function TeeCard({ tee, place, only, onChange, onLeaveOut }: Props) {
         />
       </div>
       {halves.map((from) => (
-        <div key={from} className="scroll" role="group" aria-label={`Holes ${from + 1} to ${from + 9}`}>
+        <div key={from} className="scroll" role="group" aria-label={`Holes ${from + first} to ${from + first + 8}`}>
           <table className="keyed card-cells">
             <caption className="unseen">
-              {tee.name}, {tee.gender}, holes {from + 1} to {from + 9}
+              {tee.name}, {tee.gender}, holes {from + first} to {from + first + 8}
             </caption>
             <thead>
               <tr>
                 <th scope="row" className="lead-col">
                   Hole
                 </th>
-                {Array.from({ length: 9 }, (_one, index) => from + index + 1).map((hole) => (
+                {Array.from({ length: 9 }, (_one, index) => from + index + first).map((hole) => (
                   <th key={hole} scope="col" className="fig">
                     {hole}
                   </th>
                 ))}
                 <th scope="col" className="tot">
-                  {from === 0 ? 'Out' : 'In'}
+                  {from + first === 1 ? 'Out' : 'In'}
                 </th>
               </tr>
             </thead>
@@ -157,7 +159,7 @@ export function TeeCard({ tee, place, only, onChange, onLeaveOut }: Props) {
                           maxLength={most}
                           autoComplete="off"
                           value={hole[cell]}
-                          aria-label={`${label}, hole ${index + 1}`}
+                          aria-label={`${label}, hole ${index + first}`}
                           aria-invalid={wrong ? true : undefined}
                           title={wrong ?? undefined}
                           onChange={(event) => put(index, cell, event.target.value)}
@@ -182,6 +184,22 @@ export function TeeCard({ tee, place, only, onChange, onLeaveOut }: Props) {
         </ul>
       ) : null}
       {advice ? <p className="small second">{advice}</p> : null}
+      {tee.nine !== undefined ? (
+        <p className="small second">
+          Only for days of nine holes. Its course and slope rating are those of these nine holes, from the card of the
+          club: they cannot be worked out from those of eighteen. Rules of Handicapping 6.1b
+        </p>
+      ) : null}
+      {tee.holes.length === 18 ? (
+        <p className="acts">
+          <button type="button" className="btn plain" onClick={() => onNine(1)}>
+            Rate the front nine by itself
+          </button>
+          <button type="button" className="btn plain" onClick={() => onNine(10)}>
+            Rate the back nine by itself
+          </button>
+        </p>
+      ) : null}
       {only ? null : (
         <p className="acts">
           <button type="button" className="btn plain" onClick={onLeaveOut}>
