@@ -26,6 +26,8 @@ export function publicRecord(record: DayRecord, hidden: ReadonlyMap<string, Show
     const names = new Map(one.entries.map((entry) => [entry.personId, entry]))
     return {
       ...one,
+      // A reason may name somebody: it is read by everybody too.
+      rulings: withShownNames(one.rulings, hiddenOf(one, hidden)),
       entries: one.entries.map((entry) => {
         const as = hidden.get(entry.personId)
         const hostAs = entry.hostId === null ? undefined : hidden.get(entry.hostId)
@@ -41,6 +43,15 @@ export function publicRecord(record: DayRecord, hidden: ReadonlyMap<string, Show
   return { ...shown(record), earlier: record.earlier.map(shown) }
 }
 
+function hiddenOf(record: DayRecord, hidden: ReadonlyMap<string, ShownAs>): readonly HiddenName[] {
+  const { entries } = record
+  return entries.flatMap(({ personId, firstName, familyName }) => {
+    const as = hidden.get(personId)
+    const alone = entries.filter((one) => one.familyName === familyName).length === 1
+    return as === undefined ? [] : [{ firstName, familyName, as, aloneInFamily: alone }]
+  })
+}
+
 export interface HiddenName extends Named {
   readonly as: ShownAs
   /** Nobody else on the sheet has the family name: it stands there alone, and means this person. */
@@ -50,6 +61,7 @@ export interface HiddenName extends Named {
 // Words of the sheet that are nobody's name, whatever they look like.
 const LEFT_ALONE = new Set([
   'by',
+  'byName',
   'courseName',
   'dayName',
   'daySlug',
@@ -90,7 +102,7 @@ export function withShownNames<T>(view: T, people: readonly HiddenName[]): T {
       return LEFT_ALONE.has(key) || (key === 'name' && isNameOfAThing) ? value : text(value)
     if (Array.isArray(value))
       return LEFT_ALONE.has(key) ? value : value.map((one) => replaced(one, key, THINGS.has(key)))
-    if (typeof value !== 'object' || value === null) return value
+    if (typeof value !== 'object' || value === null || value instanceof Date) return value
     return Object.fromEntries(Object.entries(value).map(([name, part]) => [name, replaced(part, name, isNameOfAThing)]))
   }
   return replaced(view, '', false) as T

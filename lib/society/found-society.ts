@@ -3,6 +3,7 @@
 import { type FoundSociety, foundSociety as schema } from '@/lib/facts/commands'
 import { ok, type Result, refused } from '@/lib/result'
 import { insertSociety, societies, societyCount } from '@/lib/store/officers'
+import { societyBySlug } from '@/lib/store/society-settings'
 import { parseInput } from './parse-input'
 
 export async function foundSociety(
@@ -26,4 +27,9 @@ export async function isBookEmpty(): Promise<boolean> {
 /** The societies of this installation, for the first page. */
 export async function societyList(): Promise<readonly { slug: string; name: string; isDemo: boolean }[]> {
   return societies()
+}
+
+/** Marked on every page. */
+export async function isDemo(slug: string): Promise<boolean> {
+  return (await societyBySlug(slug))?.isDemo ?? false
 }

@@ -3,6 +3,7 @@
 import { figureWords, personWords } from '@/lib/boards/acts-in-words'
 import type { MemberRow } from '@/lib/boards/desk-views'
 import { figureOf } from '@/lib/boards/figure'
+import { mergeFields } from '@/lib/boards/merge-fields'
 import { changedInWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import { type KeepPerson, keepPerson as schema } from '@/lib/facts/commands'
@@ -23,7 +24,7 @@ import { mayNot } from './acts'
 import { deskOnly, notFound } from './desk-only'
 import { parseInput } from './parse-input'
 
-type Refusals = 'not-allowed' | 'not-understood' | 'not-found' | 'figure-not-yours'
+type Refusals = 'not-allowed' | 'not-understood' | 'not-found' | 'figure-not-yours' | 'person-moved-on'
 
 export async function keepPerson(
   actor: Actor,
@@ -34,24 +35,27 @@ export async function keepPerson(
   if (!officer.ok) return officer
   const read = parseInput(schema, input)
   if (!read.ok) return read
-  const { personId, indexTenths, ...person } = read.value
+  const { personId, indexTenths, was, overrule = [], ...typed } = read.value
   const { societyId, userId } = officer.value
   const figure = (reason: string) =>
     indexTenths === null
       ? null
-      : { indexTenths, source: person.handicapSource, from: today(now), reason, byUserId: userId }
+      : { indexTenths, source: typed.handicapSource, from: today(now), reason, byUserId: userId }
 
   return write<Result<{ personId: string }, Refusals>>(async (tx) => {
-    const said = { act: 'keep-people', subject: `${person.firstName} ${person.familyName}` }
-    const entered = indexTenths === null ? {} : figureWords(indexTenths, person.handicapSource)
+    const said = { act: 'keep-people', subject: `${typed.firstName} ${typed.familyName}` }
+    const entered = indexTenths === null ? {} : figureWords(indexTenths, typed.handicapSource)
     if (personId === undefined) {
-      const id = await insertPerson(tx, societyId, person, figure('First figure in the book'), now)
-      const after = { ...personWords(person), ...entered }
+      const id = await insertPerson(tx, societyId, typed, figure('First figure in the book'), now)
+      const after = { ...personWords(typed), ...entered }
       await recordAct(tx, actor, { ...said, area: 'book', subjectId: id, after }, now)
       return ok({ personId: id })
     }
     const before = await personIn(tx, societyId, personId)
     if (!before) return notFound('person')
+    const { merged: person, collisions } = mergeFields<PersonToKeep>(was ?? {}, typed, before)
+    const untold = collisions.filter((key) => !overrule.includes(key))
+    if (untold.length > 0) return personMovedOn(before, untold)
     const changed = changesFigure(before, person, indexTenths)
     if (changed && mayNot(actor, 'change-handicap'))
       return refused(
@@ -74,6 +78,34 @@ export async function keepPerson(
       await recordAct(tx, actor, { ...said, area: figured ? 'handicaps' : 'book', subjectId: personId, ...words }, now)
     return ok({ personId })
   })
+}
+
+const FIELDS: Readonly<Partial<Record<keyof PersonToKeep, string>>> = {
+  firstName: 'First name',
+  familyName: 'Family name',
+  gender: 'Tees',
+  kind: 'Kind',
+  regular: 'Plays regularly',
+  email: 'E-mail',
+  phone: 'Telephone',
+  handicapSource: 'Where the figure is kept',
+  memberSince: 'Member since',
+  leftOn: 'Left on',
+  junior: 'Under 18',
+  labels: 'Sorted under',
+}
+
+/** Both desks changed the same field: nothing is kept until the later one has seen what the other wrote. */
+function personMovedOn(now: PersonToKeep, collisions: readonly (keyof PersonToKeep)[]) {
+  return refused(
+    'person-moved-on',
+    'Somebody else has changed the same meanwhile. What you typed is still here: press again to keep yours.',
+    collisions.map((key) => {
+      const value = now[key]
+      const said = typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value ?? 'nothing')
+      return { place: key, sentence: `${FIELDS[key] ?? key} reads ${said} now.` }
+    }),
+  )
 }
 
 type Contact = { readonly email: string | null; readonly phone: string | null }

@@ -2,6 +2,7 @@ import 'server-only'
 import { randomBytes, randomUUID } from 'node:crypto'
 import type { EntryRecord } from '@/lib/facts/day-record'
 import { labelsOf } from '@/lib/facts/labels'
+import type { ShownAs } from '@/lib/facts/society-settings'
 import { type Book, reading, type Tx } from './client'
 
 type Gender = EntryRecord['gender']
@@ -20,15 +21,22 @@ export interface PersonKept {
   readonly leftOn: string | null
   /** The words the society sorts people by. */
   readonly labels: readonly string[]
+  readonly junior: boolean
+  readonly shownAs: ShownAs
+  readonly erased: boolean
   readonly pageKey: string
   readonly days: number
   /** The newest figure; null when nobody has given one. */
   readonly figure: { readonly indexTenths: number; readonly from: string; readonly reason: string } | null
 }
 
-export type PersonToKeep = Omit<PersonKept, 'personId' | 'pageKey' | 'days' | 'figure' | 'labels'> & {
+export type PersonToKeep = Omit<
+  PersonKept,
+  'personId' | 'pageKey' | 'days' | 'figure' | 'labels' | 'junior' | 'shownAs' | 'erased'
+> & {
   /** Left as they are when absent. */
   readonly labels?: readonly string[] | undefined
+  readonly junior?: boolean | undefined
 }
 
 const columnsOf = ({ labels, ...person }: PersonToKeep) => ({
@@ -57,6 +65,9 @@ const columns = {
   memberSince: true,
   leftOn: true,
   labels: true,
+  junior: true,
+  shownAs: true,
+  erasedAt: true,
   pageKey: true,
   records: { select: { indexTenths: true, from: true, reason: true }, orderBy: { sequence: 'desc' }, take: 1 },
   _count: { select: { entries: { where: { status: 'entered' } } } },
@@ -69,8 +80,10 @@ export async function peopleOf(societyId: string, on: Book | Tx = reading()): Pr
     select: columns,
     orderBy: [{ familyName: 'asc' }, { firstName: 'asc' }, { id: 'asc' }],
   })
-  return rows.map(({ id, records, _count, ...row }) => ({
+  return rows.map(({ id, records, _count, erasedAt, ...row }) => ({
     ...row,
+    shownAs: row.shownAs as ShownAs,
+    erased: erasedAt !== null,
     personId: id,
     gender: row.gender as Gender,
     kind: row.kind as PersonKept['kind'],
@@ -137,7 +150,7 @@ export async function personIn(tx: Tx, societyId: string, personId: string): Pro
     select: columns,
   })
   if (!person) return null
-  const { id, records, _count, pageKey: _, ...row } = person
+  const { id, records, _count, pageKey: _, erasedAt: __, ...row } = person
   return {
     ...row,
     personId: id,

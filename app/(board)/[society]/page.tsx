@@ -60,6 +60,7 @@ export default async function FixturePage({ params }: Props) {
       </main>
       <nav className="day-links no-print" aria-label="The society">
         <a href={countAt(card.societySlug)}>How we count</a>
+        <a href={`/${card.societySlug}/privacy`}>Privacy</a>
       </nav>
       <Folio name={card.societyName} place={`${card.days.length} ${card.days.length === 1 ? 'day' : 'days'}`} />
     </div>

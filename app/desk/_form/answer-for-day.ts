@@ -3,6 +3,7 @@ import { glanceOf, readGlance, whatChanged } from '@/app/desk/_frame/day-glance'
 import type { Actor } from '@/lib/facts/actor'
 import type { Result } from '@/lib/result'
 import { deskDay } from '@/lib/society/desk-day'
+import { toldMeanwhile } from '@/lib/society/told-meanwhile'
 import type { ActState } from './act-state'
 import { answer } from './answer'
 
@@ -21,7 +22,12 @@ export function answerForDay<T>(
 ): Promise<ActState> {
   return answer(before, form, where.society, act, said, async (actor) => {
     const now = await deskDay(actor, where.day)
-    return now.ok ? whatChanged(readGlance(String(form.get('seen') ?? '{}')), glanceOf(now.value.record)) : []
+    if (!now.ok) return []
+    // Who and when out of the record; what it comes to, for whoever saw it in another shape.
+    const { dayId: subjectId, version } = dayOfForm(form)
+    const told = await toldMeanwhile(actor, { subjectId, version })
+    if (told.ok && told.value.length > 0) return told.value
+    return whatChanged(readGlance(String(form.get('seen') ?? '{}')), glanceOf(now.value.record))
   })
 }
 

@@ -22,5 +22,5 @@ export default async function MemberRoute({ params }: Props) {
   if (!actor.ok) notFound()
   const page = await memberPage(actor.value)
   if (!page.ok) notFound()
-  return <MemberScreen page={page.value} />
+  return <MemberScreen page={page.value} dataAt={`/member/${encodeURIComponent(key)}/data`} />
 }

@@ -88,7 +88,7 @@ function Cards({ page }: { page: MemberPage }) {
   )
 }
 
-export function MemberScreen({ page }: { page: MemberPage }) {
+export function MemberScreen({ page, dataAt }: { page: MemberPage; dataAt: string }) {
   const picture = pictureOf(page)
   return (
     <div className="page member">
@@ -134,7 +134,9 @@ export function MemberScreen({ page }: { page: MemberPage }) {
         </div>
         <p className="small second member-note">
           This page is behind a private link. Whoever has the link sees it: keep it to yourself. A society handicap is
-          the society’s own figure; an index belongs to the associations.
+          the society’s own figure; an index belongs to the associations. <a href={dataAt}>What is held about you</a>:
+          read it, take it away, put it right, or leave.{' '}
+          <a href={`${societyAt(page.societySlug)}/privacy`}>Privacy notice</a>.
         </p>
       </main>
       <Folio name={page.societyName} place={page.seasonName ?? ''} />

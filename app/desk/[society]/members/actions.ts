@@ -18,6 +18,15 @@ function figureOrNone(written: string): Result<number | null, 'not-understood'> 
   return written === '' ? ok(null) : readFigure(written, 'indexTenths')
 }
 
+/** Anything odd in the hidden field counts as nothing seen. */
+function seenIn(written: string): unknown {
+  try {
+    return JSON.parse(written)
+  } catch {
+    return undefined
+  }
+}
+
 export async function keepMember(society: string, before: ActState, form: FormData): Promise<ActState> {
   const personId = text(form, 'personId')
   let added = false
@@ -35,6 +44,10 @@ export async function keepMember(society: string, before: ActState, form: FormDa
         gender: form.get('gender'),
         kind: form.get('kind') ?? 'member',
         regular: form.has('regular'),
+        junior: form.has('junior'),
+        ...(personId
+          ? { was: seenIn(text(form, 'was')), overrule: text(form, 'overrule').split(' ').filter(Boolean) }
+          : {}),
         email: text(form, 'email') || null,
         phone: text(form, 'phone') || null,
         handicapSource: form.get('handicapSource'),

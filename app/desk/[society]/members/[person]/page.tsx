@@ -1,3 +1,5 @@
+import { headers } from 'next/headers'
+import { Qr } from '@/app/_parts/qr'
 import { DeskFrame, DeskRefusal, societyTabs } from '@/app/desk/_frame/desk-frame'
 import { officerOr } from '@/app/desk/_frame/officer'
 import { plainDate } from '@/app/desk/_frame/words'
@@ -5,12 +7,14 @@ import type { MemberPage } from '@/lib/boards/views'
 import { refused } from '@/lib/result'
 import { deskHome } from '@/lib/society/desk-day'
 import { memberList } from '@/lib/society/keep-person'
+import { ownAddress } from '@/lib/society/own-address'
 import { memberPage } from '@/lib/society/read-member'
 import { memberOf } from '@/lib/society/who-is-asking'
 import { changeFigure, keepMember } from '../actions'
 import { FigureForm } from '../figure-form'
 import { PageAddress } from '../page-address'
 import { PersonForm } from '../person-form'
+import { EraseForm, PageKeyForms } from '../privacy-forms'
 
 export default async function Member({ params }: { params: Promise<{ society: string; person: string }> }) {
   const { society, person: personId } = await params
@@ -64,7 +68,31 @@ export default async function Member({ params }: { params: Promise<{ society: st
           </section>
           <section aria-labelledby="own-page-h">
             <h2 id="own-page-h">{person.firstName}’s own page</h2>
-            <PageAddress path={`/member/${person.pageKey}`} to={person.firstName} />
+            {person.pageKey.startsWith('ended-') ? (
+              <p>The link of the page has ended. Make a new one to hand over.</p>
+            ) : (
+              <>
+                <PageAddress path={`/member/${person.pageKey}`} to={person.firstName} />
+                <details className="rule-all">
+                  <summary>Show it as a square to scan</summary>
+                  <Qr
+                    text={`${ownAddress(await headers())}/member/${person.pageKey}`}
+                    label={`Address of ${person.firstName}’s own page`}
+                  />
+                </details>
+              </>
+            )}
+            <PageKeyForms society={society} personId={person.personId} ended={person.pageKey.startsWith('ended-')} />
+          </section>
+          <section aria-labelledby="erase-h">
+            <h2 id="erase-h">Leaving and privacy</h2>
+            <p>
+              {person.erased ? 'Contact details were taken out of the book. ' : ''}
+              {person.shownAs === 'name'
+                ? 'Shown by name on public pages.'
+                : `Shown ${person.shownAs === 'initials' ? 'by initials' : 'as “Former member”'} on every public page.`}
+            </p>
+            <EraseForm society={society} personId={person.personId} name={person.firstName} />
           </section>
         </div>
         <section aria-labelledby="person-h">
