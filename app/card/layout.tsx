@@ -1,5 +1,6 @@
 import type { Metadata } from 'next'
 import type { ReactNode } from 'react'
+import { TextSize } from './_phone/text-size'
 // In this order: the sizes come last and change what stands before them.
 import './card.css'
 import './card-sheets.css'
@@ -16,6 +17,7 @@ export const metadata: Metadata = {
 export default function CardLayout({ children }: { children: ReactNode }) {
   return (
     <main className="hand" data-daybook-card="">
+      <TextSize />
       {children}
     </main>
   )

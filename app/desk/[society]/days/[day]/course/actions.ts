@@ -21,7 +21,9 @@ export async function tellTheCourse(where: Where, before: ActState, form: FormDa
     where.society,
     (actor) => stopPlay(actor, { dayId: where.dayId, kind, reason }),
     (play) =>
-      play.kind === 'resume' ? 'Every card says that play is resumed.' : 'Every card says that play is stopped.',
+      play.kind === 'resume'
+        ? 'Told: play is resumed. Open cards say it now, the others with their next signal.'
+        : 'Told: play is stopped. Open cards say it now, the others with their next signal.',
   )
 }
 
