@@ -8,6 +8,7 @@ import { glanceOf } from '@/app/desk/_frame/day-glance'
 import { DeskFrame, DeskRefusal, dayTabs } from '@/app/desk/_frame/desk-frame'
 import { momentOf } from '@/app/desk/_frame/moments'
 import { officerOr } from '@/app/desk/_frame/officer'
+import { fieldSizeNotes } from '@/lib/boards/field-size'
 import { deskDay } from '@/lib/society/desk-day'
 import { handicapTable } from '@/lib/society/freeze-handicaps'
 import { freezeTheDay } from '../actions'
@@ -33,6 +34,7 @@ export default async function Handicaps({ params, searchParams }: Props) {
   const table = answer.value
   const tenths = new Map(record.entries.map((entry) => [entry.id, entry.indexTenths ?? 0]))
   const rows = table.rows.map((row) => ({ ...row, indexTenths: tenths.get(row.entryId) ?? 0 }))
+  const sizeNotes = fieldSizeNotes(record)
   const opened = table.rows.find((row) => row.entryId === asked.open)
   const competition = table.competitions.find((one) => one.id === asked.in) ?? table.competitions[0]
   return (
@@ -62,6 +64,21 @@ export default async function Handicaps({ params, searchParams }: Props) {
             {table.missing.map((one) => one.name).join(', ')}: give each a figure in{' '}
             <Link href={`/desk/${society}/members`}>the members’ list</Link>. They hold up the freeze.
           </p>
+        </Notice>
+      ) : null}
+      {sizeNotes.length > 0 ? (
+        <Notice
+          kind="waits"
+          word="The size of the field"
+          acts={
+            <Link className="btn" href={`${at}/change`}>
+              Change the allowance
+            </Link>
+          }
+        >
+          {sizeNotes.map((sentence) => (
+            <p key={sentence}>{sentence}</p>
+          ))}
         </Notice>
       ) : null}
       {opened && competition ? (
