@@ -175,20 +175,20 @@ test('two cards make a match that can be sent on by its address', async ({ page 
   await expect(page.getByLabel('One card')).toHaveValue(book.published.a)
 })
 
-test('the screen in the bar turns its pages and can be read from six metres', async ({ browser }) => {
+test('the screen in the bar turns its pages and can be read from eight metres', async ({ browser }) => {
   const context = await browser.newContext({ viewport: { width: 1920, height: 1080 } })
   const page = await context.newPage()
   await page.clock.install()
   await page.goto(`${board}/bar`)
   const rows = page.locator('.bar-table tbody tr')
-  await expect(rows).toHaveCount(8)
+  await expect(rows).toHaveCount(6)
   const size = (selector: string) =>
     page
       .locator(selector)
       .first()
       .evaluate((cell) => Number.parseFloat(getComputedStyle(cell).fontSize))
-  expect(await size('.bar-table tbody th')).toBeGreaterThanOrEqual(68)
-  expect(await size('.bar-table tbody .bar-pts')).toBeGreaterThanOrEqual(91)
+  expect(await size('.bar-table tbody th')).toBeGreaterThanOrEqual(88)
+  expect(await size('.bar-table tbody .bar-pts')).toBeGreaterThanOrEqual(118)
   const first = (await rows.first().locator('th').textContent()) ?? ''
   await page.clock.runFor(15_500)
   await expect(rows.first().locator('th')).not.toHaveText(first)

@@ -1,11 +1,13 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { barPages, ROWS_A_PAGE } from '@/app/(board)/_board/bar-pages'
+import { barAge } from '@/app/(board)/_board/bar-age'
+import { barPages, barTurns, ROWS_A_PAGE } from '@/app/(board)/_board/bar-pages'
 import { groupsOut } from '@/app/(board)/_board/groups-out'
 import { whoCounted } from '@/app/(board)/_board/holes-of-row'
 import { mySentence } from '@/app/(board)/_board/my-words'
 import { playersOf } from '@/app/(board)/_board/players-of'
 import { byGroup, rowOf, type ScreenBoard, screenBoard, viewOf } from '@/app/(board)/_board/screen-board'
+import { ordinal } from '@/lib/boards/in-words'
 import { boardAt, type Moment } from './day-of-four'
 
 const shown = (moment: Moment = {}, c = 1) => screenBoard(boardAt(moment), c, 'Europe/London')!
@@ -132,7 +134,7 @@ describe('the screen in the bar', () => {
     return { ...board, rows: Array.from({ length: count }, (_, at) => ({ ...row!, entrant: `e${at}` })) }
   }
 
-  it('shows every row once, in order, at most eight a page', () => {
+  it('shows every row once, in order, at most six a page', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 150 }), (count) => {
         const board = withRows(count)
@@ -157,5 +159,22 @@ describe('the screen in the bar', () => {
     expect(barPages(board)[1]!.foot).toBe('Eleven cards are still out.')
     expect(barPages({ ...board, cardsIn: 19 })[1]!.foot).toBe('One card is still out.')
     expect(barPages({ ...board, cardsIn: 20 })[1]!.foot).toBe('Every card is in.')
+  })
+
+  it('goes through every competition and the groups, and says how old its figures are', () => {
+    const [first, second] = [shown(), shown()]
+    const pairs = { ...second, competition: { ...second.competition, id: 'other', name: 'Pairs' } }
+    const titles = barTurns([first, pairs]).map(({ title }) => title)
+    expect(new Set(titles)).toEqual(new Set([first.competition.name, 'Pairs', 'Where everybody is']))
+    const where = barTurns([first]).at(-1)!
+    expect(where.shown.kind === 'lines' && where.shown.lines.map(({ figure }) => figure)).toEqual(
+      first.groups.map(({ onHole }) =>
+        onHole === null ? expect.stringMatching(/^(in|to start)$/) : `on the ${ordinal(onHole)}`,
+      ),
+    )
+    const at = '2026-04-25T13:41:00.000Z'
+    expect(barAge(at, new Date('2026-04-25T13:48:30Z'), 'Europe/London')).toBe('as of 2.41 pm, seven minutes ago')
+    expect(barAge(at, new Date('2026-04-25T13:41:20Z'), 'Europe/London')).toBe('as of 2.41 pm')
+    expect(barAge(at, new Date('2026-04-25T17:00:00Z'), 'Europe/London')).toBe('as of 2.41 pm, three hours ago')
   })
 })

@@ -1,32 +1,35 @@
 'use client'
-// The screen in the bar: pages of eight, turned every fifteen seconds by a plain cut, kept fresh like the board.
+// The screen in the bar: it turns its own pages by a plain cut and is kept fresh like the board. It can be made to stand
+// still, and does so by itself where somebody asked for less motion.
 
 import { useEffect, useState } from 'react'
 import { Device } from '@/app/_parts/device'
 import { playSentence } from '@/lib/boards/play-in-words'
 import { isStopped } from '@/lib/facts/play-stop'
-import { barPages, PAGE_SECONDS } from './bar-pages'
-import type { ScreenBoard } from './screen-board'
-import { useLiveBoard } from './use-live-board'
-import { clock, handicapFigure, placeFigure, scoreFigure, unitHeading } from './words'
+import { barAge } from './bar-age'
+import { type BarTurn, barTurns, MANY_PAGES, PAGE_SECONDS, QUICK_PAGE_SECONDS } from './bar-pages'
+import type { ScreenBoard, ScreenRow } from './screen-board'
+import { useBarScreens } from './use-bar-screens'
+import { clock, placeFigure, scoreFigure, unitHeading } from './words'
 
 interface Props {
-  readonly initial: ScreenBoard
-  readonly c: number
+  readonly initial: readonly ScreenBoard[]
+  /** Which competitions they are, from 1. */
+  readonly places: readonly number[]
   /** A page to stand still on, from 1; the pages turn when null. */
   readonly still: number | null
 }
 
-function holesOf(row: ScreenBoard['rows'][number], holes: number): string {
+function holesOf(row: ScreenRow, holes: number): string {
   if (row.handedIn || row.holesPlayed === holes) return 'in'
   return row.holesPlayed === 0 ? '–' : String(row.holesPlayed)
 }
 
 /** The time in the bar. Null until the page runs: the server's minute need not be the screen's. */
-function useWallClock(): string | null {
-  const [now, setNow] = useState<string | null>(null)
+function useWallClock(): Date | null {
+  const [now, setNow] = useState<Date | null>(null)
   useEffect(() => {
-    const look = () => setNow(new Date().toISOString())
+    const look = () => setNow(new Date())
     look()
     const timer = setInterval(look, 5_000)
     return () => clearInterval(timer)
@@ -34,73 +37,127 @@ function useWallClock(): string | null {
   return now
 }
 
-export function BarScreen({ initial, c, still }: Props) {
-  const { board, line, changes } = useLiveBoard(initial, c, true)
-  const [turn, setTurn] = useState(0)
+function Rows({
+  turn,
+  rows,
+  changed,
+}: {
+  turn: BarTurn
+  rows: readonly ScreenRow[]
+  changed: ReadonlyMap<string, number>
+}) {
+  const { board } = turn
+  return (
+    <>
+      <thead>
+        <tr>
+          <th scope="col" className="lead-col">
+            Place
+          </th>
+          <th scope="col" className="num">
+            {unitHeading(board.competition)}
+          </th>
+          <th scope="col">Name</th>
+          <th scope="col" className="num">
+            Holes
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row) => (
+          <tr
+            key={row.entrant}
+            className={changed.has(`${board.competition.id} ${row.entrant}`) ? 'bar-changed' : undefined}
+          >
+            <td className="lead-col fig">{placeFigure(row) || <span className="unseen">no place</span>}</td>
+            <td className="fig bar-pts">
+              {row.holesPlayed === 0 ? '–' : scoreFigure(row.score, board.competition.unit)}
+            </td>
+            <th scope="row">{row.name}</th>
+            <td className="fig num bar-holes">{holesOf(row, board.course.length)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </>
+  )
+}
+
+function Lines({ shown }: { shown: Extract<BarTurn['shown'], { kind: 'lines' }> }) {
+  const [lead, name, figure] = shown.headings
+  return (
+    <>
+      <thead>
+        <tr>
+          <th scope="col" className="lead-col">
+            {lead}
+          </th>
+          <th scope="col">{name}</th>
+          <th scope="col" className="num">
+            {figure}
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {shown.lines.map((line) => (
+          <tr key={line.key}>
+            <td className="lead-col fig">{line.lead}</td>
+            <th scope="row">{line.name}</th>
+            <td className="num bar-where">{line.figure}</td>
+          </tr>
+        ))}
+      </tbody>
+    </>
+  )
+}
+
+export function BarScreen({ initial, places, still }: Props) {
+  const { screens, line, changed } = useBarScreens(initial, places)
+  const [turned, setTurned] = useState(0)
+  const [standing, setStanding] = useState(still !== null)
   const now = useWallClock()
-  const pages = barPages(board)
-  const at = still === null ? turn % pages.length : Math.min(still, pages.length) - 1
-  const page = pages[at]
+  const turns = barTurns(screens)
+  const at = still !== null && turned === 0 ? Math.min(still, turns.length) - 1 : turned % turns.length
+  const turn = turns[at]
+  const seconds = turns.length > MANY_PAGES ? QUICK_PAGE_SECONDS : PAGE_SECONDS
 
   useEffect(() => {
-    if (still !== null) return
-    const timer = setInterval(() => setTurn((now) => now + 1), PAGE_SECONDS * 1_000)
+    if (window.matchMedia('(prefers-reduced-motion: reduce)').matches) setStanding(true)
+  }, [])
+  useEffect(() => {
+    if (standing) return
+    const timer = setInterval(() => setTurned((before) => before + 1), seconds * 1_000)
     return () => clearInterval(timer)
-  }, [still])
+  }, [standing, seconds])
 
-  if (!page) return null
-  const changed = new Set(changes.map((change) => change.entrant))
-  const several = board.competitions.length > 1
+  if (!turn) return null
+  const { board } = turn
   const stopped = isStopped(board.play) ? board.play : null
+  const down = line === 'down'
   return (
     <main className="bar" id="main">
       <header className="bar-head">
         <Device />
         <h1>
-          {board.head.dayName}
-          {several && <span className="bar-comp"> {board.competition.name}</span>}
+          {board.head.dayName} <span className="bar-comp">{turn.title}</span>
         </h1>
-        <p className="bar-in">
-          {line === 'down' ? 'the line is down; as of' : `${board.cardsIn} of ${board.players} cards in`}
+        <p className={down ? 'bar-in bar-down' : 'bar-in'} role="status">
+          {down
+            ? `No connection: ${barAge(board.countedAt, now ?? new Date(board.countedAt), board.zone)}`
+            : `${board.cardsIn} of ${board.players} cards in`}
         </p>
         <p className="bar-clock fig">
-          {clock(line === 'down' ? board.countedAt : (now ?? board.countedAt), board.zone).replace(/ [ap]m$/, '')}
+          {clock((now ?? new Date(board.countedAt)).toISOString(), board.zone).replace(/ [ap]m$/, '')}
         </p>
       </header>
       <table className="bar-table">
         <caption className="unseen">
-          {board.competition.name}, page {at + 1} of {pages.length}
+          {turn.title}, page {at + 1} of {turns.length}
         </caption>
-        <thead>
-          <tr>
-            <th scope="col" className="lead-col">
-              Place
-            </th>
-            <th scope="col" className="num">
-              {unitHeading(board.competition)}
-            </th>
-            <th scope="col">Name</th>
-            <th scope="col" className="num">
-              Handicap
-            </th>
-            <th scope="col" className="num">
-              Holes
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {page.rows.map((row) => (
-            <tr key={row.entrant} className={changed.has(row.entrant) ? 'bar-changed' : undefined}>
-              <td className="lead-col fig">{placeFigure(row) || <span className="unseen">no place</span>}</td>
-              <td className="fig bar-pts">
-                {row.holesPlayed === 0 ? '–' : scoreFigure(row.score, board.competition.unit)}
-              </td>
-              <th scope="row">{row.name}</th>
-              <td className="fig num bar-hcp">{handicapFigure(row.playingHandicap)}</td>
-              <td className="fig num bar-holes">{holesOf(row, board.course.length)}</td>
-            </tr>
-          ))}
-        </tbody>
+        {turn.shown.kind === 'rows' ? (
+          <Rows turn={turn} rows={turn.shown.rows} changed={changed} />
+        ) : (
+          <Lines shown={turn.shown} />
+        )}
       </table>
       <footer className="bar-foot">
         {stopped ? (
@@ -108,25 +165,21 @@ export function BarScreen({ initial, c, still }: Props) {
             {playSentence(stopped, board.zone)} The course’s own warning decides.
           </p>
         ) : (
-          <p>{page.foot}</p>
+          <p>{turn.foot}</p>
         )}
-        <p className="bar-folio">
-          <span className="unseen">
-            Page {at + 1} of {pages.length}
+        <p className="bar-folio no-print">
+          <button type="button" onClick={() => setStanding((before) => !before)}>
+            {standing ? 'Turn the pages' : 'Stand still'}
+          </button>
+          <button type="button" onClick={() => setTurned((still !== null && turned === 0 ? at : turned) + 1)}>
+            Next
+          </button>
+          <span className="fig">
+            {at + 1}
+            <span aria-hidden="true"> / </span>
+            <span className="unseen"> of </span>
+            {turns.length}
           </span>
-          {pages.map((_, number) =>
-            number === at ? (
-              // biome-ignore lint/suspicious/noArrayIndexKey: a page is its number
-              <b key={number} className="fig" aria-hidden="true">
-                {number + 1}
-              </b>
-            ) : (
-              // biome-ignore lint/suspicious/noArrayIndexKey: a page is its number
-              <span key={number} className="fig" aria-hidden="true">
-                {number + 1}
-              </span>
-            ),
-          )}
         </p>
       </footer>
     </main>

@@ -6,7 +6,8 @@ import { type Change, changesBetween, keepChanges, MARKED_FOR_MS, spokenSummary 
 import { type LineState, openLine } from './live-line'
 import { type ScreenBoard, screenBoard } from './screen-board'
 
-const browser = {
+/** The line's hands in a browser. */
+export const browserLine = {
   fetch: (url: string, init: RequestInit) => fetch(url, init),
   open: typeof EventSource === 'undefined' ? null : (url: string) => new EventSource(url),
   after: (ms: number, run: () => void) => {
@@ -51,7 +52,7 @@ export function useLiveBoard(initial: ScreenBoard, c: number, watch: boolean): L
           if (fresh.length > 0) setSpoken(spokenSummary(fresh))
         },
       },
-      browser,
+      browserLine,
     )
     const back = () => {
       if (document.visibilityState === 'visible') opened.askNow()

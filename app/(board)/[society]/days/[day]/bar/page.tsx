@@ -20,15 +20,16 @@ export default async function BarPage({ params, searchParams }: Props) {
   const asked = await searchParams
   const { value: board, refusal } = found(await dayBoard(society, day))
   if (refusal) return <NothingHere society={society} refusal={refusal} />
-  const c = counting(asked.c) ?? 1
-  const screen = screenBoard(board, c, houseZone())
-  if (!screen)
+  const c = counting(asked.c)
+  const places = c !== undefined && c <= board.competitions.length ? [c] : board.competitions.map((_, at) => at + 1)
+  const screens = places.flatMap((place) => screenBoard(board, place, houseZone()) ?? [])
+  if (screens.length === 0)
     return (
       <main className="bar" id="main">
         <h1>{board.dayName}</h1>
-        <PlayNotice play={board.play} zone={houseZone()} />
         <p className="bar-in">{board.sentence}</p>
+        <PlayNotice play={board.play} zone={houseZone()} />
       </main>
     )
-  return <BarScreen initial={screen} c={c <= board.competitions.length ? c : 1} still={counting(asked.page) ?? null} />
+  return <BarScreen initial={screens} places={places} still={counting(asked.page) ?? null} />
 }
