@@ -1,7 +1,7 @@
 // House practice: when and where each group starts. From the first tee at an interval, or all at once from different
 // holes, second groups on the par fives and fours and never on a par three.
 
-import { floorDiv, modulo } from '../exact/fraction'
+import { floorDiv, modulo, wholeIn } from '../exact/fraction'
 
 export interface Start {
   /** HH:MM */
@@ -42,7 +42,7 @@ export function shotgunHoles(groups: number, pars: readonly number[]): readonly 
 }
 
 function later(clock: string, minutes: number): string {
-  const [hour = 0, minute = 0] = clock.split(':').map(Number)
+  const [hour = 0, minute = 0] = clock.split(':').map(wholeIn)
   const total = modulo(hour * 60 + minute + minutes, 1440)
   return `${String(floorDiv(total, 60)).padStart(2, '0')}:${String(modulo(total, 60)).padStart(2, '0')}`
 }

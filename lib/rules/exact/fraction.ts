@@ -107,3 +107,8 @@ export function ordinal(n: number): string {
   if (teen || last > 3 || last === 0) return `${n}th`
   return `${n}${['st', 'nd', 'rd'][last - 1]}`
 }
+
+/** The whole number a text of digits stands for; 0 for any other text. */
+export function wholeIn(text: string): number {
+  return /^\d{1,9}$/.test(text) ? Number(text) : 0
+}

@@ -153,7 +153,7 @@ function openHoles({ seeds, reading }: Field, at: number): number[] {
 function byNow(a: PossibleCard, b: PossibleCard, terms: TermsInForce): number {
   const ahead = rankKey(b.now, terms) - rankKey(a.now, terms)
   if (ahead !== 0) return ahead
-  const full = Number(b.holesLeft === 0) - Number(a.holesLeft === 0)
+  const full = (b.holesLeft === 0 ? 1 : 0) - (a.holesLeft === 0 ? 1 : 0)
   if (full !== 0) return full
   const countback = a.holesLeft === 0 ? aheadBy(b.final, a.final, terms) : 0
   return countback || (a.now.entrant.id < b.now.entrant.id ? -1 : 1)

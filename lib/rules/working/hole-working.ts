@@ -230,9 +230,10 @@ function holeSentence(ball: Ball, i: number, terms: TermsInForce): string {
   const { par } = ball.holes[i]!
   if (gross === null) return 'This hole is not played yet.'
   const value = ball.values[i]!
+  const points = typeof value === 'number' ? value : 0
   const unit = terms.format.unit
   if (gross === 'x') {
-    if (unit === 'points') return `No score on a par ${inWords(par)}: ${withUnit(Number(value), 'point')}.`
+    if (unit === 'points') return `No score on a par ${inWords(par)}: ${withUnit(points, 'point')}.`
     if (unit === 'holes') return `No score on a par ${inWords(par)}: the hole is lost.`
     return value === 'x'
       ? 'No score on this hole: the card is no return.'
@@ -244,7 +245,7 @@ function holeSentence(ball: Ball, i: number, terms: TermsInForce): string {
   const start = `${capital(article(word))} ${word} on a par ${inWords(par)}`
   if (terms.format.strokes.kind === 'none') return `${start}: ${againstPar(gross - par)}.`
   const netted = `${start} with ${strokes === 0 ? 'no stroke' : strokesHere(strokes)} is net ${inWords(net)}, ${againstPar(net - par)}`
-  if (unit === 'points') return `${netted}: ${withUnit(Number(value), 'point')}.`
+  if (unit === 'points') return `${netted}: ${withUnit(points, 'point')}.`
   if (unit === 'holes') return `${netted}: ${value === 1 ? 'won' : value === 0 ? 'halved' : 'lost'}.`
   return value === net ? `${netted}.` : `${netted}; the maximum counts, net ${value}.`
 }
