@@ -42,7 +42,7 @@ export function TieSteps({ at, ties, onChange, wrong }: Props) {
   }
   return (
     <div className="tie-steps">
-      <h4>Ties, step by step</h4>
+      <h3>Ties, step by step</h3>
       <p className="small second">
         Tried from the top until somebody is ahead. Move a step with its buttons, or with Alt and the arrow keys.
       </p>
