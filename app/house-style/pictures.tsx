@@ -1,12 +1,14 @@
 import type { ReactNode } from 'react'
 import { CourseBars } from '@/app/_parts/course-bars'
+import { CourseNow } from '@/app/_parts/course-now'
 import { Device, Pin } from '@/app/_parts/device'
 import { Dots, Tally } from '@/app/_parts/dots'
 import { HoleBars } from '@/app/_parts/hole-bars'
 import { HoleScale } from '@/app/_parts/hole-scale'
 import { Fold, Ledger, LedgerRow } from '@/app/_parts/ledger'
 import { Opens } from '@/app/_parts/opens'
-import { averages, course } from './specimen'
+import { averages, course, groupsOut } from './specimen'
+import '../desk/course.css'
 
 function Shown({ children, words }: { children: ReactNode; words: string }) {
   return (
@@ -55,6 +57,9 @@ export function Pictures() {
             <LedgerRow margin="10.20">Haldane, Coldbrook</LedgerRow>
             <LedgerRow margin="10.30">Holmgarth, Arkwood</LedgerRow>
           </Ledger>
+        </Shown>
+        <Shown words="Holes are columns, a group a row: a block where it is, an open one where it would be at the expected pace. Gorse has been silent for twenty minutes, a rowan edge is a card not agreed, a dashed block has not started.">
+          <CourseNow holes={course} groups={groupsOut} />
         </Shown>
         <Shown words="A par five to length, back from the pin: filled block the main tee, open block the other.">
           <HoleScale

@@ -1,6 +1,7 @@
 // One invented card and one invented season, for showing the parts. Points are those of a Stableford card off 19.
 
 import type { HandicapPoint } from '@/app/_parts/handicap-steps'
+import type { GroupWhere } from '@/lib/boards/on-the-course'
 import type { HoleLine, MatchState, WorkingStep } from '@/lib/rules/standings'
 
 const YARDS = [348, 479, 146, 389, 326, 502, 355, 162, 371, 337, 377, 134, 408, 468, 339, 171, 318, 489]
@@ -100,3 +101,35 @@ export const fixtures = [
   ['5 Sep', 'Withenbrook Heath', 'Autumn Cup'],
   ['9 Oct', 'Skerrowby Links', 'finals'],
 ] as const
+
+const group = (number: number, startTime: string, over: Partial<GroupWhere>): GroupWhere => ({
+  number,
+  startTime,
+  startHole: 1,
+  names: [],
+  state: 'out',
+  onHole: null,
+  through: 0,
+  expectedHole: null,
+  late: null,
+  gap: null,
+  isHoldingUp: false,
+  silentMinutes: null,
+  isSilent: false,
+  notAgreed: [],
+  phones: [],
+  unsent: 0,
+  ...over,
+})
+
+export const groupsOut: readonly GroupWhere[] = [
+  group(1, '10:00', { state: 'round' }),
+  group(2, '10:10', {
+    onHole: 15,
+    expectedHole: 16,
+    notAgreed: [{ name: 'Una Tarrablane', cardId: 'card', holes: [11] }],
+  }),
+  group(3, '10:20', { onHole: 12, expectedHole: 15, isHoldingUp: true, late: 38 }),
+  group(4, '10:30', { onHole: 11, expectedHole: 14, isSilent: true, silentMinutes: 27 }),
+  group(5, '10:40', { state: 'not-started' }),
+]

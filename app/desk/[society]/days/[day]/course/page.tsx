@@ -1,4 +1,5 @@
 import Link from 'next/link'
+import { CourseNow } from '@/app/_parts/course-now'
 import { Notice } from '@/app/_parts/notice'
 import { DeskFrame, DeskRefusal, dayTabs } from '@/app/desk/_frame/desk-frame'
 import { LiveRefresh } from '@/app/desk/_frame/live-refresh'
@@ -11,7 +12,6 @@ import { isStopped } from '@/lib/facts/play-stop'
 import { houseZone } from '@/lib/society/house-zone'
 import { onCourse } from '@/lib/society/on-the-course'
 import { tellTheCourse } from './actions'
-import { CoursePicture } from './course-picture'
 import { EveryMinute } from './every-minute'
 import { GroupsTable } from './groups-table'
 import { HeldPhones } from './held-phones'
@@ -66,7 +66,7 @@ export default async function OnTheCourse({ params }: { params: Promise<{ societ
         <p className="second">There are no groups yet.</p>
       ) : (
         <>
-          <CoursePicture view={view} />
+          <CourseNow holes={view.holes} groups={view.groups} />
           <p className="small second course-key">
             <span className="at">where the group is</span> <span className="should">where it would be</span>{' '}
             <span className="silent">nothing entered for {SILENT_MINUTES} minutes</span>{' '}

@@ -23,8 +23,7 @@ const markClass = (group: GroupWhere) =>
     .filter(Boolean)
     .join(' ')
 
-export function CoursePicture({ view }: { readonly view: CourseView }) {
-  const { holes, groups } = view
+export function CourseNow({ holes, groups }: Pick<CourseView, 'holes' | 'groups'>) {
   const width = LEFT + (holes.length + 1) * COLUMN
   const height = TOP + groups.length * ROW + 6
   const columnOf = new Map(holes.map(({ hole }, at) => [hole, at]))
