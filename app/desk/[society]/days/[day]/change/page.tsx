@@ -1,8 +1,8 @@
 import { SeenDay } from '@/app/desk/_form/seen-day'
 import { glanceOf } from '@/app/desk/_frame/day-glance'
-import { DeskFrame, DeskRefusal, dayTabs } from '@/app/desk/_frame/desk-frame'
+import { DayFrame, dayRoom } from '@/app/desk/_frame/day-room'
+import { DeskRefusal } from '@/app/desk/_frame/desk-frame'
 import { momentOf } from '@/app/desk/_frame/moments'
-import { officerOr } from '@/app/desk/_frame/officer'
 import { courseChoices } from '@/app/desk/[society]/_day-form/course-choices'
 import { DayForm } from '@/app/desk/[society]/_day-form/day-form'
 import { wordsOf } from '@/app/desk/[society]/_day-form/words'
@@ -10,29 +10,20 @@ import type { CourseRow } from '@/lib/boards/desk-views'
 import type { CallDay } from '@/lib/facts/commands'
 import type { DayRecord } from '@/lib/facts/day-record'
 import type { Gender } from '@/lib/rules/day'
-import { deskDay } from '@/lib/society/desk-day'
 import { courseList } from '@/lib/society/keep-course'
 import { memberList } from '@/lib/society/keep-person'
 import { changeTheDay } from './actions'
 
 export default async function ChangeDay({ params }: { params: Promise<{ society: string; day: string }> }) {
-  const { society, day } = await params
-  const at = `/desk/${society}/days/${day}`
-  const actor = await officerOr(society, `${at}/change`)
-  const found = await deskDay(actor, day)
-  if (!found.ok) return <DeskRefusal answer={found} back={`/desk/${society}`} />
+  const room = await dayRoom(params, 'change')
+  if ('refusal' in room) return room.refusal
+  const { society, day, at, actor, desk } = room
   const courses = await courseList(actor)
   if (!courses.ok) return <DeskRefusal answer={courses} back={at} />
   const members = await memberList(actor)
-  const { record, counts, places } = found.value
+  const { record, counts, places } = desk
   return (
-    <DeskFrame
-      societySlug={society}
-      societyName={record.society.name}
-      tabs={dayTabs(society, day)}
-      current="day"
-      folio={`Day ${record.number}`}
-    >
+    <DayFrame room={room} current="day">
       <div className="title">
         <p className="sc second">Day {record.number}</p>
         <h1>Change {record.name}</h1>
@@ -53,7 +44,7 @@ export default async function ChangeDay({ params }: { params: Promise<{ society:
       >
         <SeenDay id={record.id} version={record.version} glance={glanceOf(record)} />
       </DayForm>
-    </DeskFrame>
+    </DayFrame>
   )
 }
 

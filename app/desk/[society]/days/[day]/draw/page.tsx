@@ -4,13 +4,11 @@ import { ActForm } from '@/app/desk/_form/act-form'
 import { Send } from '@/app/desk/_form/field'
 import { SeenDay } from '@/app/desk/_form/seen-day'
 import { glanceOf } from '@/app/desk/_frame/day-glance'
-import { DeskFrame, DeskRefusal, dayTabs } from '@/app/desk/_frame/desk-frame'
+import { DayFrame, dayRoom } from '@/app/desk/_frame/day-room'
 import { momentOf } from '@/app/desk/_frame/moments'
-import { officerOr } from '@/app/desk/_frame/officer'
 import { count } from '@/app/desk/_frame/words'
 import { strokesFigure } from '@/lib/boards/figure'
 import { formatIn } from '@/lib/boards/format-of-competition'
-import { deskDay } from '@/lib/society/desk-day'
 import { handicapTable } from '@/lib/society/freeze-handicaps'
 import { publishTheStart } from '../actions'
 import { drawGroups, keepGroups, keepSides, renewLink } from './actions'
@@ -20,12 +18,10 @@ import { Links } from './links'
 import { SidesForm } from './sides-form'
 
 export default async function Draw({ params }: { params: Promise<{ society: string; day: string }> }) {
-  const { society, day } = await params
-  const at = `/desk/${society}/days/${day}`
-  const actor = await officerOr(society, `${at}/draw`)
-  const found = await deskDay(actor, day)
-  if (!found.ok) return <DeskRefusal answer={found} back={`/desk/${society}`} />
-  const { record, draw, counts } = found.value
+  const room = await dayRoom(params, 'draw')
+  if ('refusal' in room) return room.refusal
+  const { society, day, at, actor, desk } = room
+  const { record, draw, counts } = desk
   const handicaps = await handicapTable(actor, record.id)
   const playing = new Map(
     handicaps.ok ? handicaps.value.rows.map((row) => [row.entryId, row.playing[0]?.playingHandicap]) : [],
@@ -53,16 +49,11 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
   const drawn = record.groups.length > 0
   const teams = record.competitions.flatMap((competition) => {
     const size = formatIn(competition)?.sideSize ?? 1
-    return size > 1 ? [{ ...competition, size }] : []
+    // Larger sides stand in several groups: they have their list in the room for sides and matches.
+    return size > 1 && size <= 4 ? [{ ...competition, size }] : []
   })
   return (
-    <DeskFrame
-      societySlug={society}
-      societyName={record.society.name}
-      tabs={dayTabs(society, day)}
-      current="draw"
-      folio={`Day ${record.number}`}
-    >
+    <DayFrame room={room} current="draw">
       <div className="desk-title">
         <div>
           <p className="sc second">
@@ -78,6 +69,9 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
         </div>
         {drawn ? (
           <p className="acts">
+            <Link className="btn" href={`${at}/matches`}>
+              Sides and matches
+            </Link>
             <Link className="btn" href={`${at}/print`}>
               Print the start sheet
             </Link>
@@ -145,6 +139,6 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
           </DrawForm>
         </details>
       )}
-    </DeskFrame>
+    </DayFrame>
   )
 }

@@ -1,23 +1,20 @@
 import { SeenDay } from '@/app/desk/_form/seen-day'
 import { glanceOf } from '@/app/desk/_frame/day-glance'
-import { DeskFrame, DeskRefusal, dayTabs } from '@/app/desk/_frame/desk-frame'
-import { officerOr } from '@/app/desk/_frame/officer'
+import { DayFrame, dayRoom } from '@/app/desk/_frame/day-room'
+import { DeskRefusal } from '@/app/desk/_frame/desk-frame'
 import { count, figure, shortDate } from '@/app/desk/_frame/words'
-import { deskDay } from '@/lib/society/desk-day'
 import { memberList } from '@/lib/society/keep-person'
 import { addGuest, keepEntries } from './actions'
 import { type EntryLine, EntryList } from './entry-list'
 import { GuestForm } from './guest-form'
 
 export default async function Entries({ params }: { params: Promise<{ society: string; day: string }> }) {
-  const { society, day } = await params
-  const at = `/desk/${society}/days/${day}`
-  const actor = await officerOr(society, `${at}/entries`)
-  const found = await deskDay(actor, day)
-  if (!found.ok) return <DeskRefusal answer={found} back={`/desk/${society}`} />
+  const room = await dayRoom(params, 'entries')
+  if ('refusal' in room) return room.refusal
+  const { society, day, at, actor, desk } = room
   const people = await memberList(actor)
   if (!people.ok) return <DeskRefusal answer={people} back={at} />
-  const { record, counts, places } = found.value
+  const { record, counts, places } = desk
   const where = { society, day }
   const seen = <SeenDay id={record.id} version={record.version} glance={glanceOf(record)} />
   const entryOf = new Map(record.entries.map((entry) => [entry.personId, entry]))
@@ -40,13 +37,7 @@ export default async function Entries({ params }: { params: Promise<{ society: s
     })
   const shut = record.status === 'closed'
   return (
-    <DeskFrame
-      societySlug={society}
-      societyName={record.society.name}
-      tabs={dayTabs(society, day)}
-      current="entries"
-      folio={`Day ${record.number}`}
-    >
+    <DayFrame room={room} current="entries">
       <div className="desk-title">
         <div>
           <p className="sc second">
@@ -81,6 +72,6 @@ export default async function Entries({ params }: { params: Promise<{ society: s
           </GuestForm>
         </section>
       )}
-    </DeskFrame>
+    </DayFrame>
   )
 }

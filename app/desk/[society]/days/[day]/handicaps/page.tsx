@@ -5,11 +5,10 @@ import { ActForm } from '@/app/desk/_form/act-form'
 import { Send } from '@/app/desk/_form/field'
 import { SeenDay } from '@/app/desk/_form/seen-day'
 import { glanceOf } from '@/app/desk/_frame/day-glance'
-import { DeskFrame, DeskRefusal, dayTabs } from '@/app/desk/_frame/desk-frame'
+import { DayFrame, dayRoom } from '@/app/desk/_frame/day-room'
+import { DeskRefusal } from '@/app/desk/_frame/desk-frame'
 import { momentOf } from '@/app/desk/_frame/moments'
-import { officerOr } from '@/app/desk/_frame/officer'
 import { fieldSizeNotes } from '@/lib/boards/field-size'
-import { deskDay } from '@/lib/society/desk-day'
 import { handicapTable } from '@/lib/society/freeze-handicaps'
 import { freezeTheDay } from '../actions'
 import { HandicapTable } from './handicap-table'
@@ -22,13 +21,11 @@ interface Props {
 }
 
 export default async function Handicaps({ params, searchParams }: Props) {
-  const { society, day } = await params
+  const room = await dayRoom(params, 'handicaps')
+  if ('refusal' in room) return room.refusal
   const asked = await searchParams
-  const at = `/desk/${society}/days/${day}`
-  const actor = await officerOr(society, `${at}/handicaps`)
-  const found = await deskDay(actor, day)
-  if (!found.ok) return <DeskRefusal answer={found} back={`/desk/${society}`} />
-  const { record } = found.value
+  const { society, day, at, actor, desk } = room
+  const { record } = desk
   const answer = await handicapTable(actor, record.id)
   if (!answer.ok) return <DeskRefusal answer={answer} back={at} />
   const table = answer.value
@@ -38,13 +35,7 @@ export default async function Handicaps({ params, searchParams }: Props) {
   const opened = table.rows.find((row) => row.entryId === asked.open)
   const competition = table.competitions.find((one) => one.id === asked.in) ?? table.competitions[0]
   return (
-    <DeskFrame
-      societySlug={society}
-      societyName={record.society.name}
-      tabs={dayTabs(society, day)}
-      current="handicaps"
-      folio={`Day ${record.number}`}
-    >
+    <DayFrame room={room} current="handicaps">
       <div className="desk-title">
         <div>
           <p className="sc second">
@@ -104,6 +95,6 @@ export default async function Handicaps({ params, searchParams }: Props) {
           </p>
         </ActForm>
       )}
-    </DeskFrame>
+    </DayFrame>
   )
 }

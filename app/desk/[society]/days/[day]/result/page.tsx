@@ -1,11 +1,10 @@
 import Link from 'next/link'
 import { Notice } from '@/app/_parts/notice'
-import { DeskFrame, DeskRefusal, dayTabs } from '@/app/desk/_frame/desk-frame'
+import { DayFrame, dayRoom } from '@/app/desk/_frame/day-room'
+import { DeskRefusal } from '@/app/desk/_frame/desk-frame'
 import { momentOf } from '@/app/desk/_frame/moments'
-import { officerOr } from '@/app/desk/_frame/officer'
 import { money } from '@/app/desk/_frame/words'
 import type { ResultSheet } from '@/lib/boards/views'
-import { deskDay } from '@/lib/society/desk-day'
 import { dayBoard, resultSheet } from '@/lib/society/read-board'
 import { returns } from '@/lib/society/returns'
 import { CloseDay, Publish } from './acts'
@@ -13,12 +12,10 @@ import { BoardTable } from './board-table'
 import { DayRulings } from './day-rulings'
 
 export default async function Result({ params }: { params: Promise<{ society: string; day: string }> }) {
-  const { society, day } = await params
-  const at = `/desk/${society}/days/${day}`
-  const actor = await officerOr(society, `${at}/result`)
-  const found = await deskDay(actor, day)
-  if (!found.ok) return <DeskRefusal answer={found} back={`/desk/${society}`} />
-  const { record } = found.value
+  const room = await dayRoom(params, 'result')
+  if ('refusal' in room) return room.refusal
+  const { society, day, at, actor, desk } = room
+  const { record } = desk
   const view = await returns(actor, record.id)
   if (!view.ok) return <DeskRefusal answer={view} back={at} />
   const board = await dayBoard(society, day)
@@ -32,13 +29,7 @@ export default async function Result({ params }: { params: Promise<{ society: st
   const where = { society, day }
   const names = new Map(record.entries.map((entry) => [entry.id, `${entry.firstName} ${entry.familyName}`]))
   return (
-    <DeskFrame
-      societySlug={society}
-      societyName={record.society.name}
-      tabs={dayTabs(society, day)}
-      current="result"
-      folio={`Day ${record.number}`}
-    >
+    <DayFrame room={room} current="result">
       <div className="desk-title">
         <div>
           <p className="sc second">
@@ -92,7 +83,7 @@ export default async function Result({ params }: { params: Promise<{ society: st
         <DayRulings record={record} boards={board.value.competitions} where={where} />
       )}
       {record.publications.length > 0 ? <Sheets record={record} society={society} day={day} /> : null}
-    </DeskFrame>
+    </DayFrame>
   )
 }
 
