@@ -188,7 +188,7 @@ export function DayForm({ action, label, day, courses, expected: before, send, f
             Add a competition
           </button>
         </p>
-        <div className="fields">
+        <div className="fields of-the-day">
           <SelectField
             name="onePrize"
             label="Prizes a player may take"

@@ -39,6 +39,7 @@ export function DivisionFields({ at, divisions, words, onChange }: Props) {
             <label>
               Name
               <input
+                className="cell"
                 name={`${name}.name`}
                 value={one.name}
                 maxLength={60}
@@ -49,7 +50,7 @@ export function DivisionFields({ at, divisions, words, onChange }: Props) {
             <label>
               Handicap from
               <input
-                className="fig"
+                className="cell fig"
                 name={`${name}.handicapFrom`}
                 type="number"
                 min={-30}
@@ -61,7 +62,7 @@ export function DivisionFields({ at, divisions, words, onChange }: Props) {
             <label>
               to
               <input
-                className="fig"
+                className="cell fig"
                 name={`${name}.handicapTo`}
                 type="number"
                 min={-30}
@@ -73,6 +74,7 @@ export function DivisionFields({ at, divisions, words, onChange }: Props) {
             <label>
               Gender
               <select
+                className="cell"
                 name={`${name}.gender`}
                 value={one.gender}
                 onChange={(event) => put({ gender: event.target.value })}
@@ -85,6 +87,7 @@ export function DivisionFields({ at, divisions, words, onChange }: Props) {
             <label>
               Guests
               <select
+                className="cell"
                 name={`${name}.guests`}
                 value={one.guests}
                 onChange={(event) => put({ guests: event.target.value })}
@@ -97,6 +100,7 @@ export function DivisionFields({ at, divisions, words, onChange }: Props) {
             <label>
               Marked with the word
               <input
+                className="cell"
                 name={`${name}.group`}
                 list={list}
                 value={one.group}

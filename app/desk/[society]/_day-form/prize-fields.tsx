@@ -81,7 +81,7 @@ export function PrizeFields({ at, prizes, divisions, onChange, onAdd }: Props) {
                         value={divisions.some((one) => one.id === prize.division) ? prize.division : ''}
                         onChange={(event) => put(index, { ...prize, division: event.target.value })}
                       >
-                        <option value="">everybody in it</option>
+                        <option value="">the whole field</option>
                         {divisions.map((one) => (
                           <option key={one.key} value={one.id}>
                             {one.name || 'a division'}

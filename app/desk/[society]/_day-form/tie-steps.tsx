@@ -166,7 +166,7 @@ function AddStep({ at, onAdd }: { readonly at: string; readonly onAdd: (step: St
   return (
     <div className="add-step">
       <label htmlFor={id}>Another step</label>
-      <select id={id} value={kind} onChange={(event) => setKind(event.target.value as Step['kind'])}>
+      <select id={id} className="cell" value={kind} onChange={(event) => setKind(event.target.value as Step['kind'])}>
         {STEP_KINDS.map((one) => (
           <option key={one.kind} value={one.kind}>
             {one.label}
@@ -202,7 +202,7 @@ function HoleNumber({
     <label className="small-number">
       {label}
       <input
-        className="fig"
+        className="cell fig"
         type="number"
         min={1}
         max={most}
