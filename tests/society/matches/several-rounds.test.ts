@@ -70,7 +70,7 @@ describe('a further round', () => {
         personId: first.w.people[0]!,
         indexTenths: 120,
         source: 'home-club',
-        from: '2031-06-13',
+        from: new Date().toISOString().slice(0, 10),
         reason: 'Between the rounds',
       }),
     )
@@ -111,7 +111,7 @@ describe('a change on the earlier day', () => {
   it('is on the later board at once, although that day itself has not moved', async () => {
     const before = got(await countedBoard('fernbrake', second.slug))
     const kept = got(await countedBoard('fernbrake', second.slug))
-    expect(kept).toEqual(before)
+    expect(kept.text).toBe(before.text)
     const totalOf = async (name: string) => (await singles()).rows.find((one) => one.name === name)!.score
     const was = (await totalOf('Magnus Storrey')) ?? 0
     const moved = await record(second.dayId)
@@ -143,7 +143,8 @@ describe('a change on the earlier day', () => {
         dayIds: [],
       }),
     )
-    expect((await singles()).rows[0]!.rounds).toEqual([expect.objectContaining({ daySlug: second.slug })])
+    expect((await singles()).rows[0]!.rounds).toBeUndefined()
+    expect((await later()).competitions[1]!.rows[0]!.rounds).toHaveLength(2)
     got(
       await countDays(first.w.actor, {
         ...(await at(second.dayId)),
@@ -151,7 +152,7 @@ describe('a change on the earlier day', () => {
         dayIds: [],
       }),
     )
-    expect((await singles()).rows[0]!.rounds).toBeUndefined()
+    expect((await later()).competitions[1]!.rows[0]!.rounds).toBeUndefined()
     expect((await record(second.dayId)).earlier).toEqual([])
   })
 
