@@ -64,7 +64,7 @@ export function liveHere(versionOf: (dayId: string) => Promise<string | null> = 
       tell(dayId, version)
       rest(dayId, day)
     },
-    watch(dayId, told) {
+    watch(dayId, told, from) {
       let day = days.get(dayId)
       if (!day) {
         const timer = setInterval(() => void ask(dayId), POLL)
@@ -74,6 +74,7 @@ export function liveHere(versionOf: (dayId: string) => Promise<string | null> = 
       }
       day.watchers.add(told)
       const mine = day
+      if (from !== undefined && day.last !== null && isNewer(day.last, from)) told(day.last)
       return () => {
         mine.watchers.delete(told)
         if (mine.watchers.size || days.get(dayId) !== mine) return
@@ -83,6 +84,13 @@ export function liveHere(versionOf: (dayId: string) => Promise<string | null> = 
       }
     },
   }
+}
+
+/** Versions are "desk.scores", and both only grow. */
+function isNewer(version: string, than: string): boolean {
+  const [desk = 0, scores = 0] = version.split('.').map(Number)
+  const [deskBefore = 0, scoresBefore = 0] = than.split('.').map(Number)
+  return desk > deskBefore || (desk === deskBefore && scores > scoresBefore)
 }
 
 // One for the process, kept on the global object: the development server reloads modules, the watchers stay.

@@ -28,14 +28,15 @@ export async function GET(request: Request, { params }: { params: Promise<{ soci
         say(`id: ${now}\nevent: version\ndata: ${JSON.stringify({ version: now })}\n\n`)
       }
       // The same bytes for everybody who watches: they are made once.
-      const unwatch = live().watch(dayId, async (now) => {
+      const heard = async (now: string) => {
         const step = await boardStep({ dayId, society, day }, now)
         if (over) return
         if (!step) return tell(now)
         if (step.version === seen) return
         seen = step.version
         controller.enqueue(step.message)
-      })
+      }
+      const unwatch = live().watch(dayId, heard, version)
       const heart = setInterval(() => say(': still here\n\n'), HEARTBEAT)
       end = () => {
         over = true
