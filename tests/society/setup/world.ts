@@ -1,10 +1,11 @@
 // A small society for the tests of the desk: one officer, one course, eight members with figures, one season.
 import type { Actor } from '@/lib/facts/actor'
 import type { KeepCourse } from '@/lib/facts/commands'
+import type { DayRecord } from '@/lib/facts/day-record'
 import type { Result } from '@/lib/result'
 import { callDay, proposeDay } from '@/lib/society/call-day'
 import { foundSociety } from '@/lib/society/found-society'
-import { keepCourse } from '@/lib/society/keep-course'
+import { courseById, keepCourse } from '@/lib/society/keep-course'
 import { keepPerson } from '@/lib/society/keep-person'
 import { openSeason } from '@/lib/society/open-season'
 
@@ -89,4 +90,31 @@ export async function aDay(w: World, over: object = {}) {
   return got(
     await callDay(w.actor, { ...proposal, name: 'Spring Cup', date: DAY, competitions: [singles, pairs], ...over }),
   )
+}
+
+/** The form of a day as it stands. */
+export async function formOf(w: World, day: DayRecord, over: object = {}) {
+  const tee = (gender: string) => day.tees.find((one) => one.gender === gender && one.isDefault)?.name
+  const { tees } = got(await courseById(w.actor, day.round.courseId))
+  return {
+    seasonId: day.season.id,
+    name: day.name,
+    date: day.date,
+    courseId: day.round.courseId,
+    holes: 18 as const,
+    startKind: day.round.startKind,
+    firstTee: day.round.firstTee,
+    intervalMinutes: day.round.intervalMinutes,
+    entriesCloseOn: day.entriesCloseOn,
+    places: 8,
+    teeMen: tees.find((one) => one.gender === 'men' && one.name === tee('men'))?.teeId ?? null,
+    teeWomen: tees.find((one) => one.gender === 'women' && one.name === tee('women'))?.teeId ?? null,
+    competitions: day.competitions.map(({ name, format, terms, prizes }) => ({
+      name,
+      format,
+      terms,
+      prizes: prizes.map(({ number: _, ...prize }) => prize),
+    })),
+    ...over,
+  }
 }
