@@ -14,6 +14,7 @@ import { publishStart } from '@/lib/society/publish-start'
 import { reopenDay } from '@/lib/society/reopen-day'
 import { ruleOnCard } from '@/lib/society/rule-on-card'
 import { AWAY_DAY_1, AWAY_DAY_3, GUESTS_DAY_2, GUESTS_DAY_3, SHEET_DAY_2, WITHDRAWN_DAY_3 } from './days'
+import { lastSeason } from './last-season'
 import { EARLIER, GUESTS, MEMBERS } from './members'
 import { must } from './must'
 import { cardOf, cardsOf, entryNamed, playGroup, takeIn } from './play'
@@ -21,6 +22,7 @@ import { type Founded, founded } from './society'
 
 export async function demonstration(today: string, zone: string): Promise<void> {
   const society = await founded(today, zone)
+  await lastSeason(society, today)
   await openingDay(society)
   await figuresBefore(society, 'day-2')
   await springCup(society)
