@@ -55,6 +55,20 @@ export interface Change {
   readonly after: string | null
 }
 
+/** One row of the record, for the screen. */
+export interface ActLine {
+  readonly id: number
+  readonly at: string
+  readonly who: string
+  readonly from: string | null
+  readonly act: string
+  readonly did: string
+  readonly area: ActArea
+  readonly areaName: string
+  readonly subject: string
+  readonly changes: readonly Change[]
+}
+
 /** One line for each thing that changed; the version a desk counts by is not told. */
 export function changesOf(before: InWords | null, after: InWords | null): readonly Change[] {
   const keys = [...new Set([...Object.keys(before ?? {}), ...Object.keys(after ?? {})])]

@@ -2,8 +2,7 @@
 
 import 'server-only'
 import Papa from 'papaparse'
-import { AREAS_IN_WORDS, actInWords, type Change, changeInWords, changesOf } from '@/lib/boards/record-of-acts'
-import type { ActArea } from '@/lib/facts/act-record'
+import { type ActLine, AREAS_IN_WORDS, actInWords, changeInWords, changesOf } from '@/lib/boards/record-of-acts'
 import type { Actor } from '@/lib/facts/actor'
 import { actsAsked } from '@/lib/facts/acts-asked'
 import { addDays, momentIn } from '@/lib/facts/calendar'
@@ -11,19 +10,6 @@ import { ok, type Result } from '@/lib/result'
 import { type ActRow, type ActsAsked, actsOf, choicesOfActs } from '@/lib/store/acts'
 import { zoneOfInstallation } from '@/lib/store/settings'
 import { deskOnly } from './desk-only'
-
-export interface ActLine {
-  readonly id: number
-  readonly at: string
-  readonly who: string
-  readonly from: string | null
-  readonly act: string
-  readonly did: string
-  readonly area: ActArea
-  readonly areaName: string
-  readonly subject: string
-  readonly changes: readonly Change[]
-}
 
 export interface RecordPage {
   readonly lines: readonly ActLine[]

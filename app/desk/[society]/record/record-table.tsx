@@ -10,7 +10,7 @@ import {
   useTable,
 } from '@tanstack/react-table'
 import { useMemo, useState } from 'react'
-import type { ActLine } from '@/lib/society/read-record'
+import type { ActLine } from '@/lib/boards/record-of-acts'
 
 type Line = ActLine & { readonly when: string; readonly year: string }
 
