@@ -137,6 +137,28 @@ describe('writing', () => {
     expect((await phone.store.facts(LINK)).map((kept) => kept.seq)).toEqual([1, 2, 3])
   })
 
+  it('goes on where another phone died: what was received is there, and the numbers are its own', async () => {
+    const first = await opened()
+    await first.book.write('card-trevennor', 1, 5)
+    await first.book.write('card-haldane', 1, 4)
+    await quiet()
+    first.stop()
+    const second = await opened(first.server)
+    expect(second.card('trevennor').holes[0]?.score).toBe(5)
+    await second.book.write('card-haldane', 2, 5)
+    await quiet()
+    expect(first.server.taken.map(({ fact }) => [fact.seq, fact.kind === 'score' && fact.hole])).toEqual([
+      [1, 1],
+      [2, 1],
+      [1, 2],
+    ])
+    expect(second.now().waitingScores).toBe(0)
+    // The same holder corrects on the new phone what was written on the dead one: one score, no difference.
+    await second.book.write('card-trevennor', 1, 6)
+    await quiet()
+    expect(second.card('trevennor').holes[0]).toMatchObject({ score: 6, differs: false })
+  })
+
   it('shows the newest cards although a full phone keeps the old ones', async () => {
     const { book, phone, now, server } = await opened()
     Object.assign(phone.store, {

@@ -1,0 +1,131 @@
+// Promise: what the desk says about play is on an open card at once and over everything, and the card still takes scores;
+// a pile of paper cards is keyed without leaving the number row, and nothing keyed is lost; the card fits large text
+// whenever it was chosen.
+
+import AxeBuilder from '@axe-core/playwright'
+import { type Browser, expect, type Page, test } from '@playwright/test'
+import type { CardPack } from '@/lib/facts/card-pack'
+import { OFFICERS, PASSWORD } from '@/seed/members'
+import { quietGroups } from './quiet-groups'
+
+const PHONE = { viewport: { width: 360, height: 780 }, hasTouch: true, isMobile: true } as const
+
+async function desk(browser: Browser): Promise<Page> {
+  const page = await (await browser.newContext({ viewport: { width: 1280, height: 900 } })).newPage()
+  await page.goto('/sign-in?next=/desk/fernbrake')
+  await page.getByLabel('E-mail').fill(OFFICERS[0].email)
+  await page.getByLabel('Password').fill(PASSWORD)
+  await page.getByRole('button', { name: 'Sign in' }).click()
+  await page.waitForURL((url) => url.pathname === '/desk/fernbrake')
+  return page
+}
+
+async function looksRight(page: Page) {
+  const found = await new AxeBuilder({ page })
+    .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'wcag2aaa'])
+    .analyze()
+  expect(found.violations.map((each) => `${each.id}: ${each.nodes.map((node) => node.target).join(' | ')}`)).toEqual([])
+}
+
+const packOf = async (page: Page, link: string) =>
+  (await (await page.request.get(`/api/group/${link}`)).json()) as CardPack
+
+test('a stop told at the desk is on the open card at once, and the card still takes scores', async ({ browser }) => {
+  const { link, society, day } = quietGroups()[0]!
+  const phone = await browser.newContext(PHONE)
+  const card = await phone.newPage()
+  await card.goto(`/card/${link}`)
+  const [first] = (await packOf(card, link)).cards
+  await card.getByRole('button', { name: `${first!.firstName} ${first!.familyName}` }).click()
+  await expect(card.getByRole('radiogroup').first()).toBeVisible()
+
+  const page = await desk(browser)
+  await page.goto(`/desk/${society}/days/${day}/course`)
+  await looksRight(page)
+  await page.getByLabel(/^Reason/).fill('lightning')
+  await page.getByRole('button', { name: 'Stop at once' }).click()
+  await expect(page.getByText('Told: play is stopped.')).toBeVisible()
+
+  const sheet = card.getByRole('alertdialog')
+  await expect(sheet.getByRole('heading', { name: 'Stop play at once' })).toBeVisible()
+  await expect(sheet).toContainText('The course’s own warning decides')
+  await looksRight(card)
+  await card.reload()
+  await expect(sheet).toBeVisible()
+  await sheet.getByRole('button', { name: 'I have read it' }).click()
+  await expect(card.getByRole('button', { name: /^Stop play at once/ })).toBeVisible()
+  const level = card.getByRole('radiogroup').first().getByRole('radio').nth(2)
+  await level.click()
+  await expect(level).toBeChecked()
+  await expect(card.getByText(/so far/).first()).toBeVisible()
+  await expect(card.getByRole('status').last()).toContainText('All received')
+
+  await page.goto(`/${society}/days/${day}`)
+  await expect(page.getByText(/^Play is stopped at once since/)).toBeVisible()
+  await page.goto(`/desk/${society}/days/${day}/course`)
+  await page.getByLabel(/^Why play/).fill('the course has given the signal')
+  await page.getByRole('button', { name: 'Play on' }).click()
+  await expect(card.getByRole('heading', { name: 'Play is resumed' })).toBeVisible()
+  await card.getByRole('button', { name: 'I have read it' }).click()
+  await expect(card.getByRole('button', { name: /^Stop play/ })).toHaveCount(0)
+})
+
+test('large text fits although it was set before the holder was chosen', async ({ browser }) => {
+  const { link } = quietGroups().at(-1)!
+  const context = await browser.newContext({ viewport: { width: 320, height: 640 } })
+  const page = await context.newPage()
+  await page.goto(`/card/${link}`)
+  await page.evaluate(() => {
+    document.documentElement.style.fontSize = '200%'
+  })
+  await page.locator('.c-who button').first().click()
+  for (const place of ['#hole-11', '#cards', '#phone']) {
+    await page.evaluate((hash) => window.location.assign(hash), place)
+    await page.waitForTimeout(200)
+    const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)
+    expect(over, place).toBeLessThanOrEqual(0)
+  }
+  await context.close()
+})
+
+test('a pile of paper cards is keyed from the number row; nothing keyed is lost', async ({ browser }) => {
+  const { link, society, day } = quietGroups().at(-2)!
+  const page = await desk(browser)
+  const { cards } = await packOf(page, link)
+  const returns = `/desk/${society}/days/${day}/returns`
+  const heading = page.locator('.ret-head h1')
+  const field = (place: number) => page.locator(`[data-place="${place}"]`)
+  await page.goto(`${returns}?card=${cards[0]!.cardId}`)
+  await expect(field(0)).toBeFocused()
+
+  // Left by a slip of the hand, and found again.
+  for (const key of '4554') await page.keyboard.press(key)
+  await page.goto(`${returns}?card=${cards[1]!.cardId}`)
+  await expect(field(0)).toHaveValue('')
+  await page.goto(`${returns}?card=${cards[0]!.cardId}`)
+  await expect(page.getByText('What was keyed here before')).toBeVisible()
+  await expect(field(4)).toBeFocused()
+  for (const key of '45544554455440') await page.keyboard.press(key)
+  await expect(page.locator('[data-paper="all"]')).toBeFocused()
+
+  // A total that differs is asked about once; no score is 0.
+  for (const key of '99') await page.keyboard.press(key)
+  await page.keyboard.press('s')
+  await page.keyboard.press('Enter')
+  await expect(page.getByText('The paper says 99')).toBeVisible()
+  await page.keyboard.press('Enter')
+
+  for (const card of cards.slice(1)) {
+    await expect(heading).toHaveText(`${card.firstName} ${card.familyName}`)
+    await expect(field(0)).toBeFocused()
+    for (const key of '455445544554455445') await page.keyboard.press(key)
+    for (const key of '81') await page.keyboard.press(key)
+    await expect(page.getByText('Total agrees, 81.')).toBeVisible()
+    await page.keyboard.press('s')
+    await page.keyboard.press('Enter')
+  }
+  await expect(heading).not.toHaveText(`${cards.at(-1)!.firstName} ${cards.at(-1)!.familyName}`)
+  const now = await packOf(page, link)
+  expect(now.cards.map((card) => card.state)).toEqual(['taken-in', 'taken-in', 'taken-in', 'taken-in'])
+  expect(now.cards[0]!.written.desk?.[17]).toBe('x')
+})
