@@ -43,7 +43,7 @@ export function countbackOf(cards: LevelCards, terms: TermsInForce): Countback {
   for (const step of terms.ties.steps) {
     const window = windowOn(step, cards, tie)
     const known = window === null ? signOfStep(step, cards, tie) : signWithoutLooking(window, cards, tie)
-    const signs = known === null ? signsOn(window!, level, cards, tie) : new Set([known])
+    const signs = known === null ? signsOnWindow(window!, level, cards, tie) : new Set([known])
     if (signs.has(1)) ways.add('mine')
     if (signs.has(-1)) ways.add('theirs')
     stillLevel = signs.has(0)
@@ -80,6 +80,28 @@ function signWithoutLooking(window: Window, { mine, open, total }: LevelCards, t
   const strokes = mine.gross === null ? 0 : inside.reduce((sum, hole) => sum + hole.strokes, 0)
   const made = inside.length === 0 ? 0 : total + strokes
   return Math.sign(orderOnWindow(mine, window.fixed + made, window.length, tie) - window.theirs)
+}
+
+/**
+ * The first window that the open holes straddle, and no hole with a gap in its values: what is made inside is any number
+ * between the two ends that leave the rest of the total to the other holes. Otherwise every way is looked at.
+ */
+function signsOnWindow(window: Window, level: readonly Window[], cards: LevelCards, tie: TieTerms): Set<number> {
+  const { mine, open, total } = cards
+  const gaps = open.some(({ values }) => values[values.length - 1]! - values[0]! !== values.length - 1)
+  if (level.length > 0 || gaps) return signsOn(window, level, cards, tie)
+  const inside = open.filter((hole) => window.has(hole.at))
+  const outside = open.filter((hole) => !window.has(hole.at))
+  const low = (holes: readonly OpenHole[]) => holes.reduce((sum, { values }) => sum + values[0]!, 0)
+  const high = (holes: readonly OpenHole[]) => holes.reduce((sum, { values }) => sum + values[values.length - 1]!, 0)
+  const strokes = mine.gross === null ? 0 : inside.reduce((sum, hole) => sum + hole.strokes, 0)
+  const signs = new Set<number>()
+  const last = Math.min(high(inside), total - low(outside))
+  for (let made = Math.max(low(inside), total - high(outside)); made <= last; made++) {
+    const order = orderOnWindow(mine, window.fixed + made + strokes, window.length, tie)
+    signs.add(Math.sign(order - window.theirs))
+  }
+  return signs
 }
 
 /**
