@@ -1,4 +1,4 @@
-// The built application on a book of its own, for benches that need the real server. Ends with the bench.
+// The built application on a book of its own, for benches and browser tests that need a server to themselves.
 import { type ChildProcess, spawn, spawnSync } from 'node:child_process'
 import { once } from 'node:events'
 import { get } from 'node:http'
@@ -23,15 +23,17 @@ const answers = (address: string) =>
 
 export interface BenchServer {
   readonly base: string
-  readonly pid: number
+  readonly port: number
   readonly stop: () => Promise<void>
+  /** SIGKILL, as when the machine loses its power. */
+  readonly kill: () => Promise<void>
 }
 
-/** Builds what has changed since the last build, and starts it. */
-export async function benchServer(file: string): Promise<BenchServer> {
+/** Builds what has changed since the last build, and starts it; on the port it had before, if it is named. */
+export async function benchServer(file: string, at?: number): Promise<BenchServer> {
   const built = spawnSync(process.execPath, ['scripts/build.mjs'], { stdio: ['ignore', 'ignore', 'inherit'] })
   if (built.status !== 0) throw new Error('The screens could not be built.')
-  const port = await freePort()
+  const port = at ?? (await freePort())
   const base = `http://127.0.0.1:${port}`
   const server: ChildProcess = spawn(
     process.execPath,
@@ -56,8 +58,13 @@ export async function benchServer(file: string): Promise<BenchServer> {
     await gone
     clearTimeout(late)
   }
+  const kill = async () => {
+    const gone = once(server, 'exit')
+    server.kill('SIGKILL')
+    await gone
+  }
   for (let tries = 0; tries < 600; tries++) {
-    if (await answers(`${base}/manifest.webmanifest`)) return { base, pid: server.pid!, stop }
+    if (await answers(`${base}/manifest.webmanifest`)) return { base, port, stop, kill }
     if (server.exitCode !== null) break
     await new Promise((resolve) => setTimeout(resolve, 200))
   }

@@ -2,7 +2,7 @@
 // the browser's fetch, so that the outbox's own way to the server (lib/outbox/post.ts) is what runs.
 import { AsyncLocalStorage } from 'node:async_hooks'
 import type { DeliveryAnswer, FactAnswer } from '@/lib/facts/score-fact'
-import { nextFile } from './prepared-book'
+import { nextFile } from './next-file'
 import type { ServerProcess } from './server-process'
 
 const FATES = [
@@ -18,6 +18,9 @@ const FATES = [
   'server-dies',
 ] as const
 type Fate = (typeof FATES)[number] | 'through'
+
+/** A server that can be told to die is needed only where the run may meet a death. */
+type Reached = Pick<ServerProcess, 'base'> & Partial<Pick<ServerProcess, 'plugPulled' | 'gone' | 'start'>>
 
 type Roll = (sides: number) => number
 type Asked = { readonly path: string; readonly init: RequestInit }
@@ -42,7 +45,7 @@ export class Network {
   readonly broken: string[] = []
 
   constructor(
-    readonly server: ServerProcess,
+    readonly server: Reached,
     readonly roll: Roll,
     readonly deaths: Deaths,
   ) {}
@@ -104,14 +107,14 @@ export class Network {
   async #dies(asked: Asked): Promise<Response> {
     const { server, deaths } = this
     const at = `${this.roll(9)} ${deaths.sigkill ? 'sigkill' : nextFile()}`
-    const back = deaths.sigkill ? null : server.plugPulled()
+    const back = deaths.sigkill ? null : server.plugPulled!()
     const sent = [this.send(asked, { 'x-dies': at })]
     if (this.roll(3) === 0) sent.push(this.send(asked))
     await Promise.allSettled(sent)
     if (back) await back
     else {
-      await server.gone()
-      await server.start()
+      await server.gone!()
+      await server.start!()
     }
     throw LOST()
   }

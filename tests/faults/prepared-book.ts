@@ -18,6 +18,7 @@ import { readDayRecord } from '@/lib/store/day-record'
 import { FOLDER } from '../setup/book'
 import { ownBook } from '../setup/copy'
 import { course, DAY, got } from '../society/setup/world'
+import { nextFile } from './next-file'
 
 export const GROUPS = 6
 
@@ -100,5 +101,3 @@ export function copyOf(book: PreparedBook): string {
   copyFileSync(book.file, file)
   return file
 }
-
-export const nextFile = () => join(process.env[FOLDER]!, `run-${randomUUID()}.db`)

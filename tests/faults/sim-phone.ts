@@ -23,7 +23,7 @@ export class SimPhone {
 
   constructor(
     readonly deviceId: string,
-    readonly group: PreparedGroup,
+    readonly group: Omit<PreparedGroup, 'pack'> & Partial<Pick<PreparedGroup, 'pack'>>,
     readonly holder: string,
     daysOut: number,
   ) {
@@ -47,8 +47,9 @@ export class SimPhone {
   }
 
   /** Opened on the first tee, where there is a signal. */
-  begin(): Promise<void> {
-    return this.store.keepPack(this.group.link, this.group.pack, this.#now().toISOString())
+  async begin(): Promise<void> {
+    if (!this.group.pack) return this.look()
+    await this.store.keepPack(this.group.link, this.group.pack, this.#now().toISOString())
   }
 
   async #cards() {
