@@ -39,3 +39,18 @@ export function publicBook(file = process.env.BROWSER_BOOK ?? 'data/browser/book
     book.close()
   }
 }
+
+/** Every e-mail address and telephone number the book holds. */
+export function contactDetails(file = process.env.BROWSER_BOOK ?? 'data/browser/book.db'): readonly string[] {
+  const book = new Database(file, { readonly: true })
+  try {
+    const rows = book
+      .prepare(
+        `SELECT "email" AS one FROM "Person" UNION SELECT "phone" FROM "Person" UNION SELECT "email" FROM "User"`,
+      )
+      .all() as { one: string | null }[]
+    return rows.flatMap(({ one }) => (one === null || one.length < 5 ? [] : [one]))
+  } finally {
+    book.close()
+  }
+}
