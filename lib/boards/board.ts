@@ -6,6 +6,7 @@ import { inWords as allowanceInWords, formatOf } from '@/lib/rules/formats/catal
 import { teamTotal } from '@/lib/rules/matches/team-match'
 import { scoreDay } from '@/lib/rules/score-day'
 import type { CompetitionResult, HoleLine, MatchResult, Standing } from '@/lib/rules/standings'
+import { sharedCard } from './card-holders'
 import { boardChances } from './chances'
 import type { CurrentCard } from './current-card'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
@@ -46,12 +47,14 @@ export function boardOf(record: DayRecord, countedAt: Date): DayBoard {
   })
   const teams = teamTotal(results, day)
   const entered = record.entries.filter((entry) => entry.status === 'entered')
+  // Where a side has one card, it is everybody's of the side.
+  const holdersOf = (entryId: string) => sharedCard(record, entryId)?.entryIds ?? [entryId]
   const isIn = (entryId: string) => {
     const card = record.cards.find((one) => one.entryId === entryId)
     return (card !== undefined && card.state !== 'out') || (cards.get(entryId)?.outcome ?? null) !== null
   }
-  const cardsIn = entered.filter((entry) => isIn(entry.id)).length
-  const playing = entered.filter((entry) => cards.has(entry.id)).length
+  const cardsIn = entered.filter((entry) => holdersOf(entry.id).some(isIn)).length
+  const playing = entered.filter((entry) => holdersOf(entry.id).some((id) => cards.has(id))).length
   const course = record.tees.find((tee) => tee.isDefault && tee.gender === 'men') ?? record.tees[0]
   return {
     ...dayHead(record),

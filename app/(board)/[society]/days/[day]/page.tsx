@@ -40,7 +40,13 @@ export default async function BoardPage({ params, searchParams }: Props) {
   if (refusal) return <NothingHere society={society} refusal={refusal} />
   const c = counting(asked.c) ?? 1
   const screen = screenBoard(board, c, houseZone())
-  const nothingYet = !screen || board.competitions.every(({ rows }) => rows.every((row) => row.holesPlayed === 0))
+  const nothingYet =
+    !screen ||
+    board.competitions.every(
+      ({ rows, matches }) =>
+        rows.every((row) => row.holesPlayed === 0) &&
+        matches.every((match) => !match.finished && match.holes.every((hole) => hole.up === null)),
+    )
   return (
     <PageFrame head={headOf(board)}>
       {nothingYet && board.status !== 'in-play' ? (
