@@ -16,6 +16,8 @@ export interface ActionRow {
   readonly namesNothing?: true
   /** How a stranger is answered, where it is not the desk's "signed out". */
   readonly signedOut?: string
+  /** The form is not understood even by whoever may: the act is asked for before the form is read to its end. */
+  readonly neverUnderstood?: true
 }
 
 // Version 0 is always behind: who may act is told that the day moved on, and nothing is changed.
@@ -160,9 +162,9 @@ export const ACTIONS: readonly ActionRow[] = [
   onDay('close-day', 'closeTheDay'),
   onDay('publish-result', 'publishTheResult', () => ({ reason: 'A correction' })),
   onDay('publish-result', 'reopenTheDay', () => ({ reason: 'A correction' })),
-  onDay('rule-on-card', 'ruleAbandoned', () => ({ afterHole: '12', counts: 'holes-played', reason: 'Lightning' })),
-  onDay('rule-on-card', 'takeDayRulingBack', () => ({ replaces: '1', reason: 'A mistake' })),
-  onDay('rule-on-card', 'enterPlayOff', (of) => ({
+  onDay('rule-on-day', 'ruleAbandoned', () => ({ afterHole: '12', counts: 'first-holes', reason: 'Lightning' })),
+  onDay('rule-on-day', 'takeDayRulingBack', () => ({ replaces: '1', reason: 'A mistake' })),
+  onDay('rule-on-day', 'enterPlayOff', (of) => ({
     competitionId: of.competitionId,
     [`place ${of.entryId}`]: '1',
     'place another': '2',
@@ -173,6 +175,7 @@ export const ACTIONS: readonly ActionRow[] = [
     action: 'giveChosenRuling',
     bound: where,
     form: (of) => ({ cardId: of.cardId, fault: 'no-such-fault', choice: 'none', reason: 'Looked at again' }),
+    neverUnderstood: true,
   },
   onDay('allow-on-board', 'allowIt', () => ({ what: 'showsPosition', show: 'yes' })),
   onDay('make-draw', 'keepTeams', (of) => ({ team: 'Reds', [`in-team-${of.entryId}`]: '1' })),
