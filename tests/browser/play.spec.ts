@@ -15,7 +15,7 @@ async function desk(browser: Browser): Promise<Page> {
   await page.goto('/sign-in?next=/desk/fernbrake')
   await page.getByLabel('E-mail').fill(OFFICERS[0].email)
   await page.getByLabel('Password').fill(PASSWORD)
-  await page.getByRole('button', { name: 'Sign in' }).click()
+  await page.getByRole('button', { name: 'Sign in', exact: true }).click()
   await page.waitForURL((url) => url.pathname === '/desk/fernbrake')
   return page
 }
