@@ -4,9 +4,14 @@ import { redirect } from 'next/navigation'
 import type { ActState } from '@/app/desk/_form/act-state'
 import { answerForDay, type DayAddress, dayOfForm } from '@/app/desk/_form/answer-for-day'
 import { readDayForm } from '@/app/desk/[society]/_day-form/read-day-form'
+import { mergeFields } from '@/lib/boards/merge-fields'
+import type { Actor } from '@/lib/facts/actor'
 import { changeDay as changeDaySchema } from '@/lib/facts/commands'
 import { changeDay } from '@/lib/society/change-day'
+import { deskDay } from '@/lib/society/desk-day'
+import { courseList } from '@/lib/society/keep-course'
 import { parseInput } from '@/lib/society/parse-input'
+import { asCalled } from './as-called'
 
 export async function changeTheDay(where: DayAddress, before: ActState, form: FormData): Promise<ActState> {
   let done = false
@@ -15,7 +20,8 @@ export async function changeTheDay(where: DayAddress, before: ActState, form: Fo
     before,
     form,
     async (actor) => {
-      const asked = parseInput(changeDaySchema, { ...dayOfForm(form), day: readDayForm(form) })
+      const day = await withTheirs(actor, where.day, form, readDayForm(form))
+      const asked = parseInput(changeDaySchema, { ...dayOfForm(form), day })
       if (!asked.ok) return { ...asked, faults: asked.faults.map(withoutDay) }
       const changed = await changeDay(actor, asked.value)
       done = changed.ok
@@ -25,6 +31,27 @@ export async function changeTheDay(where: DayAddress, before: ActState, form: Fo
   )
   if (done) redirect(`/desk/${where.society}/days/${where.day}`)
   return state
+}
+
+/** Fields that only another desk changed since the form was filled are taken over: nobody meant to write them back. */
+async function withTheirs(actor: Actor, daySlug: string, form: FormData, mine: unknown): Promise<unknown> {
+  const filled = filledIn(String(form.get('filled') ?? ''))
+  if (filled === null || typeof mine !== 'object' || mine === null) return mine
+  const now = await deskDay(actor, daySlug)
+  const courses = await courseList(actor)
+  // Not the day this form is of, or not yet told that it moved: the use case refuses, with what was typed.
+  if (!now.ok || !courses.ok || now.value.record.version !== dayOfForm(form).version) return mine
+  const theirs: object = asCalled(now.value.record, now.value.places, courses.value)
+  return mergeFields<object>(filled, mine, { ...mine, ...theirs }).merged
+}
+
+function filledIn(written: string): Readonly<Record<string, unknown>> | null {
+  try {
+    const value: unknown = JSON.parse(written)
+    return typeof value === 'object' && value !== null ? { ...value } : null
+  } catch {
+    return null
+  }
 }
 
 /** The form names its fields as the day has them, without the wrapping of the act. */

@@ -6,13 +6,11 @@ import { momentOf } from '@/app/desk/_frame/moments'
 import { courseChoices } from '@/app/desk/[society]/_day-form/course-choices'
 import { DayForm } from '@/app/desk/[society]/_day-form/day-form'
 import { wordsOf } from '@/app/desk/[society]/_day-form/words'
-import type { CourseRow } from '@/lib/boards/desk-views'
-import type { CallDay } from '@/lib/facts/commands'
-import type { DayRecord } from '@/lib/facts/day-record'
-import type { Gender } from '@/lib/rules/day'
 import { courseList } from '@/lib/society/keep-course'
 import { memberList } from '@/lib/society/keep-person'
 import { changeTheDay } from './actions'
+import { asCalled } from './as-called'
+import { FilledWith } from './filled-with'
 
 export default async function ChangeDay({ params }: { params: Promise<{ society: string; day: string }> }) {
   const room = await dayRoom(params, 'change')
@@ -42,43 +40,9 @@ export default async function ChangeDay({ params }: { params: Promise<{ society:
             : null
         }
       >
+        <FilledWith day={asCalled(record, places, courses.value)} />
         <SeenDay id={record.id} version={record.version} glance={glanceOf(record)} />
       </DayForm>
     </DayFrame>
   )
-}
-
-/** The day of the book back in the shape in which it was called. */
-function asCalled(record: DayRecord, places: number | null, courses: readonly CourseRow[]): CallDay {
-  const course = courses.find((one) => one.courseId === record.round.courseId)
-  const tee = (gender: Gender) => {
-    const usual = record.tees.find((one) => one.gender === gender && one.isDefault)
-    return course?.tees.find((one) => one.gender === gender && one.name === usual?.name)?.teeId ?? null
-  }
-  return {
-    seasonId: record.season.id,
-    name: record.name,
-    date: record.date,
-    courseId: record.round.courseId,
-    holes: record.round.holes === 9 ? 9 : 18,
-    startKind: record.round.startKind,
-    firstTee: record.round.firstTee,
-    intervalMinutes: record.round.intervalMinutes,
-    entriesCloseOn: record.entriesCloseOn,
-    places,
-    teeMen: tee('men'),
-    teeWomen: tee('women'),
-    competitions: record.competitions.map(({ name, format, terms, prizes }) => ({
-      name,
-      format,
-      terms,
-      prizes: prizes.map((prize) => ({
-        name: prize.name,
-        place: prize.place,
-        eligible: prize.eligible,
-        division: prize.division ?? null,
-        valuePence: prize.valuePence,
-      })),
-    })),
-  }
 }
