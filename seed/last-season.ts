@@ -15,7 +15,7 @@ import { keyCard } from '@/lib/society/enter-score'
 import { freezeHandicaps } from '@/lib/society/freeze-handicaps'
 import { courseList } from '@/lib/society/keep-course'
 import { keyBall } from '@/lib/society/key-ball'
-import { makeDraw } from '@/lib/society/make-draw'
+import { arrangeGroups, makeDraw } from '@/lib/society/make-draw'
 import { openSeason } from '@/lib/society/open-season'
 import { publishResult } from '@/lib/society/publish-result'
 import { publishStart } from '@/lib/society/publish-start'
@@ -110,19 +110,29 @@ export async function lastSeason(society: Founded, today: string): Promise<void>
       await enterPlayers(secretary, { ...asked, version: 1 }, at(society, date, '00:10')),
       `entries of ${day.name}`,
     )
-    if (day.teams)
+    if (day.teams) {
       version = must(
         await makeTeams(secretary, { dayId, version, names: [...day.teams], seed: 1987 }),
         `teams of ${day.name}`,
       ).version
-    must(
-      await makeDraw(
-        secretary,
-        { dayId, version, way: 'by-handicap-mixed', groupSize: 4, seed: 1987 },
-        at(society, date, '00:20'),
-      ),
-      `the draw of ${day.name}`,
-    )
+      // Two of each team in every group, so that pairs and singles meet there.
+      const [heath, brake] = (await record(society, slug)).teams.map((team) => team.entryIds)
+      const groups = [0, 2].map((from) => ({
+        entryIds: [...heath!.slice(from, from + 2), ...brake!.slice(from, from + 2)],
+      }))
+      must(
+        await arrangeGroups(secretary, { dayId, version, groups }, at(society, date, '00:20')),
+        `the draw of ${day.name}`,
+      )
+    } else
+      must(
+        await makeDraw(
+          secretary,
+          { dayId, version, way: 'by-handicap-mixed', groupSize: 4, seed: 1987 },
+          at(society, date, '00:20'),
+        ),
+        `the draw of ${day.name}`,
+      )
     await played(society, slug, day.key)
     if (day.key === 'two-rounds') await afternoon(society, slug)
     await closed(society, slug)
