@@ -2,6 +2,7 @@
 
 import type { TieRule, TieStep } from '@/lib/rules/day'
 import type { TieBroken } from '@/lib/rules/standings'
+import { stepInWords } from '@/lib/rules/ties/windows'
 import type { Names } from './entrant-names'
 import { capital, inWords, scoreShort, type Unit } from './in-words'
 
@@ -30,26 +31,25 @@ function figuresInWords(window: string, mine: string, theirs: string): string {
 /** The tie rule as the terms read it out. */
 export function tieRuleInWords(rule: TieRule): string {
   if (!rule.steps.length) return 'Ties stand: level scores share the place.'
-  const steps: string[] = []
-  for (const step of rule.steps) {
-    const words = stepWords(step, steps.at(-1))
-    if (words) steps.push(words)
-  }
+  const steps = rule.steps.flatMap((step, at) => stepWords(step, at, rule.steps))
   const counted = rule.holesCount === 'as-played' ? 'holes in the order they were played' : 'holes by their number'
   const last = rule.steps.some((step) => step.kind === 'lot') ? '' : ', then shared'
   const fractions = rule.fractions === 'rounded' ? ', shares of the handicap rounded' : ''
   return `${capital(steps.join(', '))}${last}; ${counted}${fractions}.`
 }
 
-function stepWords(step: TieStep, before: string | undefined): string | null {
+function stepWords(step: TieStep, at: number, all: readonly TieStep[]): string | [] {
   switch (step.kind) {
     case 'last':
       return step.holes === 1 ? 'last hole' : `last ${inWords(step.holes)}`
     case 'holes':
       return step.from === step.to ? `hole ${step.from}` : `holes ${step.from} to ${step.to}`
-    case 'first-nine-last':
-      // Its windows are read out together: one mention is enough.
-      return before === FIRST_NINE ? null : FIRST_NINE
+    case 'first-nine-last': {
+      // The windows of the last nine over again are read out together: one mention is enough.
+      const from = startOfRun(all, at)
+      if (!isTheSameWay(all, from)) return stepInWords(step)
+      return at === from ? FIRST_NINE : []
+    }
     case 'lower-handicap':
       return 'lower handicap'
     case 'higher-handicap':
@@ -59,6 +59,20 @@ function stepWords(step: TieStep, before: string | undefined): string | null {
     case 'play-off':
       return 'by play-off'
   }
+}
+
+/** Where the run of steps on the first nine begins that this one stands in. */
+function startOfRun(all: readonly TieStep[], at: number): number {
+  let from = at
+  while (from > 0 && all[from - 1]?.kind === 'first-nine-last') from--
+  return from
+}
+
+/** Six, three and one of the first nine, straight after the same windows of the round. */
+function isTheSameWay(all: readonly TieStep[], from: number): boolean {
+  const windows = (steps: readonly TieStep[]) =>
+    steps.map((step) => ('holes' in step ? `${step.holes}` : step.kind)).join()
+  return windows(all.slice(from, from + 3)) === '6,3,1' && windows(all.slice(Math.max(0, from - 3), from)) === '6,3,1'
 }
 
 const FIRST_NINE = 'then the first nine the same way'

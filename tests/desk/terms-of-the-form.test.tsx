@@ -13,7 +13,14 @@ import { termSentences } from '@/lib/boards/terms-in-words'
 import { tieRuleInWords } from '@/lib/boards/tie-sentences'
 import { callDay, competitionInput } from '@/lib/facts/commands'
 import { rarerTerms } from '@/lib/facts/rarer-terms'
-import { competitionTerms, maximumScore, ONE_PRIZE, type rarerTermsSchema, tieStep } from '@/lib/facts/terms'
+import {
+  competitionTerms,
+  maximumScore,
+  ONE_PRIZE,
+  PUBLISHED_COUNTBACK,
+  type rarerTermsSchema,
+  tieStep,
+} from '@/lib/facts/terms'
 import { termsThatDoNotFit } from '@/lib/facts/terms-that-fit'
 import { FORMATS, formatOf } from '@/lib/rules/formats/catalogue'
 
@@ -163,6 +170,15 @@ describe('what is typed', () => {
     expect(one.terms.ties.steps).toEqual(steps)
     expect(tieRuleInWords(one.terms.ties)).toBe(
       'Holes 16 to 18, by play-off, by lot (number 482113); holes by their number.',
+    )
+  })
+
+  it('reads the first nine out together only where it follows the same windows of the round', () => {
+    const published = tieRuleInWords(PUBLISHED_COUNTBACK)
+    expect(published).toContain('last hole, then the first nine the same way, then shared')
+    const steps = [...PUBLISHED_COUNTBACK.steps.slice(0, 6), { kind: 'lower-handicap' as const }]
+    expect(tieRuleInWords({ ...PUBLISHED_COUNTBACK, steps: [...steps, PUBLISHED_COUNTBACK.steps[6]!] })).toContain(
+      'last hole, last six of the first nine, last three of the first nine, lower handicap, ninth hole, then shared',
     )
   })
 
