@@ -1,6 +1,7 @@
 // Every rule that has cases, and how its cases are put to the engine.
 import type { Reading } from '../case-file'
 import { DAY_READINGS } from './days'
+import { FIELD_READINGS } from './fields'
 import { HANDICAP_READINGS } from './handicaps'
 import { INSIGHT_READINGS } from './insight'
 import { MATCH_READINGS } from './matches'
@@ -15,5 +16,6 @@ export const READINGS: Readonly<Record<string, Reading>> = {
   ...TIE_READINGS,
   ...SMALL_DAY_READINGS,
   ...RULING_READINGS,
+  ...FIELD_READINGS,
   ...INSIGHT_READINGS,
 }

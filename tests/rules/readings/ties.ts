@@ -2,7 +2,7 @@
 import { z } from 'zod'
 import type { HoleScore, TieRule, TieStep } from '@/lib/rules/day'
 import { PUBLISHED_COUNTBACK } from '@/lib/rules/ties/published-countback'
-import { windowOf } from '@/lib/rules/ties/windows'
+import { stepInWords, windowOf } from '@/lib/rules/ties/windows'
 import { reading } from '../case-file'
 import { dayOf, levelTee, type Seat, standingsOf } from './days'
 import { holesOfPar } from './handicaps'
@@ -89,6 +89,29 @@ export const TIE_READINGS = {
         return window === null ? [] : [inWords(window)]
       })
       return { windows }
+    },
+  ),
+  'tie-steps': reading(
+    z.strictObject({
+      last: z.array(z.int()),
+      others: z.array(z.enum(['lower-handicap', 'higher-handicap', 'lot'])),
+      /** Eighteens: the same strokes on every hole. */
+      handicaps: z.record(z.enum(['a', 'b', 'c']), z.int().multipleOf(18)),
+    }),
+    (given) => {
+      const others = given.others.map((kind): TieStep => (kind === 'lot' ? { kind, seed: 1 } : { kind }))
+      const steps = [...given.last.map(last), ...others]
+      // Everybody plays every hole to the handicap: level in every window.
+      const seats = Object.values(given.handicaps).map((handicap) => ({
+        handicap,
+        scores: Array.from({ length: 18 }, () => 4 + handicap / 18),
+      }))
+      const standings = onFours(seats, { steps, holesCount: 'by-number', fractions: 'kept' }, 'stableford')
+      return {
+        steps: steps.map(stepInWords),
+        last: standings.at(-1)!.entrant,
+        parted: standings.every((one) => !one.tied),
+      }
     },
   ),
   'medal-window': reading(
