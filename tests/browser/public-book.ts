@@ -13,14 +13,14 @@ export function publicBook(file = process.env.BROWSER_BOOK ?? 'data/browser/book
   const book = new Database(file, { readonly: true })
   const one = <T>(sql: string, ...values: unknown[]) => book.prepare(sql).get(...values) as T
   try {
-    const { society } = one<{ society: string }>(`SELECT "slug" AS society FROM "Society"`)
+    const { society } = one<{ society: string }>(`SELECT "slug" AS society FROM "Society" ORDER BY rowid LIMIT 1`)
     // The group that is least far round: there is most left to write for it.
     const live = one<{ slug: string; link: string }>(
       `SELECT d."slug" AS slug, g."linkKey" AS link
          FROM "Group" g JOIN "Round" r ON r."id" = g."roundId" JOIN "Day" d ON d."id" = r."dayId"
          JOIN "GroupPlace" p ON p."groupId" = g."id" JOIN "Card" c ON c."entryId" = p."entryId"
          JOIN "ScoreFact" f ON f."cardId" = c."id"
-        WHERE d."status" = 'in-play' GROUP BY g."id" ORDER BY count(*) LIMIT 1`,
+        WHERE d."status" = 'in-play' AND d."societyId" = (SELECT "id" FROM "Society" ORDER BY rowid LIMIT 1) GROUP BY g."id" ORDER BY count(*) LIMIT 1`,
     )
     const { slug } = one<{ slug: string }>(
       `SELECT d."slug" AS slug FROM "Publication" p JOIN "Day" d ON d."id" = p."dayId"
