@@ -5,8 +5,11 @@ import { dayAt, dayVersionOf } from '@/lib/store/day-versions'
 /** Tells watchers of a day that it has moved on. What they read is the board of that version. */
 export interface Live {
   announce(dayId: string, version: string): void
-  /** Calls `told` with each new version; the answer ends the watching. */
-  watch(dayId: string, told: (version: string) => void | Promise<void>): () => void
+  /**
+   * Calls `told` with each new version; the answer ends the watching. `from` is the version the watcher has: what was told
+   * to others between reading it and watching is told now, since nobody else would.
+   */
+  watch(dayId: string, told: (version: string) => void | Promise<void>, from?: string): () => void
 }
 
 type Told = (version: string) => void | Promise<void>
@@ -74,7 +77,7 @@ export function liveHere(versionOf: (dayId: string) => Promise<string | null> = 
       }
       day.watchers.add(told)
       const mine = day
-      if (from !== undefined && day.last !== null && isNewer(day.last, from)) told(day.last)
+      if (from !== undefined && day.last !== null && isNewer(day.last, from)) void told(day.last)
       return () => {
         mine.watchers.delete(told)
         if (mine.watchers.size || days.get(dayId) !== mine) return
