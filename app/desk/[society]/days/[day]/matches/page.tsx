@@ -66,11 +66,13 @@ export default async function Matches({ params }: { params: Promise<{ society: s
                     <li key={match.id}>
                       <details>
                         <summary>
-                          <b>
-                            {match.a} and {match.b}
-                          </b>
-                          : {match.result}
-                          {match.said ? `. ${match.said}` : ''}
+                          <span>
+                            <b>
+                              {match.a} and {match.b}
+                            </b>
+                            : {match.result}
+                            {match.said ? `. ${match.said}` : ''}
+                          </span>
                         </summary>
                         {shut ? null : (
                           <EndingForm
@@ -112,8 +114,8 @@ export default async function Matches({ params }: { params: Promise<{ society: s
       {!shut && matched.length > 0 ? (
         <Part id="teams-h" title="Teams of the day">
           <p className="second">
-            With teams, every match won counts one point and every halved match a half, over all the matches of the
-            day. A side with players of two teams counts for neither.
+            With teams, every match won counts one point and every halved match a half, over all the matches of the day.
+            A side with players of two teams counts for neither.
           </p>
           <TeamsForm action={keepTeams.bind(null, where)} players={players} teams={record.teams}>
             {seen}
