@@ -52,7 +52,7 @@ test('a passkey is added at the account and opens the desk without a password', 
   await page.goto('/desk/account')
   await page.waitForURL(/sign-in/)
   await page.getByRole('button', { name: 'Sign in with a passkey' }).click()
-  await page.waitForURL(/\/desk\/account/)
+  await page.waitForURL((url) => url.pathname === '/desk/account')
   await expect(page.getByRole('heading', { name: 'Where you are signed in' })).toBeVisible()
   const cookie = (await context.cookies()).find((one) => one.name.includes('session_token'))
   expect(cookie).toMatchObject({ httpOnly: true, sameSite: 'Lax' })
