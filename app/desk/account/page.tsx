@@ -29,7 +29,7 @@ export default async function Account() {
           <div>
             <h1>{name}</h1>
             <p className="lead">
-              Signs in as {email}.{' '}
+              Signs in as {email}:{' '}
               {desks.map((desk) => `${desk.duties.join(', ').replaceAll('-', ' ')} of ${desk.name}`).join('; ')}
             </p>
           </div>
