@@ -15,7 +15,7 @@ export function tieRule(chance: Chance, entrants: readonly string[]): TieRule | 
     { kind: 'lower-handicap' },
     { kind: 'higher-handicap' },
     { kind: 'lot', seed: chance.between(-3, 99) },
-    { kind: 'play-off', order: chance.shuffled(entrants).slice(0, chance.between(0, 3)) },
+    { kind: 'play-off', order: chance.shuffled(entrants).slice(0, chance.pick([0, 2, 3])) },
     { kind: 'holes', from: chance.between(1, 9), to: chance.between(9, 18) },
   ]
   const first = chance.pick([windows, [...windows, ...firstNine], windows.slice(0, 1), [], []])
