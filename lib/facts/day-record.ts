@@ -1,9 +1,9 @@
 // A whole day as the book holds it, read in one go by the store and counted by lib/boards. Plain values.
 
 import type { Gender, Hole } from '@/lib/rules/day'
+import type { DayRuling } from './day-rulings'
 import type { MatchEnding } from './match-ending'
 import type { PlayStopRecord } from './play-stop'
-import type { DayRuling } from './day-rulings'
 import type { CompetitionTerms } from './terms'
 
 export const DAY_STATUSES = ['called', 'frozen', 'in-play', 'closed'] as const

@@ -33,16 +33,6 @@ export const dayRuling = z.discriminatedUnion('kind', [
 ])
 export type DayRuling = z.infer<typeof dayRuling>
 
-const kept = z.strictObject({ rulings: z.array(dayRuling) })
-
-/** Nothing was ruled on a day without notes. */
-export function dayRulingsIn(notes: string | null): readonly DayRuling[] {
-  return notes === null ? [] : kept.parse(JSON.parse(notes)).rulings
-}
-
-export const dayRulingsWritten = (rulings: readonly DayRuling[]): string =>
-  JSON.stringify({ rulings: [...rulings] } satisfies z.input<typeof kept>)
-
 type InForce = Exclude<DayRuling, { kind: 'taken-back' }>
 
 /** In their order; a later play-off of a competition and a later word on the round take the place of the earlier ones. */

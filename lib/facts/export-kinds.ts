@@ -1,6 +1,7 @@
 // A society's whole book as plain tables: one file a kind of row, in the order in which they can be read in again.
 
 import { z } from 'zod'
+import { dayRuling } from './day-rulings'
 import { competitionTerms } from './terms'
 
 export interface ExportKind {
@@ -163,6 +164,13 @@ export const EXPORT_KINDS: readonly ExportKind[] = [
     table: 'HandicapRecord',
     holds: 'every figure a person ever had',
     order: ['personId', 'sequence'],
+  },
+  {
+    name: 'day-rulings',
+    table: 'DayRuling',
+    holds: 'rulings on a day as a whole: play-off, round abandoned, taken back',
+    order: ['dayId', 'number'],
+    json: { ruling: dayRuling },
   },
   { name: 'play-stops', table: 'PlayStop', holds: 'play stopped and resumed', order: ['id'], counted: ['id'] },
   {

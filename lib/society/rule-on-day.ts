@@ -9,7 +9,7 @@ import { type RuleOnDay, ruleOnDay as schema } from '@/lib/facts/commands'
 import type { DayRecord } from '@/lib/facts/day-record'
 import { type DayRuling, dayRulingsInForce } from '@/lib/facts/day-rulings'
 import { type Refused, type Result, refused } from '@/lib/result'
-import { keepDayRulings } from '@/lib/store/day-rulings'
+import { addDayRuling } from '@/lib/store/day-rulings'
 import { changeOfDay, type DayRefusals } from './day-change'
 import { live } from './live'
 import { notUnderstood, parseInput } from './parse-input'
@@ -33,8 +33,7 @@ export async function ruleOnDay(
       boardVersion = day.boardVersion
       const wrong = wrongWith(day, ruling, now)
       if (wrong) return wrong
-      const before = day.dayRulings ?? []
-      const number = before.length + 1
+      const number = (day.dayRulings ?? []).length + 1
       const given: DayRuling = { ...ruling, number, reason, byUserId: userId, byName: name, ruledAt: now.toISOString() }
       return {
         record: {
@@ -43,7 +42,7 @@ export async function ruleOnDay(
           after: { [`Ruling ${number} on the day`]: dayRulingInWords(given, namesOf(day)), Reason: reason },
         },
         save: async (tx) => {
-          await keepDayRulings(tx, day.id, [...before, given])
+          await addDayRuling(tx, day.society.id, day.id, given)
           return { number }
         },
       }

@@ -1,11 +1,11 @@
 import 'server-only'
 import type { CompetitionRecord, DayRecord, EntryRecord, GroupRecord, RoundTeeRecord } from '@/lib/facts/day-record'
-import { dayRulingsIn } from '@/lib/facts/day-rulings'
 import { labelsOf } from '@/lib/facts/labels'
 import { competitionTerms } from '@/lib/facts/terms'
 import { type Book, reading, type Tx } from './client'
 import { cardsOf, factsOf, rulingsOf, signaturesOf } from './day-cards'
 import { ballFactsOf, countedDaysOf, earlierVersions, pairingsOf, teamsOf } from './day-matches'
+import { dayRulingsOf } from './day-rulings'
 import { playStopsOf } from './play-stops'
 import { readAtOnce } from './write'
 
@@ -47,7 +47,6 @@ async function oneDay(tx: Tx, which: WhichDay): Promise<DayRecord | null> {
       date: true,
       status: true,
       edition: true,
-      notes: true,
       entriesCloseOn: true,
       frozenAt: true,
       startPublishedAt: true,
@@ -90,7 +89,7 @@ async function oneDay(tx: Tx, which: WhichDay): Promise<DayRecord | null> {
     date: day.date,
     status: day.status as DayRecord['status'],
     edition: day.edition,
-    dayRulings: dayRulingsIn(day.notes),
+    dayRulings: await dayRulingsOf(tx, day.id),
     entriesCloseOn: day.entriesCloseOn,
     frozenAt: day.frozenAt,
     startPublishedAt: day.startPublishedAt,

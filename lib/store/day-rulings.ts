@@ -1,8 +1,16 @@
 import 'server-only'
-import { type DayRuling, dayRulingsWritten } from '@/lib/facts/day-rulings'
+import { type DayRuling, dayRuling } from '@/lib/facts/day-rulings'
 import type { Tx } from './client'
 
-/** The whole list, the new one at its end; the version of the day has been stepped in the same transaction. */
-export async function keepDayRulings(tx: Tx, dayId: string, rulings: readonly DayRuling[]): Promise<void> {
-  await tx.day.update({ where: { id: dayId }, data: { notes: dayRulingsWritten(rulings) } })
+/** In the order in which they were given. */
+export async function dayRulingsOf(tx: Pick<Tx, 'dayRuling'>, dayId: string): Promise<readonly DayRuling[]> {
+  const rows = await tx.dayRuling.findMany({ where: { dayId }, select: { ruling: true }, orderBy: { number: 'asc' } })
+  return rows.map((row) => dayRuling.parse(JSON.parse(row.ruling)))
+}
+
+/** The version of the day has been stepped in the same transaction. */
+export async function addDayRuling(tx: Tx, societyId: string, dayId: string, ruling: DayRuling): Promise<void> {
+  await tx.dayRuling.create({
+    data: { societyId, dayId, number: ruling.number, kind: ruling.kind, ruling: JSON.stringify(ruling) },
+  })
 }

@@ -1,10 +1,11 @@
 import 'server-only'
 import type { CardRecord, DayStatus, FactRecord, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
-import { dayRulingsIn, stoppedBy } from '@/lib/facts/day-rulings'
+import { stoppedBy } from '@/lib/facts/day-rulings'
 import type { DeviceFact, FactAnswer, WrittenScore } from '@/lib/facts/score-fact'
 import { lateBalls } from './ball-facts'
 import type { Tx } from './client'
 import { factsOf, rulingsOf, signaturesOf } from './day-cards'
+import { dayRulingsOf } from './day-rulings'
 
 /** A phone's numbers run per group: another group's phone can neither use them up nor be mistaken for it. */
 export function deviceIn(groupId: string, deviceId: string): string {
@@ -180,7 +181,7 @@ export async function cardSources(
       markerId: true,
       state: true,
       takenInAt: true,
-      round: { select: { holes: true, day: { select: { status: true, scoreVersion: true, notes: true } } } },
+      round: { select: { holes: true, day: { select: { status: true, scoreVersion: true } } } },
     },
   })
   if (!row) return null
@@ -190,7 +191,7 @@ export async function cardSources(
     scoreVersion: round.day.scoreVersion,
     holes: round.holes,
     card: { ...card, state: card.state as CardRecord['state'] },
-    abandoned: stoppedBy(dayRulingsIn(round.day.notes)),
+    abandoned: stoppedBy(await dayRulingsOf(tx, which.dayId)),
     facts: await factsOf(tx, [card.id]),
     rulings: await rulingsOf(tx, which.dayId, [card.id]),
     signatures: await signaturesOf(tx, [card.id]),

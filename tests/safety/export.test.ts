@@ -83,6 +83,20 @@ function fillTheRest(book: string) {
   db.prepare(
     `INSERT INTO "PlayStop" (societyId, dayId, kind, reason, byUserId, byName, toldAt) VALUES (?, ?, 'stop-at-once', 'Lightning', 'u', 'P. Ashgill', ?)`,
   ).run(s, day.id, t)
+  db.prepare(`INSERT INTO "DayRuling" VALUES (?, ?, 1, 'abandoned', ?)`).run(
+    s,
+    day.id,
+    JSON.stringify({
+      kind: 'abandoned',
+      number: 1,
+      reason: 'Lightning',
+      byUserId: 'u',
+      byName: 'P. Ashgill',
+      ruledAt: '2026-06-13T15:00:00.000Z',
+      afterHole: 9,
+      counts: 'level',
+    }),
+  )
   db.prepare(
     `INSERT INTO "ActRecord" (societyId, at, act, actorKind, actorName, area, subject, before) VALUES (?, ?, 'change-day', 'officer', 'P. Ashgill', 'day', '-1+1', '{"First tee":"10:00"}')`,
   ).run(s, t)

@@ -108,6 +108,40 @@ describe('a row of one society that points into another', () => {
           two.people[0],
         ),
     ],
+    [
+      'a match with a stranger',
+      () =>
+        run(
+          `INSERT INTO "Pairing" ("id","societyId","competitionId","number","entryAId","entryBId") VALUES ('x', ?, ?, 1, ?, ?)`,
+          one.actor.societyId,
+          competition(dayId, 1),
+          entry(dayId),
+          entry(otherDay),
+        ),
+    ],
+    [
+      'a match of a player with himself',
+      () =>
+        run(
+          `INSERT INTO "Pairing" ("id","societyId","competitionId","number","entryAId","entryBId") VALUES ('x', ?, ?, 1, ?, ?)`,
+          one.actor.societyId,
+          competition(dayId, 1),
+          entry(dayId),
+          entry(dayId),
+        ),
+    ],
+    [
+      'a day of another society added up',
+      () => run('INSERT INTO "CountedDay" VALUES (?, ?, 1, ?)', one.actor.societyId, competition(dayId, 1), otherDay),
+    ],
+    [
+      'a day added to itself',
+      () => run('INSERT INTO "CountedDay" VALUES (?, ?, 1, ?)', one.actor.societyId, competition(dayId, 1), dayId),
+    ],
+    [
+      'a ruling on a day of another society',
+      () => run(`INSERT INTO "DayRuling" VALUES (?, ?, 1, 'abandoned', '{}')`, one.actor.societyId, otherDay),
+    ],
   ])('%s is refused', (_, attempt) => {
     expect(attempt()).toThrow()
   })
@@ -136,7 +170,16 @@ describe('what is only ever added', () => {
     db.prepare(
       `INSERT INTO "Publication" ("id","societyId","dayId","number","sheet","edition","scoreVersion","byUserId","byName","publishedAt") VALUES ('p', ?, ?, 1, '{}', '2024', 0, 'u', 'N', '2031-06-14')`,
     ).run(societyId, dayId)
-    for (const table of ['ScoreFact', 'Ruling', 'Publication']) {
+    db.prepare(
+      `INSERT INTO "PlayStop" ("societyId","dayId","kind","reason","byUserId","byName","toldAt") VALUES (?, ?, 'resume', 'Dry again', 'u', 'N', '2031-06-14')`,
+    ).run(societyId, dayId)
+    db.prepare(
+      `INSERT INTO "DayRuling" ("societyId","dayId","number","kind","ruling") VALUES (?, ?, 1, 'taken-back', '{}')`,
+    ).run(societyId, dayId)
+    db.prepare(
+      `INSERT INTO "ActRecord" ("societyId","at","act","actorKind","actorName","area","subject") VALUES (?, '2031-06-14', 'close-day', 'officer', 'N', 'results', 'Spring Cup')`,
+    ).run(societyId)
+    for (const table of ['ScoreFact', 'Ruling', 'Publication', 'PlayStop', 'DayRuling', 'ActRecord']) {
       expect(run(`DELETE FROM "${table}"`)).toThrow(/never deleted/)
       expect(run(`UPDATE "${table}" SET "societyId" = "societyId"`)).toThrow(/never edited/)
     }

@@ -89,7 +89,7 @@ export function openLine(wishes: LineWishes, parts: LineParts): { close: () => v
     if (told.version === version) return true
     if (!told.changes || !whole || told.from !== whole.version || asking) return false
     const next = applied(whole, told.changes)
-    if (next?.version !== told.version) return false
+    if (next === null || next.version !== told.version) return false
     take(next)
     return true
   }

@@ -241,7 +241,7 @@ describe('sides and their ball', () => {
     const record = await yellow.record()
     const side = record.competitions[0]!.sides[0]!
     for (const entryId of side.entryIds)
-      got(await keyCard(day.w.actor, { dayId: yellow.dayId, cardId: yellow.cardOf(entryId), scores: LEVEL }))
+      got(await keyCard(day.w.actor, { dayId: yellow.dayId, cardId: yellow.cardOf(entryId), scores: [...LEVEL] }))
     const scoreOf = async () =>
       (await fileAndBoardAgree(yellow)).competitions[0]!.rows.find((row) => row.entrant === side.id)!.score!
     const home = await scoreOf()
