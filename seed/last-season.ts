@@ -38,8 +38,8 @@ interface SmallDay {
 
 const DAYS: readonly SmallDay[] = [
   {
-    key: 'autumn-match',
-    name: 'Autumn Match',
+    key: 'society-match',
+    name: 'Society Match',
     offset: -170,
     course: 'Withenbrook Heath',
     competitions: [
@@ -49,8 +49,8 @@ const DAYS: readonly SmallDay[] = [
     teams: ['The Heath', 'The Brake'],
   },
   {
-    key: 'autumn-scramble',
-    name: 'Autumn Scramble',
+    key: 'four-ball-scramble',
+    name: 'Four-ball Scramble',
     offset: -156,
     course: 'Pellmarsh Court',
     competitions: [{ name: 'Scramble', format: 'scramble-4', drives: 4 }],
@@ -177,7 +177,7 @@ async function played(society: Founded, slug: string, key: string): Promise<void
   for (const [at, side] of (day.competitions[0]?.sides ?? []).entries()) {
     const of = { dayId, sideId: side.id }
     // The second side forgot the count: its minimum is not reached.
-    if (key === 'autumn-scramble')
+    if (key === 'four-ball-scramble')
       must(
         await keyBall(
           secretary,
@@ -192,7 +192,7 @@ async function played(society: Founded, slug: string, key: string): Promise<void
     if (key === 'yellow-ball' && at === 0) must(await keyBall(secretary, { ...of, ballLostOn: 14 }, when), 'the ball')
   }
   const [last] = day.competitions[1]?.pairings.slice(-1) ?? []
-  if (key === 'autumn-match' && last)
+  if (key === 'society-match' && last)
     must(
       await endMatch(
         secretary,

@@ -6,7 +6,7 @@ import { ballValueOf } from '@/lib/rules/formats/format'
 import { sideBall } from './ball-facts'
 import { namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
-import { endingInWords } from './match-ending-words'
+import { endingInWords, wonHow } from './match-ending-words'
 import { ballKind } from './pack-balls'
 import type { CompetitionBoard, DayBoard } from './views'
 
@@ -108,7 +108,7 @@ function matchesAtDesk(
       id: match.id,
       a,
       b,
-      result: `${winner}${match.result}`,
+      result: `${winner}${winner ? wonHow(match.result) : match.result}`,
       ending,
       said: Object.keys(ending).length > 0 ? `At the desk: ${endingInWords(ending, a, b)}.` : null,
     }

@@ -3,6 +3,15 @@
 import type { MatchEnding } from '@/lib/facts/match-ending'
 import { counted, listed } from './in-words'
 
+const HOW: Readonly<Record<string, string>> = {
+  conceded: 'by concession',
+  walkover: 'by walkover',
+  disqualified: 'by disqualification',
+}
+
+/** To stand after the winner's name: "3&2", "2 up", "by concession". */
+export const wonHow = (result: string): string => HOW[result] ?? result
+
 export function endingInWords(ending: MatchEnding, a: string, b: string): string {
   const nameOf = (end: 'a' | 'b') => (end === 'a' ? a : b)
   const given = ending.concededHoles ?? []

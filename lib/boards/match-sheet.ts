@@ -13,6 +13,7 @@ import { dayHead } from './board'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { type Names, namesOf } from './entrant-names'
 import { listed } from './in-words'
+import { wonHow } from './match-ending-words'
 import type { MatchSheet, MatchSide } from './views'
 
 /** Two cards, or four as a four-ball; null when somebody does not play in the day or is asked for twice. */
@@ -132,5 +133,5 @@ function matchSentence(match: MatchResult, shown: MatchResult, a: string, b: str
   }
   if (match.winner === null) return `${a} and ${b} halved the match.`
   const [winner, loser] = match.winner === match.a ? [a, b] : [b, a]
-  return `${winner} beat ${loser} ${match.result}.`
+  return `${winner} beat ${loser} ${wonHow(match.result)}.`
 }

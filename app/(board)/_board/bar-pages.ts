@@ -100,7 +100,7 @@ function matchTurns(board: ScreenBoard): BarTurn[] {
     ({ id, a, b, result }, at): BarLine => ({
       key: id,
       lead: String(at + 1),
-      name: `${names[a] ?? a} and ${names[b] ?? b}`,
+      name: `${names[a] ?? a} against ${names[b] ?? b}`,
       figure: result,
     }),
   )

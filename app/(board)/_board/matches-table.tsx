@@ -1,5 +1,6 @@
 // The matches of a competition: who meets whom, how it stands, and a way into each.
 
+import { wonHow } from '@/lib/boards/match-ending-words'
 import { matchAt } from './addresses'
 import type { ScreenBoard } from './screen-board'
 
@@ -30,15 +31,15 @@ export function MatchesTable({ board }: { board: ScreenBoard }) {
               <th scope="row">
                 {singles.has(match.a) && singles.has(match.b) ? (
                   <a href={matchAt(societySlug, daySlug, match.a, match.b)}>
-                    {a} and {b}
+                    {a} against {b}
                   </a>
                 ) : (
-                  `${a} and ${b}`
+                  `${a} against ${b}`
                 )}
               </th>
               <td className={match.finished ? undefined : 'second'}>
                 {match.winner ? <b>{names[match.winner] ?? match.winner} </b> : null}
-                <span className="match-how">{match.result}</span>
+                <span className="match-how">{match.winner ? wonHow(match.result) : match.result}</span>
                 {chances?.matches[match.id] && <span className="small second block">{chances.matches[match.id]}</span>}
               </td>
             </tr>

@@ -1,5 +1,6 @@
 // The matches of a competition on the sheet: who met whom, and how it ended.
 
+import { wonHow } from '@/lib/boards/match-ending-words'
 import type { CompetitionBoard } from '@/lib/boards/views'
 
 export function ResultMatches({ competition }: { readonly competition: CompetitionBoard }) {
@@ -23,11 +24,11 @@ export function ResultMatches({ competition }: { readonly competition: Competiti
             <tr key={match.id}>
               <td className="lead-col fig">{at + 1}</td>
               <th scope="row">
-                {nameOf(match.a)} and {nameOf(match.b)}
+                {nameOf(match.a)} against {nameOf(match.b)}
               </th>
               <td>
                 {match.winner === null ? null : <b>{nameOf(match.winner)} </b>}
-                {match.result}
+                {match.winner === null ? match.result : wonHow(match.result)}
                 {match.parts?.map((part) => (
                   <span className="small second" key={part.name}>
                     {' '}

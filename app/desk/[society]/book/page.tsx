@@ -50,7 +50,7 @@ export default async function TheBook({ params }: { params: Promise<{ society: s
           password, no link and nothing of another society is in it. It holds names, addresses and telephone numbers:
           keep it as carefully as the book.
         </p>
-        <p className="acts">
+        <p className="acts after">
           <a className="btn first" href={`${at}/export`} download>
             Download the whole book
           </a>

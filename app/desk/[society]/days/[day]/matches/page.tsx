@@ -68,7 +68,7 @@ export default async function Matches({ params }: { params: Promise<{ society: s
                         <summary>
                           <span>
                             <b>
-                              {match.a} and {match.b}
+                              {match.a} against {match.b}
                             </b>
                             : {match.result}
                             {match.said ? `. ${match.said}` : ''}
