@@ -89,16 +89,7 @@ export const GUESTS_DAY_2 = [
   ['Maddock', 'Corrigolan'],
 ] as const
 
-export const AWAY_DAY_3 = [
-  'Corrowan',
-  'Reevesby',
-  'Oxenhay',
-  'Wetherlow',
-  'Quennerton',
-  'Sundale',
-  'Pinkerby',
-  'Thorncote',
-]
+export const AWAY_DAY_3 = ['Corrowan', 'Reevesby', 'Pinkerby', 'Thorncote']
 export const WITHDRAWN_DAY_3 = ['Highmoor', 'Hathersall']
 export const GUESTS_DAY_3 = [
   ['Maddock', 'Corrigolan'],

@@ -200,7 +200,7 @@ async function springCup(society: Founded): Promise<void> {
   await closeAndPublish(society, 'day-2', '16:45', null)
 }
 
-/** The day in play: two groups in, two on the course, three still to go off. */
+/** The day in play: two groups in, two on the course, four still to go off. */
 async function dayInPlay(society: Founded): Promise<void> {
   const { secretary, people, zone } = society
   await figuresBefore(society, 'day-3')

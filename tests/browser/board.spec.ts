@@ -130,7 +130,7 @@ test('without script the board has its tabs, views, cards and workings', async (
   await page.getByRole('navigation', { name: 'Competitions' }).getByRole('link').nth(1).click()
   await expect(page).toHaveURL(/c=2/)
   await page.getByRole('link', { name: 'Group by group' }).click()
-  await expect(page.getByRole('rowheader', { name: /^Group 1/ })).toBeVisible()
+  await expect(page.getByRole('heading', { name: /^Group 1/ })).toBeVisible()
   await page.goto(board)
   await page.locator('.opener').first().click()
   await expect(page.locator('.opened .mini').first()).toBeVisible()

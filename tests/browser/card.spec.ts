@@ -210,7 +210,9 @@ test('the card fits a narrow phone, large text and a phone on its side', async (
   ] as const) {
     const context = await browser.newContext({ viewport: { width, height }, colorScheme: 'dark' })
     const { page } = await openCard(context, link, 0)
-    await page.addStyleTag({ content: `html { font-size: ${size}% }` })
+    await page.evaluate((percent) => {
+      document.documentElement.style.fontSize = `${percent}%`
+    }, size)
     for (const place of ['#hole-11', '#cards', `#card-${(await packOf(page, link)).cards[1]!.entryId}`]) {
       await page.evaluate((hash) => window.location.assign(hash), place)
       await page.waitForTimeout(150)

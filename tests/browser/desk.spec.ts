@@ -17,7 +17,7 @@ async function signIn(page: Page) {
   await page.goto(`/sign-in?next=${DESK}`)
   await page.getByLabel('E-mail').fill(OFFICERS[0].email)
   await page.getByLabel('Password').fill(PASSWORD)
-  await page.getByRole('button', { name: 'Sign in' }).click()
+  await page.getByRole('button', { name: 'Sign in', exact: true }).click()
   await page.waitForURL((url) => url.pathname === DESK)
 }
 
@@ -44,7 +44,7 @@ test('a wrong password is refused in place, and the address typed stays', async 
   await page.goto('/sign-in')
   await page.getByLabel('E-mail').fill('nobody@fernbrake.example')
   await page.getByLabel('Password').fill('not-the-password')
-  await page.getByRole('button', { name: 'Sign in' }).click()
+  await page.getByRole('button', { name: 'Sign in', exact: true }).click()
   await expect(page.getByText('Not done')).toBeVisible()
   await expect(page.getByLabel('E-mail')).toHaveValue('nobody@fernbrake.example')
   await looksRight(page)

@@ -9,8 +9,12 @@ export interface QuietGroup {
   readonly day: string
 }
 
-/** Full groups of a day that is not closed, without a single fact, in the order of the start sheet. */
-export function quietGroups(file = process.env.BROWSER_BOOK ?? 'data/browser/book.db'): readonly QuietGroup[] {
+const SCORED = `EXISTS (SELECT 1 FROM "GroupPlace" p JOIN "Card" c ON c."entryId" = p."entryId"
+  JOIN "ScoreFact" f ON f."cardId" = c."id" WHERE p."groupId" = g."id")`
+const SIGNED = `EXISTS (SELECT 1 FROM "GroupPlace" p JOIN "Card" c ON c."entryId" = p."entryId"
+  JOIN "Signature" s ON s."cardId" = c."id" WHERE p."groupId" = g."id")`
+
+function fullGroups(also: string, file: string): readonly QuietGroup[] {
   const book = new Database(file, { readonly: true })
   try {
     return book
@@ -22,9 +26,7 @@ export function quietGroups(file = process.env.BROWSER_BOOK ?? 'data/browser/boo
            JOIN "Society" s ON s."id" = d."societyId"
           WHERE d."status" <> 'closed' AND d."startPublishedAt" IS NOT NULL
             AND (SELECT count(*) FROM "GroupPlace" p WHERE p."groupId" = g."id") = 4
-            AND NOT EXISTS (
-              SELECT 1 FROM "GroupPlace" p JOIN "Card" c ON c."entryId" = p."entryId"
-                JOIN "ScoreFact" f ON f."cardId" = c."id" WHERE p."groupId" = g."id")
+            AND ${also}
           ORDER BY g."number"`,
       )
       .all() as QuietGroup[]
@@ -32,3 +34,11 @@ export function quietGroups(file = process.env.BROWSER_BOOK ?? 'data/browser/boo
     book.close()
   }
 }
+
+const BOOK = () => process.env.BROWSER_BOOK ?? 'data/browser/book.db'
+
+/** Full groups of a day that is not closed, without a single fact, in the order of the start sheet. */
+export const quietGroups = (file = BOOK()) => fullGroups(`NOT ${SCORED}`, file)
+
+/** Full groups that have begun and signed nothing yet. */
+export const groupsInPlay = (file = BOOK()) => fullGroups(`${SCORED} AND NOT ${SIGNED}`, file)

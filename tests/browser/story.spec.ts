@@ -41,7 +41,7 @@ test('a score goes from the phone to the board and the desk, and the card is tak
   await desk.goto(`/sign-in?next=/desk/${society}/days/${day}/returns`)
   await desk.getByLabel('E-mail').fill(OFFICERS[0].email)
   await desk.getByLabel('Password').fill(PASSWORD)
-  await desk.getByRole('button', { name: 'Sign in' }).click()
+  await desk.getByRole('button', { name: 'Sign in', exact: true }).click()
   await desk.waitForURL(/\/returns/)
 
   const pack = (await (await phone.request.get(`/api/group/${link}`)).json()) as CardPack

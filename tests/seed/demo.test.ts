@@ -54,14 +54,14 @@ describe('the demonstration', () => {
     ])
   })
 
-  it('shows today half way: some cards in, one hole not agreed, three groups still to go', async () => {
+  it('shows today half way: some cards in, one hole not agreed, four groups still to go', async () => {
     const board = got(await dayBoard('fernbrake', slugs[2]!))
-    expect(board.players).toBe(28)
+    expect(board.players).toBe(32)
     const rows = board.competitions[0]!.rows
     expect(rows.filter((row) => row.notAgreed.length > 0).map((row) => row.notAgreed)).toEqual([[11]])
     expect(rows.filter((row) => row.holesPlayed === 18)).toHaveLength(8)
     expect(rows.filter((row) => row.holesPlayed === 11)).toHaveLength(4)
-    expect(rows.filter((row) => row.holesPlayed === 0)).toHaveLength(12)
+    expect(rows.filter((row) => row.holesPlayed === 0)).toHaveLength(16)
     const day = (await readDayRecord({ societySlug: 'fernbrake', daySlug: slugs[2]! }))!
     expect(day.cards.filter((card) => card.state === 'taken-in')).toHaveLength(4)
     expect(

@@ -174,7 +174,7 @@ describe('what is only ever added', () => {
       `INSERT INTO "PlayStop" ("societyId","dayId","kind","reason","byUserId","byName","toldAt") VALUES (?, ?, 'resume', 'Dry again', 'u', 'N', '2031-06-14')`,
     ).run(societyId, dayId)
     db.prepare(
-      `INSERT INTO "DayRuling" ("societyId","dayId","number","kind","ruling") VALUES (?, ?, 1, 'taken-back', '{}')`,
+      `INSERT INTO "DayRuling" ("societyId","dayId","number","kind","ruling") VALUES (?, ?, 1, 'taken-back', '{"kind":"taken-back","number":1,"replaces":1,"reason":"r","byUserId":"u","byName":"N","ruledAt":"2031-06-14T10:00:00.000Z"}')`,
     ).run(societyId, dayId)
     db.prepare(
       `INSERT INTO "ActRecord" ("societyId","at","act","actorKind","actorName","area","subject") VALUES (?, '2031-06-14', 'close-day', 'officer', 'N', 'results', 'Spring Cup')`,

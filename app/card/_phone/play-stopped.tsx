@@ -68,7 +68,7 @@ function StopSheet({ play, onRead }: { readonly play: PlayNow; readonly onRead: 
         <h2 id={title}>{words.title}</h2>
         <p>{since(play)}.</p>
       </div>
-      <div className="c-stop-body">
+      <div className="c-stop-body" tabIndex={0} role="group" aria-label="What to do">
         <ul id={`${title}-orders`} className="c-orders">
           {words.orders.map((order) => (
             <li key={order}>{order}</li>
