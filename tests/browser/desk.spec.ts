@@ -122,7 +122,7 @@ test('members are found and ticked by name, a guest comes with a host; a second 
   await other.getByLabel('Handicap claimed').fill('11.0')
   await other.getByRole('button', { name: 'Add the guest' }).click()
   await expect(other.getByText('The day moved on')).toBeVisible()
-  await expect(other.getByText(/Now entered: .*Haldane/)).toBeVisible()
+  await expect(other.getByText(/changed the entries .*Corin Haldane/)).toBeVisible()
   await expect(other.getByLabel('First name')).toHaveValue('Sorley')
   await other.getByRole('button', { name: 'Add the guest' }).click()
   await expect(other.getByText('Sorley Maddock is entered as a guest.')).toBeVisible()
