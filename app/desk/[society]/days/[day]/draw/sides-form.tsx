@@ -18,8 +18,11 @@ interface Props {
 
 /** Who plays with whom in a competition of sides, group by group. */
 export function SidesForm({ action, competition, groups, sides, names, shut, children }: Props) {
-  const now = (ids: readonly string[]) =>
-    sides.filter((side) => side.some((id) => ids.includes(id))).map((side) => [...side])
+  // A player who was moved to another group leaves half a side behind: such sides are proposed anew.
+  const now = (ids: readonly string[]) => {
+    const inside = sides.filter((side) => side.every((id) => ids.includes(id))).map((side) => [...side])
+    return inside.flat().length === ids.length ? inside : []
+  }
   const say = (pairing: readonly (readonly string[])[]) =>
     pairing.map((side) => side.map((id) => names[id] ?? '?').join(' & ')).join(', ')
   const alike = (one: readonly (readonly string[])[], other: readonly (readonly string[])[]) =>
