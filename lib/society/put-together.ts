@@ -43,10 +43,13 @@ function sidesFor(
   const drawn = groups.flatMap((group) => group.entryIds)
   if (size > LARGEST_IN_GROUP)
     return standing.length > 0 ? stillThere(standing, drawn) : evenSides(day, drawn, size, seed)
-  // A side the desk made across two groups stays as it is.
+  // A side the desk made across two groups stays as it is; a pair of one group that a move has parted is made anew.
+  const partedNow = (side: readonly string[]) =>
+    day.groups.some(({ entryIds }) => side.every((id) => entryIds.includes(id)))
   const groupOf = new Map(groups.flatMap((group, at) => group.entryIds.map((id) => [id, at] as const)))
   const across = standing.filter(
-    (side) => side.every((id) => groupOf.has(id)) && new Set(side.map((id) => groupOf.get(id))).size > 1,
+    (side) =>
+      !partedNow(side) && side.every((id) => groupOf.has(id)) && new Set(side.map((id) => groupOf.get(id))).size > 1,
   )
   const taken = new Set(across.flat())
   const teamOf = teamsByEntry(day)

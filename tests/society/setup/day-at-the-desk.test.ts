@@ -245,6 +245,25 @@ describe('the draw and the start sheet', () => {
     expect(twice).toMatchObject({ ok: false, code: 'not-understood', faults: [{ place: 'groups[0].entryIds[1]' }] })
   })
 
+  it('makes the pairs of two groups anew when players changed places between them', async () => {
+    const before = (await record()).groups.map((group) => [...group.entryIds])
+    const swapped = before.map((ids) => [...ids])
+    swapped[0]![0] = before[1]![0]!
+    swapped[1]![0] = before[0]![0]!
+    const arrange = async (groups: readonly string[][]) =>
+      got(
+        await arrangeGroups(w.actor, {
+          dayId,
+          version: await version(),
+          groups: groups.map((entryIds) => ({ entryIds: [...entryIds] })),
+        }),
+      )
+    await arrange(swapped)
+    const { sides } = (await record()).competitions.find((one) => one.name === 'Pairs')!
+    expect(sides.filter((side) => !swapped.some((ids) => side.entryIds.every((id) => ids.includes(id))))).toEqual([])
+    await arrange(before)
+  })
+
   it('publishes cards, codes and links, once; the public sheet has no codes', async () => {
     expect(await publicStartSheet('fernbrake', 'spring-cup-2031')).toMatchObject({ ok: false, code: 'not-published' })
     const { linkKey } = (await record()).groups[0]!

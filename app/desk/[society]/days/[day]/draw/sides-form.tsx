@@ -18,7 +18,9 @@ interface Props {
 
 /** Who plays with whom in a competition of sides, group by group. */
 export function SidesForm({ action, competition, groups, sides, names, shut, children }: Props) {
-  // A player who was moved to another group leaves half a side behind: such sides are proposed anew.
+  // A side made across two groups is changed in the room for sides and matches; here it is kept as it is.
+  const across = sides.filter((side) => !groups.some(({ entryIds }) => side.every((id) => entryIds.includes(id))))
+  const taken = new Set(across.flat())
   const now = (ids: readonly string[]) => {
     const inside = sides.filter((side) => side.every((id) => ids.includes(id))).map((side) => [...side])
     return inside.flat().length === ids.length ? inside : []
@@ -32,10 +34,14 @@ export function SidesForm({ action, competition, groups, sides, names, shut, chi
     <ActForm action={action} label={`Sides of ${competition.name}`} className="sides-form">
       {children}
       <input type="hidden" name="competitionId" value={competition.id} />
+      {across.map((side) => (
+        <input key={side.join()} type="hidden" name="pairing" value={JSON.stringify([side])} />
+      ))}
       <ol className="side-groups">
         {groups.map((group) => {
-          const choices = pairings(group.entryIds, competition.size)
-          const drawn = now(group.entryIds)
+          const free = group.entryIds.filter((id) => !taken.has(id))
+          const choices = pairings(free, competition.size)
+          const drawn = now(free)
           const known = choices.some((one) => alike(one, drawn))
           const all = drawn.length > 0 && !known ? [drawn, ...choices] : choices
           const chosen = drawn.length > 0 ? drawn : choices[0]
