@@ -204,6 +204,8 @@ test('paper cards are keyed by keyboard alone; no return and a penalty are ruled
   await expect(page.locator('.big-of .fig')).toHaveText('1')
 
   for (let taken = 1; taken < 8; taken += 1) {
+    // The next card is there when its first field is empty.
+    await expect(page.locator('[data-place="0"]')).toHaveValue('')
     await page.locator('[data-place="0"]').focus()
     for (const key of taken % 2 === 0 ? '445544554455445544' : '554455445544554455') await page.keyboard.press(key)
     await page.keyboard.press('s')
