@@ -3,7 +3,9 @@ import { describe, expect, it } from 'vitest'
 import {
   againstPaper,
   beginKeying,
+  caughtUp,
   type Keying,
+  keyedAhead,
   pressed,
   readKeyed,
   runOf,
@@ -113,5 +115,48 @@ describe('the total on the paper', () => {
 
   it('keeps quiet while the paper total is not given', () => {
     expect(againstPaper(runOf([4, null]), null, 'Out')).toBeNull()
+  })
+})
+
+describe('keys pressed before the card was there', () => {
+  const none = Array.from({ length: 18 }, () => null)
+
+  it('are holes first, then the total of the paper and the signatures', () => {
+    const ahead = keyedAhead(beginKeying(none), '', [...'455445544554455445', ...'81', 's', 'Enter'])
+    expect(ahead.now.scores).toEqual([...'455445544554455445'].map(Number))
+    expect(ahead.paper).toBe('81')
+    expect(ahead.signed).toBe(true)
+  })
+
+  it('go on in a card that is half keyed, and stop where they stop', () => {
+    const ahead = keyedAhead(beginKeying([4, 5, ...none.slice(2)]), '', ['x', 't', '+'])
+    expect(ahead.now.scores.slice(0, 5)).toEqual([4, 5, 'x', 11, null])
+    expect(ahead).toMatchObject({ paper: '', signed: false })
+  })
+
+  it('write what the same keys write one by one, in however many turns', () => {
+    const key = fc.constantFrom(...'0123456789xt+', 'Backspace', 'ArrowLeft', 'ArrowRight', 'Delete')
+    fc.assert(
+      fc.property(fc.array(key, { maxLength: 17 }), fc.nat(17), (keys, cut) => {
+        const first = keyedAhead(beginKeying(none), '', keys.slice(0, cut))
+        expect(keyedAhead(first.now, first.paper, keys.slice(cut)).now).toEqual(keyed(keys))
+      }),
+    )
+  })
+})
+
+describe('a book that moves on under the hand', () => {
+  const score = fc.constantFrom(null, 'x' as const, 3, 4, 5)
+  const card = fc.array(score, { minLength: 18, maxLength: 18 })
+
+  it('fills what was not keyed here, and leaves what was', () => {
+    fc.assert(
+      fc.property(card, card, card, (here, before, book) => {
+        const now = caughtUp({ scores: here, at: 3, last: null }, before, book)
+        for (const [place, score] of now.scores.entries())
+          expect(score).toBe(here[place] === before[place] ? book[place] : here[place])
+        expect(now.at).toBe(3)
+      }),
+    )
   })
 })

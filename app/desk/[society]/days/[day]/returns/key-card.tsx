@@ -1,15 +1,30 @@
 'use client'
 
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
-import { ActForm, useFormNow } from '@/app/desk/_form/act-form'
+import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
-import { Choice } from '@/app/desk/_form/field'
 import type { CardReturn } from '@/lib/boards/returns-view'
+import { KeepButtons } from './keep-buttons'
 import { draftOf, keepDraft } from './kept-draft'
+import { claimKeys, leaveCard, letGo, nextKeys } from './key-ahead'
 import { HEADS, KeyedNine, worth } from './keyed-nine'
-import { againstPaper, beginKeying, type Keying, pressed, readKeyed, runOf, wantsBeforeEnter } from './keying'
+import {
+  againstPaper,
+  beginKeying,
+  caughtUp,
+  type Keying,
+  keyedAhead,
+  pressed,
+  readKeyed,
+  runOf,
+  wantsBeforeEnter,
+} from './keying'
+import { PaperSigned, signBoth } from './paper-signed'
 import { NO_PAPER, type Paper, PaperTotals } from './paper-totals'
 import type { Reading } from './reading'
+
+/** Milliseconds in which the next card of the pile would have come. */
+const LAST_OF_THE_PILE = 5000
 
 interface Props {
   readonly card: CardReturn
@@ -22,34 +37,67 @@ interface Props {
 
 /** The paper card under the hand. Everything works from the number row; nothing needs the mouse. */
 export function KeyCard({ card, reading, keep, shut, begin }: Props) {
-  const [now, setNow] = useState<Keying>(() => beginKeying(card.holes.map((hole) => hole.score)))
+  const written = card.holes.map((hole) => hole.score)
+  const [now, setNow] = useState<Keying>(() => beginKeying(written))
   const [paper, setPaper] = useState<Paper>(NO_PAPER)
   const [wants, setWants] = useState<string | null>(null)
   const [foundDraft, setFoundDraft] = useState(false)
+  const [notWritten, setNotWritten] = useState('')
   const paperTotal = useRef<HTMLInputElement>(null)
   const table = useRef<HTMLDivElement>(null)
   const takeIn = useRef<HTMLButtonElement>(null)
   const moved = useRef(false)
+  const book = useRef(written)
+  const opened = useRef(false)
+  const focusedFor = useRef<Keying | null>(null)
+  const catchingUp = useRef(false)
+  const enterDue = useRef(false)
+  const [turn, setTurn] = useState(0)
 
+  // The book moves on while the card is under the hand: a phone delivers, another desk keeps.
   useEffect(() => {
-    if (shut) return
+    const before = book.current
+    if (shut || written.every((score, place) => score === before[place])) return
+    book.current = written
+    setNow((keyed) => caughtUp(keyed, before, written))
+  })
+
+  // Once, when the card comes under the hand: never again while something is typed elsewhere on the page.
+  useEffect(() => {
+    if (opened.current || shut) return
+    opened.current = true
+    const scores = card.holes.map((hole) => hole.score)
     const draft = draftOf(card.cardId, card.holes.length)
-    if (draft?.some((score, place) => score !== (card.holes[place]?.score ?? null))) {
+    const isNew = draft?.some((score, place) => score !== scores[place]) ?? false
+    if (draft && isNew) {
       setNow(beginKeying(draft))
       setFoundDraft(true)
     } else keepDraft(card.cardId, null)
     // Where a finger chooses, the keyboard of the screen must not come up by itself.
-    if (!begin || !matchMedia('(pointer: fine)').matches) return
-    const { at } = beginKeying(draft ?? card.holes.map((hole) => hole.score))
-    const field = table.current?.querySelector<HTMLInputElement>(`[data-place="${at}"]`)
-    field?.focus({ preventScroll: true })
-    field?.select()
+    if (begin && matchMedia('(pointer: fine)').matches) {
+      const { at } = beginKeying(draft && isNew ? draft : scores)
+      const field = table.current?.querySelector<HTMLInputElement>(`[data-place="${at}"]`)
+      field?.focus({ preventScroll: true })
+      field?.select()
+    }
+    if (!claimKeys(card.cardId)) return
+    catchingUp.current = true
+    setTurn((before) => before + 1)
   }, [card, begin, shut])
+
+  useEffect(() => () => leaveCard(card.cardId, 0), [card.cardId])
+  // A card that is taken in stays on the screen until the next one comes; behind the last of the pile none comes.
+  useEffect(() => {
+    if (shut) leaveCard(card.cardId, LAST_OF_THE_PILE)
+  }, [card.cardId, shut])
 
   useEffect(() => {
     if (!moved.current) return
     const isNew = now.scores.some((score, place) => score !== (card.holes[place]?.score ?? null))
     keepDraft(card.cardId, isNew ? now.scores : null)
+    // A refresh of the page must not take the hand away from the field it is in.
+    if (now === focusedFor.current) return
+    focusedFor.current = now
     if (now.last === now.scores.length - 1 && !now.scores.includes(null)) {
       paperTotal.current?.focus()
       return
@@ -90,17 +138,44 @@ export function KeyCard({ card, reading, keep, shut, begin }: Props) {
   }
 
   /** Once: what is missing or differs. A total that differs is the officer's to judge: a second press takes it in. */
-  function onEnter() {
+  function onEnter(): boolean {
     const missing = wantsBeforeEnter(all, paper.all)
     const again = missing !== null && missing === wants && all.open.length === 0
     setWants(missing)
+    setNotWritten('')
     if (missing === null || again) {
       takeIn.current?.click()
-      return
+      return true
     }
     const first = all.open[0]
     if (first !== undefined) table.current?.querySelector<HTMLInputElement>(`[data-place="${first - 1}"]`)?.focus()
+    return false
   }
+
+  // What was pressed ahead is keyed in turns, each from what the turn before has written into the fields.
+  useEffect(() => {
+    if (!catchingUp.current || turn === 0) return
+    if (enterDue.current) {
+      enterDue.current = false
+      catchingUp.current = false
+      if (!onEnter()) setNotWritten(letGo().join(' '))
+      return
+    }
+    const keys = nextKeys()
+    if (keys.length === 0) {
+      letGo()
+      catchingUp.current = false
+      return
+    }
+    enterDue.current = keys.at(-1) === 'Enter'
+    const ahead = keyedAhead(now, paperTotal.current?.value ?? '', keys)
+    moved.current = true
+    setNow(ahead.now)
+    if (paperTotal.current) paperTotal.current.value = ahead.paper
+    if (ahead.paper !== '') setPaper((before) => ({ ...before, all: Number(ahead.paper) }))
+    if (ahead.signed) signBoth(table.current?.closest('form') ?? null)
+    setTurn((before) => before + 1)
+  })
 
   function onTyped(place: number, text: string) {
     const score = readKeyed(text)
@@ -120,7 +195,12 @@ export function KeyCard({ card, reading, keep, shut, begin }: Props) {
   ].filter((line): line is string => line !== null)
 
   return (
-    <ActForm action={keep} className="keep-card" label={`Card of ${card.name}`}>
+    <ActForm
+      action={keep}
+      className="keep-card"
+      label={`Card of ${card.name}`}
+      onAnswer={() => setNotWritten(letGo().join(' '))}
+    >
       <input type="hidden" name="cardId" value={card.cardId} />
       {foundDraft ? (
         <p className="said" role="status">
@@ -186,6 +266,7 @@ export function KeyCard({ card, reading, keep, shut, begin }: Props) {
         </div>
         <p className="wants" role="alert">
           {wants}
+          {notWritten === '' ? null : ` Pressed for the next card and not written anywhere: ${notWritten}.`}
         </p>
         {shut ? null : <PaperSigned card={card} />}
         <p className="keys small">
@@ -194,65 +275,7 @@ export function KeyCard({ card, reading, keep, shut, begin }: Props) {
           signed · <kbd>Enter</kbd> takes it in and brings the next card
         </p>
       </div>
-      {shut ? null : <KeepButtons open={all.open.length} takeIn={takeIn} holes={card.holes.length} />}
+      {shut ? null : <KeepButtons open={all.open.length} takeIn={takeIn} card={card} />}
     </ActForm>
-  )
-}
-
-/** The usual paper bears both signatures: one key ticks what is still open, a second press takes it back. */
-function signBoth(form: HTMLFormElement | null) {
-  const boxes = [...(form?.querySelectorAll<HTMLInputElement>('input[name^="signed-"]') ?? [])]
-  const on = boxes.some((box) => !box.checked)
-  for (const box of boxes) box.checked = on
-}
-
-/** A signature on paper is as good as one on a phone; what is signed already is not asked again. */
-function PaperSigned({ card }: { readonly card: CardReturn }) {
-  const open = (['player', 'marker'] as const).filter(
-    (role) => !card.signatures.some((one) => one.role === role && one.covers),
-  )
-  if (open.length === 0) return null
-  return (
-    <fieldset className="paper-signed">
-      <legend>On the paper stands the signature of</legend>
-      {open.map((role) => (
-        <Choice key={role} type="checkbox" name={`signed-${role}`}>
-          {role === 'player' ? card.name : (card.marker?.name ?? 'the marker')}, {role}
-        </Choice>
-      ))}
-    </fieldset>
-  )
-}
-
-function KeepButtons({
-  open,
-  holes,
-  takeIn,
-}: {
-  readonly open: number
-  readonly holes: number
-  readonly takeIn: React.RefObject<HTMLButtonElement | null>
-}) {
-  const { pending } = useFormNow()
-  const words = open === holes ? 'nothing keyed yet' : `${open} ${open === 1 ? 'hole' : 'holes'} to key`
-  return (
-    <p className="acts">
-      <button
-        ref={takeIn}
-        type="submit"
-        name="then"
-        value="take-in"
-        className={open === 0 ? 'btn first' : 'btn'}
-        aria-disabled={pending || open > 0 || undefined}
-        onClick={(event) => {
-          if (open > 0) event.preventDefault()
-        }}
-      >
-        {open === 0 ? 'Take in' : `Take in: ${words}`}
-      </button>
-      <button type="submit" name="then" value="keep" className="btn">
-        Keep what is keyed
-      </button>
-    </p>
   )
 }

@@ -49,6 +49,35 @@ function oneMore(now: Keying): Keying {
   return { ...now, scores: now.scores.with(place, score + 1), last: place }
 }
 
+export interface KeyedAhead {
+  readonly now: Keying
+  /** What stands in the field for the total of the paper, behind the last hole. */
+  readonly paper: string
+  /** S was pressed: both signatures stand on the paper. */
+  readonly signed: boolean
+}
+
+/** Keys in a row, as the fields would take them one by one: holes, then the total of the paper, and S. */
+export function keyedAhead(from: Keying, written: string, keys: readonly string[]): KeyedAhead {
+  let now = from
+  let paper = written
+  let signed = false
+  for (const key of keys) {
+    const all = now.last === now.scores.length - 1 && !now.scores.includes(null)
+    if (key === 's' || key === 'S') signed = !signed
+    else if (all && /^[0-9]$/.test(key)) paper = `${paper}${key}`.slice(0, 3)
+    else if (all && key === 'Backspace') paper = paper.slice(0, -1)
+    else if (!all || paper === '') now = pressed(now, key) ?? now
+  }
+  return { now, paper, signed }
+}
+
+/** The book has moved on under the hand: its new figures are taken, except where something else was keyed. */
+export function caughtUp(now: Keying, before: readonly WrittenScore[], book: readonly WrittenScore[]): Keying {
+  const scores = now.scores.map((score, place) => (score === (before[place] ?? null) ? (book[place] ?? null) : score))
+  return { ...now, scores }
+}
+
 /** What stands in a field of the form, also when it was typed without script: "5", "n", "–" or nothing. */
 export function readKeyed(text: string): WrittenScore | 'unreadable' {
   const clean = text.trim().toLowerCase()
