@@ -55,14 +55,20 @@ export const teeInput = z.strictObject({
   slopeRating: z.int().min(55).max(155),
   holes: z.array(holeInput).min(9).max(18),
 })
-export const keepCourse = z.strictObject({
+const courseCard = z.strictObject({
+  name,
+  place: z.string().trim().max(80).nullable(),
+  tees: z.array(teeInput).min(1).max(12),
+})
+export const keepCourse = courseCard.extend({
   /** Absent for a new course. */
   courseId: id.optional(),
   /** The version the edit was made on. */
   version: z.int().optional(),
-  name,
-  place: z.string().trim().max(80).nullable(),
-  tees: z.array(teeInput).min(1).max(12),
+  /** The card as that version had it: with it, what two desks changed in different places is kept of both. */
+  was: courseCard.optional(),
+  /** What both changed and the later desk has been told of: its own is kept. */
+  overrule: z.array(z.string().max(120)).max(250).optional(),
 })
 export type KeepCourse = z.input<typeof keepCourse>
 

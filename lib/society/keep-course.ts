@@ -3,6 +3,7 @@
 import { courseWords } from '@/lib/boards/acts-in-words'
 import type { CourseCard, CourseRow } from '@/lib/boards/desk-views'
 import { ratingOf } from '@/lib/boards/figure'
+import { mergeCourses } from '@/lib/boards/merge-courses'
 import { changedInWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import { type KeepCourse, keepCourse as schema } from '@/lib/facts/commands'
@@ -22,48 +23,76 @@ import { write } from '@/lib/store/write'
 import { deskOnly, notFound } from './desk-only'
 import { notUnderstood, parseInput } from './parse-input'
 
+interface CourseKeptNow {
+  readonly courseId: string
+  readonly version: number
+  /** What another desk changed meanwhile, and is kept beside what was changed here. */
+  readonly taken: readonly string[]
+}
+
 type Refusals = 'not-allowed' | 'not-understood' | 'not-found' | 'course-exists' | 'course-moved-on'
 
 export async function keepCourse(
   actor: Actor,
   input: KeepCourse,
   now: Date = new Date(),
-): Promise<Result<{ courseId: string; version: number }, Refusals>> {
+): Promise<Result<CourseKeptNow, Refusals>> {
   const officer = deskOnly(actor, 'keep-course')
   if (!officer.ok) return officer
   const read = parseInput(schema, input)
   if (!read.ok) return read
-  const { courseId, version, ...card } = read.value
+  const { courseId, version, was, overrule = [], ...card } = read.value
   const faults = cardFaults(card.tees)
   if (faults.length > 0) return notUnderstood(faults)
-  const course = { ...card, holes: Math.max(...card.tees.map((tee) => tee.holes.length)) }
   const { societyId } = officer.value
 
-  return write<Result<{ courseId: string; version: number }, Refusals>>(async (tx) => {
-    const named = await courseNamed(tx, societyId, course.name)
+  return write<Result<CourseKeptNow, Refusals>>(async (tx) => {
+    const named = await courseNamed(tx, societyId, card.name)
     if (named && named.courseId !== courseId)
       return refused(
         'course-exists',
-        `${course.name} is in the book already. Change that one, or give this another name.`,
+        `${card.name} is in the book already. Change that one, or give this another name.`,
       )
-    const said = { act: 'keep-course', area: 'book' as const, subject: course.name }
+    const said = { act: 'keep-course', area: 'book' as const, subject: card.name }
     if (courseId === undefined) {
-      const id = await insertCourse(tx, societyId, course, now)
-      const tees = course.tees.map((tee) => `${tee.name}, ${tee.gender}`)
+      const id = await insertCourse(tx, societyId, withHoles(card), now)
+      const tees = card.tees.map((tee) => `${tee.name}, ${tee.gender}`)
       await recordAct(tx, actor, { ...said, subjectId: id, after: { Course: 'added', Tees: tees }, version: 1 }, now)
-      return ok({ courseId: id, version: 1 })
+      return ok({ courseId: id, version: 1, taken: [] })
     }
     const before = await courseIn(tx, societyId, courseId)
     if (!before) return notFound('course')
-    if (version === undefined || !(await updateCourse(tx, societyId, courseId, version, course)))
+    if (version !== before.version && !was)
       return refused(
         'course-moved-on',
         'Somebody else has changed this course meanwhile. Look at it as it is now, then save again.',
       )
+    const { merged, collisions, taken } = mergeCourses(was ?? before, card, before)
+    const untold = collisions.filter((place) => !overrule.includes(place))
+    if (untold.length > 0) return courseMovedOn(before, untold)
+    const together = cardFaults(merged.tees)
+    if (together.length > 0) return notUnderstood(together)
+    const course = withHoles(merged)
+    await updateCourse(tx, societyId, courseId, before.version, course)
     const words = changedInWords(courseWords(before), courseWords(course))
-    await recordAct(tx, actor, { ...said, subjectId: courseId, ...words, version: version + 1 }, now)
-    return ok({ courseId, version: version + 1 })
+    await recordAct(tx, actor, { ...said, subjectId: courseId, ...words, version: before.version + 1 }, now)
+    return ok({ courseId, version: before.version + 1, taken })
   })
+}
+
+const withHoles = (card: Pick<CourseKept, 'name' | 'place'> & { readonly tees: readonly TeeToKeep[] }) => ({
+  ...card,
+  holes: Math.max(...card.tees.map((tee) => tee.holes.length)),
+})
+
+/** Both desks changed the same of the card: nothing is kept until the later one has seen what the other wrote. */
+function courseMovedOn(now: CourseKept, collisions: readonly string[]) {
+  const words = courseWords(now)
+  return refused(
+    'course-moved-on',
+    'Somebody else has changed the same meanwhile. What you typed is still here: press again to keep yours.',
+    collisions.map((place) => ({ place, sentence: `${place}: ${words[place] ?? 'taken out'} now.` })),
+  )
 }
 
 /** What no single hole can show: numbers that are missing or twice there, and tees that do not fit together. */

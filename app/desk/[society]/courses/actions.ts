@@ -8,27 +8,29 @@ import { keepCourse } from '@/lib/society/keep-course'
 import { parseInput } from '@/lib/society/parse-input'
 
 export async function keepTheCourse(society: string, before: ActState, form: FormData): Promise<ActState> {
-  let kept: string | null = null
+  let kept: { readonly name: string; readonly others: boolean } | null = null
   const state = await answer(
     before,
     form,
     society,
     async (actor) => {
-      const asked = parseInput(keepSchema, readCourse(String(form.get('course') ?? '')))
+      const asked = parseInput(keepSchema, readCourse(String(form.get('course') ?? ''), form.getAll('overrule')))
       if (!asked.ok) return asked
       const done = await keepCourse(actor, asked.value)
-      if (done.ok) kept = asked.value.name
+      if (done.ok) kept = { name: asked.value.name, others: done.value.taken.length > 0 }
       return done
     },
     () => 'Kept.',
   )
-  if (kept !== null) redirect(`/desk/${society}/courses?kept=${encodeURIComponent(kept)}`)
+  const { name, others } = (kept ?? {}) as { name?: string; others?: boolean }
+  if (name !== undefined)
+    redirect(`/desk/${society}/courses?kept=${encodeURIComponent(name)}${others ? '&others=changed' : ''}`)
   return state
 }
 
-function readCourse(text: string): unknown {
+function readCourse(text: string, overrule: readonly FormDataEntryValue[]): unknown {
   try {
-    return JSON.parse(text)
+    return { ...JSON.parse(text), ...(overrule.length > 0 ? { overrule } : {}) }
   } catch {
     return null
   }

@@ -1,7 +1,7 @@
 'use client'
 
 import { useState } from 'react'
-import { ActForm } from '@/app/desk/_form/act-form'
+import { ActForm, useFormNow } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Field, Send } from '@/app/desk/_form/field'
 import { copyOf, emptyTee, nineOf, type TeeDraft, toKeep, withHoles } from './card-draft'
@@ -22,10 +22,17 @@ export function CourseForm({ action, course }: Props) {
   const [name, setName] = useState(course.name)
   const [place, setPlace] = useState(course.place)
   const [tees, setTees] = useState<readonly TeeDraft[]>(() => course.tees ?? [emptyTee(18, 'men')])
+  // What this form was opened with: two desks are merged against it.
+  const [was] = useState(() => (course.known ? toKeep(course.name, course.place, tees, null) : null))
   const holes = Math.max(...tees.map((tee) => tee.holes.length))
   return (
     <ActForm action={action} label={course.known ? `Change ${course.name}` : 'Enter a course'} className="course-form">
-      <input type="hidden" name="course" value={JSON.stringify(toKeep(name, place, tees, course.known), keepNaN)} />
+      <input
+        type="hidden"
+        name="course"
+        value={JSON.stringify({ ...toKeep(name, place, tees, course.known), ...(was ? { was } : {}) }, keepNaN)}
+      />
+      <Overrule />
       <div className="fields">
         <Field
           name="name"
@@ -79,6 +86,14 @@ export function CourseForm({ action, course }: Props) {
       </p>
     </ActForm>
   )
+}
+
+/** After being told what another desk wrote in the same place, pressing again keeps mine. */
+function Overrule() {
+  const { refused, typed } = useFormNow()
+  if (refused?.code !== 'course-moved-on') return null
+  const told = [...(typed.overrule ?? []), ...refused.faults.map((fault) => fault.place)]
+  return told.map((place) => <input key={place} type="hidden" name="overrule" value={place} />)
 }
 
 /** What is no number goes as text, so that the schema names the cell instead of a silent null. */

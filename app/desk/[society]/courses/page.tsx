@@ -7,12 +7,12 @@ import { courseList } from '@/lib/society/keep-course'
 
 interface Props {
   readonly params: Promise<{ society: string }>
-  readonly searchParams: Promise<{ kept?: string }>
+  readonly searchParams: Promise<{ kept?: string; others?: string }>
 }
 
 export default async function Courses({ params, searchParams }: Props) {
   const { society } = await params
-  const { kept } = await searchParams
+  const { kept, others } = await searchParams
   const at = `/desk/${society}/courses`
   const actor = await officerOr(society, at)
   const home = await deskHome(actor)
@@ -43,7 +43,7 @@ export default async function Courses({ params, searchParams }: Props) {
       </div>
       {kept ? (
         <p className="said" role="status">
-          {kept} is in the book.
+          {kept} is in the book.{others ? ' What another desk changed on its card meanwhile is kept too.' : ''}
         </p>
       ) : null}
       {list.value.length === 0 ? (

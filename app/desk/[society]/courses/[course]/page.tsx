@@ -29,7 +29,7 @@ export default async function Course({ params }: { params: Promise<{ society: st
         <p className="lead">Days already called keep the card they were called with.</p>
       </div>
       <CourseForm
-        key={course.version}
+        key={course.courseId}
         action={keepTheCourse.bind(null, society)}
         course={{
           known: { courseId: course.courseId, version: course.version },
