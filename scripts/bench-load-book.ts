@@ -59,7 +59,9 @@ export async function loadBook(days: number): Promise<readonly LoadDay[]> {
     const proposal = got(await proposeDay(actor, seasonId))
     const date = `2041-06-${String(at + 10)}`
     const competitions = proposal.competitions.slice(0, 1)
-    const { dayId, slug } = got(await callDay(actor, { ...proposal, name: `Busy Day ${at + 1}`, date, competitions }))
+    const { dayId, slug } = got(
+      await callDay(actor, { ...proposal, name: `Busy Day ${at + 1}`, date, entriesCloseOn: null, competitions }),
+    )
     const record = async () => (await readDayRecord({ societyId, dayId }))!
     const version = async () => (await record()).version
     got(await enterPlayers(actor, { dayId, version: await version(), enter }))
