@@ -90,7 +90,7 @@ function courseMovedOn(now: CourseKept, collisions: readonly string[]) {
   const words = courseWords(now)
   return refused(
     'course-moved-on',
-    'Somebody else has changed the same meanwhile. What you typed is still here: press again to keep yours.',
+    'Somebody else has changed the same meanwhile. Press again to keep yours.',
     collisions.map((place) => ({ place, sentence: `${place}: ${words[place] ?? 'taken out'} now.` })),
   )
 }

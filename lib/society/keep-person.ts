@@ -99,7 +99,7 @@ const FIELDS: Readonly<Partial<Record<keyof PersonToKeep, string>>> = {
 function personMovedOn(now: PersonToKeep, collisions: readonly (keyof PersonToKeep)[]) {
   return refused(
     'person-moved-on',
-    'Somebody else has changed the same meanwhile. What you typed is still here: press again to keep yours.',
+    'Somebody else has changed the same meanwhile. Press again to keep yours.',
     collisions.map((key) => {
       const value = now[key]
       const said = typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value ?? 'nothing')

@@ -66,6 +66,8 @@ function RefusalNotice({ state, listFaults }: { readonly state: ActState; readon
   if (!state.refused) return null
   const { code, sentence, faults } = state.refused
   const movedOn = code === 'day-moved-on'
+  // A single fault is mostly the sentence itself; where it says more, it is said too.
+  const saysMore = faults.length > 1 || (faults[0] !== undefined && faults[0].sentence !== sentence)
   return (
     <Notice kind="differs" word={movedOn ? 'The day moved on' : 'Not done'}>
       <p>
@@ -78,7 +80,7 @@ function RefusalNotice({ state, listFaults }: { readonly state: ActState; readon
           ))}
         </ul>
       ) : null}
-      {listFaults && faults.length > 1 ? (
+      {listFaults && saysMore ? (
         <ul>
           {faults.map((fault) => (
             <li key={`${fault.place} ${fault.sentence}`}>{fault.sentence}</li>
