@@ -23,7 +23,7 @@ export async function boardNow(societySlug: string, daySlug: string): Promise<Da
       status: true,
       version: true,
       scoreVersion: true,
-      snapshot: { select: { scoreVersion: true, dayVersion: true, board: true } },
+      snapshot: { select: { scoreVersion: true, dayVersion: true, board: true, countedAt: true } },
       ...WITH_EARLIER,
     },
   })
@@ -32,8 +32,17 @@ export async function boardNow(societySlug: string, daySlug: string): Promise<Da
   const { boardVersion, settled } = boardVersionOf(day)
   // Before the freeze a member's changed figure shows at once, although the day itself has not moved.
   const fresh =
-    status !== 'called' && settled && snapshot?.scoreVersion === boardVersion && snapshot.dayVersion === version
+    status !== 'called' &&
+    settled &&
+    snapshot?.scoreVersion === boardVersion &&
+    snapshot.dayVersion === version &&
+    isOfThisBuild(snapshot.countedAt)
   return { dayId: id, societyId, version, boardVersion, board: fresh ? snapshot.board : null }
+}
+
+/** A board kept before this process began may be in the shape of an older version of the program: it is counted anew. */
+function isOfThisBuild(countedAt: Date): boolean {
+  return countedAt.getTime() >= Date.now() - process.uptime() * 1000
 }
 
 /**

@@ -100,6 +100,13 @@ describe('the board', () => {
     expect([again.status, await again.text()]).toEqual([304, ''])
   })
 
+  it('is counted anew when it was kept before this server began: an older program may have made it', async () => {
+    await book().standingsSnapshot.updateMany({ data: { board: '{"of":"older"}', countedAt: new Date(0) } })
+    const { text } = got(await countedBoard(day.slug, day.daySlug))
+    expect(text).toContain('"competitions"')
+    expect((await book().standingsSnapshot.findFirst())?.board).toBe(text)
+  })
+
   it('leads with a sentence and tells where the groups are', async () => {
     const board = got(await dayBoard(day.slug, day.daySlug))
     expect(board.sentence).toMatch(/^\w+ leads on \d+ with eight cards to come\.$/)
