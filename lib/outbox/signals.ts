@@ -12,3 +12,5 @@ export interface KeepPage {
 }
 /** Stands in the card's pages: what does not carry it is not a page of ours and is never kept. */
 export const OUR_PAGE = 'data-daybook-card'
+/** Where the worker keeps the card's pages. A page is put there last, when everything it is made of is here. */
+export const PAGES = 'daybook-card-pages'

@@ -10,7 +10,7 @@ import { NoPackYet } from './no-pack-yet'
 import { Notices } from './notices'
 import { PlayStopped } from './play-stopped'
 import { useGroup } from './use-group'
-import { useKeptPage } from './use-kept-page'
+import { KeptPage, useKeptPage } from './use-kept-page'
 import { useNewBuild } from './use-new-build'
 import { hashOf, usePlace } from './use-place'
 import { WhoHolds } from './who-holds'
@@ -20,29 +20,32 @@ import { startTime } from './words'
 export function CardApp({ link }: { link: string }) {
   const { book, now } = useGroup(link)
   const [place, go] = usePlace()
-  const canKeepPage = useKeptPage()
+  const kept = useKeptPage()
   useNewBuild(now?.pack?.app, now?.inPageOnly === 0)
   const [refusal, refuse] = useState<string | null>(null)
   const [reading, setReading] = useState(false)
+  const [openedOn, setOpenedOn] = useState<number | null>(null)
 
   const pack = now?.pack
   if (!book || !now || !pack) return <NoPackYet now={now} retry={() => book?.refresh()} />
 
   const holder = pack.cards.some((each) => each.entryId === now.holder) ? now.holder : null
   const order = holesInPlay(pack)
-  const hole = place.at === 'hole' && order.includes(place.hole) ? place.hole : null
+  // Where it opened it stays: the last score of a hole must not turn the page under somebody's thumb.
+  if (openedOn === null) setOpenedOn(firstOpen(now, order))
+  const hole = place.at === 'hole' && order.includes(place.hole) ? place.hole : openedOn
   const card = place.at === 'card' ? now.cards.find((each) => each.card.entryId === place.entryId) : undefined
   const notices = (
     <>
       <PlayStopped now={now} book={book} reading={reading} setReading={setReading} />
-      <Notices now={now} book={book} refusal={refusal} canKeepPage={canKeepPage} />
+      <Notices now={now} book={book} refusal={refusal} canKeepPage={kept !== 'cannot'} />
     </>
   )
   const change = (sentence: string | null) => refuse(sentence)
 
   if (!holder || place.at === 'phone') {
     return (
-      <>
+      <KeptPage value={kept}>
         <RunningLine now={now} toCards={holder !== null} />
         {notices}
         <WhoHolds
@@ -54,11 +57,11 @@ export function CardApp({ link }: { link: string }) {
             go({ at: 'hole', hole: hole ?? firstOpen(now, order) })
           }}
         />
-      </>
+      </KeptPage>
     )
   }
   return (
-    <>
+    <KeptPage value={kept}>
       <RunningLine now={now} toCards={place.at !== 'cards'} />
       {notices}
       {place.at === 'cards' ? (
@@ -76,7 +79,7 @@ export function CardApp({ link }: { link: string }) {
           refuse={change}
         />
       )}
-    </>
+    </KeptPage>
   )
 }
 

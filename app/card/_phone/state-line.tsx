@@ -1,12 +1,15 @@
 'use client'
 
+import { use } from 'react'
 import type { GroupSnapshot } from '@/lib/outbox/group-book'
+import { KeptPage } from './use-kept-page'
 import { stateSentence } from './words'
 
 const MOST_STROKES = 5
 
 /** Always there: what is only on this phone, or that all of it is received. */
 export function StateLine({ now }: { now: GroupSnapshot }) {
+  const kept = use(KeptPage)
   const held = now.waitingScores + now.waitingSignatures
   return (
     <p className={held > 0 ? 'c-sent held' : 'c-sent'} role="status">
@@ -19,7 +22,7 @@ export function StateLine({ now }: { now: GroupSnapshot }) {
         </span>
       )}
       <span>
-        {stateSentence(now)}
+        {stateSentence(now, kept)}
         {held > 0 && now.serverSays && `. ${now.serverSays}`}
       </span>
     </p>

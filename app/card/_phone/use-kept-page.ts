@@ -1,31 +1,63 @@
 'use client'
 
-import { useEffect, useState } from 'react'
-import type { KeepPage } from '@/lib/outbox/signals'
+import { createContext, useEffect, useState } from 'react'
+import { type KeepPage, PAGES } from '@/lib/outbox/signals'
+
+const thisPage = () => `${window.location.origin}${window.location.pathname}`
 
 export async function keepThisPage(): Promise<void> {
   await navigator.serviceWorker.register('/card-worker.js', { scope: '/card', updateViaCache: 'none' })
   const { active } = await navigator.serviceWorker.ready
   const files = performance.getEntriesByType('resource').map((entry) => entry.name)
-  const page = `${window.location.origin}${window.location.pathname}`
-  active?.postMessage({ kind: 'keep-page', page, files } satisfies KeepPage)
+  active?.postMessage({ kind: 'keep-page', page: thisPage(), files } satisfies KeepPage)
 }
 
-/** Has the page kept on the phone for when there is no signal. False: this window cannot do that. */
-export function useKeptPage(): boolean {
-  const [can, setCan] = useState(true)
+const isKept = async () => (await (await caches.open(PAGES)).match(thisPage())) !== undefined
+
+/** Can this page be opened again without a signal? Not yet while it is being put on the phone. */
+export type Kept = 'keeping' | 'kept' | 'cannot'
+
+/** What the lines at the foot of every part of the card say it by. */
+export const KeptPage = createContext<Kept>('keeping')
+
+const LOOK_MS = 500
+/** A signal that broke off half-way: it is tried again after so many looks. */
+const LOOKS = 20
+
+/** Has the page kept on the phone for when there is no signal, and says how far that is. */
+export function useKeptPage(): Kept {
+  const [kept, setKept] = useState<Kept>('keeping')
   useEffect(() => {
     if (!('serviceWorker' in navigator)) {
-      setCan(false)
+      setKept('cannot')
       return
     }
-    keepThisPage().catch((fault) => {
-      // Without a signal there is nothing to register, and nothing new to keep.
-      if (navigator.onLine) {
+    let gone = false
+    let timer: ReturnType<typeof setTimeout> | undefined
+    const ask = () =>
+      keepThisPage().catch((fault) => {
+        // Without a signal there is nothing to register, and nothing new to keep.
+        if (!navigator.onLine) return
         console.warn('daybook: this window keeps no pages', fault)
-        setCan(false)
+        if (!gone) setKept((now) => (now === 'kept' ? now : 'cannot'))
+      })
+    const look = async (looks: number) => {
+      const here = await isKept().catch(() => false)
+      if (gone) return
+      if (here) {
+        setKept('kept')
+        return
       }
-    })
+      if (looks % LOOKS === 0) void ask()
+      timer = setTimeout(() => void look(looks + 1), LOOK_MS)
+    }
+    // A page that is here already is looked at for a newer version all the same.
+    void ask()
+    void look(1)
+    return () => {
+      gone = true
+      clearTimeout(timer)
+    }
   }, [])
-  return can
+  return kept
 }

@@ -1,6 +1,8 @@
 'use client'
 
+import { use } from 'react'
 import type { CardPack } from '@/lib/facts/card-pack'
+import { KeptPage } from './use-kept-page'
 import { fullName } from './words'
 
 interface Props {
@@ -10,6 +12,7 @@ interface Props {
 }
 
 export function WhoHolds({ pack, holder, onHold }: Props) {
+  const kept = use(KeptPage)
   return (
     <section className="c-sheet" aria-labelledby="who">
       <h1 id="who">Who holds this phone?</h1>
@@ -29,9 +32,12 @@ export function WhoHolds({ pack, holder, onHold }: Props) {
           </li>
         ))}
       </ul>
+      <p className="small" role="status">
+        {kept === 'kept' ? 'The card is whole on this phone: it opens and works without a signal.' : null}
+        {kept === 'keeping' ? 'The card is being put on this phone: keep the signal a moment.' : null}
+      </p>
       <p className="small">
-        The card works without a signal. Scores are kept on this phone and go to the desk by themselves. Take a paper
-        card as well: a battery can die.
+        Scores are kept on this phone and go to the desk by themselves. Take a paper card as well: a battery can die.
       </p>
     </section>
   )

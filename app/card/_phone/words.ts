@@ -3,6 +3,7 @@
 import type { CardPack } from '@/lib/facts/card-pack'
 import type { CardNow } from '@/lib/outbox/card-now'
 import type { GroupSnapshot } from '@/lib/outbox/group-book'
+import type { Kept } from './use-kept-page'
 
 /** "12.53", as on a start sheet. */
 export function clock(iso: string): string {
@@ -38,11 +39,14 @@ export function waitingSentence({ waitingScores, waitingSignatures }: GroupSnaps
   return `${parts.join(' and ')} on this phone, not yet received`
 }
 
-export function stateSentence(now: GroupSnapshot): string {
+export function stateSentence(now: GroupSnapshot, kept: Kept): string {
   if (now.waitingScores + now.waitingSignatures > 0) return waitingSentence(now)
   if (now.cards.length > 0 && now.cards.every((each) => each.state === 'taken-in')) return 'Taken in at the desk'
   if (now.lastReceivedAt) return `All received at ${clock(now.lastReceivedAt)}`
-  return now.outOfReach ? 'No signal: the card works without' : 'Ready, with a signal or without'
+  if (kept === 'kept') return now.outOfReach ? 'No signal: the card works without' : 'Ready, with a signal or without'
+  // Said only when it is true: a card that is not whole on the phone yet must not be closed in a dead spot.
+  if (now.outOfReach) return 'No signal: leave this page open'
+  return kept === 'keeping' ? 'Getting ready: keep the signal a moment' : 'Ready, while this window stays open'
 }
 
 /** What keeps the group from a finished hole: "Una to enter", "2 to enter", "1 not agreed", or nothing. */

@@ -1,9 +1,8 @@
 // The card's pages on the phone, each with everything it is made of. A page is replaced only when all the files of its
 // new version are here, so that an update in the middle of a round never leaves half of two versions.
 
-import { OUR_PAGE } from '../signals'
+import { OUR_PAGE, PAGES } from '../signals'
 
-const PAGES = 'daybook-card-pages'
 const FILES = 'daybook-card-files'
 
 const FILE = /\/_next\/static\/[^"'\\\s)<>]+/g
