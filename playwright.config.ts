@@ -9,7 +9,7 @@ export default defineConfig({
   // hand for now (docs/security.md).
   testMatch: ['browser/**/*.spec.ts', 'safety/acts-over-http.spec.ts', 'safety/content-policy.spec.ts'],
   timeout: 90_000,
-  expect: { timeout: 10_000 },
+  expect: { timeout: 20_000 },
   workers: 1,
   fullyParallel: false,
   retries: 0,
