@@ -7,7 +7,7 @@ export default defineConfig({
   testDir: 'tests',
   // After the walks of the browser: the policy of every screen, and every act over HTTP. Malformed requests are sent by
   // hand for now (docs/security.md).
-  testMatch: ['browser/**/*.spec.ts', 'safety/acts-over-http.spec.ts', 'safety/content-policy.spec.ts'],
+  testMatch: ['browser/**/*.spec.ts', 'safety/acts-over-http.spec.ts', 'safety/content-policy.spec.ts', 'safety/malformed.spec.ts'],
   timeout: 90_000,
   expect: { timeout: 20_000 },
   workers: 1,

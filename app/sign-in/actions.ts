@@ -22,7 +22,9 @@ export async function enterDesk(before: ActState, form: FormData): Promise<ActSt
   redirect(nextAddress(String(form.get('next') ?? '')))
 }
 
-export async function leaveDesk(): Promise<void> {
+/** The form is empty, and asked for: what is sent to an act without one is refused at the door. */
+export async function leaveDesk(form: FormData): Promise<void> {
+  if (!(form instanceof FormData)) return
   await keepCookies(await signOut(await headers()))
   redirect('/sign-in')
 }

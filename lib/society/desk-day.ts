@@ -24,7 +24,9 @@ export async function deskDay(
   const officer = deskOnly(actor, 'read-desk')
   if (!officer.ok) return officer
   const societySlug = await slugOfSociety(officer.value.societyId)
-  const record = societySlug === null ? null : await readDayRecord({ societySlug, daySlug })
+  // An act's address comes back from the browser: a missing one would mean any day to the database.
+  const isAddress = societySlug !== null && typeof daySlug === 'string'
+  const record = !isAddress ? null : await readDayRecord({ societySlug, daySlug })
   if (!record) return notFound('day')
   const extras = await dayExtras(reading(), record.id)
   const todayIs = today(now)

@@ -62,7 +62,8 @@ export async function memberOf(
   pageKey: string,
   headers?: Headers,
 ): Promise<Result<Extract<Actor, { kind: 'member' }>, 'no-such-page'>> {
-  const person = await personOfPageKey(pageKey)
+  // It is bound to the member's forms, and comes back from a browser: whatever stands there must be text.
+  const person = typeof pageKey === 'string' ? await personOfPageKey(pageKey) : null
   if (!person)
     return refused(
       'no-such-page',

@@ -1,7 +1,7 @@
 'use server'
 
 import { redirect } from 'next/navigation'
-import type { ActState, FormAction } from '@/app/desk/_form/act-state'
+import type { ActState } from '@/app/desk/_form/act-state'
 import { answer } from '@/app/desk/_form/answer'
 import { callDay as callDaySchema, openSeason as openSeasonSchema } from '@/lib/facts/commands'
 import { callDay } from '@/lib/society/call-day'
@@ -26,7 +26,7 @@ export async function openTheSeason(society: string, before: ActState, form: For
   )
 }
 
-export async function callTheDay(society: string, ...[before, form]: Parameters<FormAction>): Promise<ActState> {
+export async function callTheDay(society: string, before: ActState, form: FormData): Promise<ActState> {
   let called: string | null = null
   const state = await answer(
     before,

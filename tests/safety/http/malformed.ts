@@ -203,7 +203,8 @@ export function malformed(d: Dice, { targets, actions, cookies }: Ground): Malfo
   if (d.chance(0.03)) return { method, path, headers, raw: rawOf(d, path) }
   if (method === 'GET' || method === 'HEAD' || method === 'OPTIONS' || method === 'TRACE')
     return { method, path, headers }
-  if (method === 'POST' && d.chance(0.35)) return action(d, path, headers, actions)
+  if (method === 'POST' && d.chance(0.25)) return action(d, path, headers, actions)
+  if (method === 'POST' && d.chance(0.35)) return almostRight(d, targets, cookies, actions)
   headers['content-type'] = d.of(KINDS)
   return { method, path, headers, body: bodyOf(d, delivery(targets)) }
 }
@@ -286,6 +287,55 @@ function action(d: Dice, path: string, headers: Record<string, string>, actions:
   }
   headers['content-type'] = 'multipart/form-data; boundary=x'
   return { method: 'POST', path, headers, body: multipart(d, fields) }
+}
+
+/** Gets past the door and into the act: as many arguments as it takes, from somebody who is signed in, on a page of the desk. */
+function almostRight(
+  d: Dice,
+  targets: Targets,
+  cookies: readonly string[],
+  actions: readonly BuiltAction[],
+): Malformed {
+  const { id } = d.of(actions)
+  const used = (Number.parseInt(id.slice(0, 2), 16) >> 1) & 0b111111
+  const takes = [6, 5, 4, 3, 2, 1].find((place) => (used >> (6 - place)) & 1) ?? 1
+  const known = [targets.slug, targets.daySlug, targets.dayId, targets.entryId]
+  const where = { society: targets.slug, day: targets.daySlug, dayId: targets.dayId }
+  const words = VALUES.filter((value) => typeof value !== 'object' || value === null)
+  const bound = Array.from({ length: Math.max(0, takes - 2) }, (_, at) =>
+    d.chance(0.6)
+      ? d.of<unknown>(at === 0 ? [targets.slug, where] : known)
+      : d.of<unknown>([...words, where, {}, { society: -1 }]),
+  )
+  const state = d.of<unknown>([
+    { attempt: 0, refused: null, changed: [], said: null, kept: null, typed: {} },
+    {},
+    { attempt: 'x' },
+  ])
+  const args = takes === 1 ? ['$K1'] : [...bound, state, '$K1']
+  const fields: [string, string][] = [['0', JSON.stringify(args)]]
+  for (let n = d.below(7); n > 0; n--)
+    fields.unshift([
+      `_1_${d.of(['name', 'dayId', 'version', 'groups', 'course', 'email', 'cardId', 'kind', 'reason', 'then', 'hole-1', 'personId', 'indexTenths', 'was', 'seen', 'terms', 'competitions', 'file', 'password', 'duty', 'to', 'slug'])}`,
+      d.chance(0.5) ? d.of(known) : d.chance(0.5) ? String(d.of(WORDS)) : jsonText(d, where).slice(0, 3000),
+    ])
+  const page = d.of([
+    '',
+    '/members',
+    '/officers',
+    '/privacy',
+    '/book',
+    `/days/${targets.daySlug}/returns`,
+    `/days/${targets.daySlug}/draw`,
+  ])
+  return {
+    method: 'POST',
+    path: d.chance(0.8)
+      ? `/desk/${targets.slug}${page}`
+      : d.of(['/sign-in', '/card', '/desk/account', `/member/${d.of(WORDS)}`]),
+    headers: { cookie: d.of(cookies), 'next-action': id, 'content-type': 'multipart/form-data; boundary=x' },
+    body: multipart(d, fields),
+  }
 }
 
 function rawOf(d: Dice, path: string): Buffer {

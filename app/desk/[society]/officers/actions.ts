@@ -63,7 +63,9 @@ export async function handTheDutyOver(
   )
 }
 
-export async function newLink(society: string, userId: string, _before: LinkState): Promise<LinkState> {
+export async function newLink(society: string, userId: string, before: LinkState, form: FormData): Promise<LinkState> {
+  // What is sent to an act without a form is refused at the door: it is asked for, although nothing stands in it.
+  if (!(form instanceof FormData)) return before
   return withLink(
     society,
     (actor) => newOneTimeLink(actor, { userId }),
