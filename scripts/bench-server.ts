@@ -24,7 +24,8 @@ const answers = (address: string) =>
 export interface BenchServer {
   readonly base: string
   readonly port: number
-  readonly stop: () => Promise<void>
+  /** SIGTERM; the exit code, or null when it had to be killed. */
+  readonly stop: () => Promise<number | null>
   /** SIGKILL, as when the machine loses its power. */
   readonly kill: () => Promise<void>
 }
@@ -51,12 +52,13 @@ export async function benchServer(file: string, at?: number): Promise<BenchServe
     },
   )
   const stop = async () => {
-    if (server.exitCode !== null || server.signalCode !== null) return
+    if (server.exitCode !== null || server.signalCode !== null) return server.exitCode
     const gone = once(server, 'exit')
     server.kill('SIGTERM')
     const late = setTimeout(() => server.kill('SIGKILL'), 8_000)
     await gone
     clearTimeout(late)
+    return server.exitCode
   }
   const kill = async () => {
     const gone = once(server, 'exit')

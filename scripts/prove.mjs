@@ -1,5 +1,5 @@
-// The long proofs at their full size: 20,000 days a format, 2,000 rounds on a bad network, 200 deaths of the server. `npm
-// test` runs the same tests shorter, because everything together has to end while somebody waits for it.
+// The long proofs at their full size: 20,000 days a format, 2,000 rounds on a bad network, 200 deaths of the server,
+// 50,000 malformed requests. `npm test` runs the same tests shorter, because everything together has to end while somebody waits for it.
 import { spawnSync } from 'node:child_process'
 import { ensureInstalled } from './install.mjs'
 
@@ -10,4 +10,13 @@ const run = spawnSync(
   ['node_modules/vitest/vitest.mjs', 'run', 'tests/rules/reference', 'tests/faults'],
   { stdio: 'inherit', env: { ...full, ...process.env } },
 )
-process.exit(run.status ?? 1)
+// Against the built application, where the browser tests have their server.
+const built = spawnSync(process.execPath, ['scripts/build.mjs'], { stdio: 'inherit' })
+const harm =
+  built.status === 0
+    ? spawnSync(process.execPath, ['node_modules/@playwright/test/cli.js', 'test', 'tests/safety/malformed.spec.ts'], {
+        stdio: 'inherit',
+        env: { DAYBOOK_MALFORMED: '50000', ...process.env },
+      })
+    : built
+process.exit(run.status || harm.status || 0)

@@ -41,6 +41,22 @@ export function noteOutcome(outcome: string): void {
   if (seen) seen.outcome = outcome
 }
 
+const open = new Set<ServerResponse>()
+let lastAnswers = false
+
+/**
+ * Every line is hung up after the answer it waits for. A phone that goes on delivering over the same line would otherwise
+ * keep a stopping server alive for as long as it has something to say.
+ */
+export function hangUpAfterAnswers(): void {
+  lastAnswers = true
+  for (const response of open) hangUp(response)
+}
+
+function hangUp(response: ServerResponse): void {
+  if (!response.headersSent) response.shouldKeepAlive = false
+}
+
 /** Listens to Node's own announcements, so that nothing stands between a request and its answer. */
 export function logRequests(): void {
   if (kept.daybookListening) return
@@ -48,10 +64,15 @@ export function logRequests(): void {
   subscribe('http.server.request.start', (message) => {
     const { request, response } = message as { request: IncomingMessage; response: ServerResponse }
     atTheDoor(request)
+    open.add(response)
+    if (lastAnswers) hangUp(response)
     const seen: Seen = { began: performance.now() }
     kept.daybookSeen?.enterWith(seen)
     // 'close' and not 'finish': an answer that was cut off is told too.
-    response.once('close', () => tell(request, response, seen))
+    response.once('close', () => {
+      open.delete(response)
+      tell(request, response, seen)
+    })
   })
 }
 

@@ -8,7 +8,7 @@ import { settingsOfInstallation } from '@/lib/store/settings'
 import { settleBook } from '@/lib/store/stop'
 import { scheduledCopy } from './keep-copies'
 import { carryOutRetention } from './keep-privacy'
-import { logRequests } from './request-log'
+import { hangUpAfterAnswers, logRequests } from './request-log'
 
 const FIRST_LOOK = 60_000
 const NEXT_LOOK = 15 * 60_000
@@ -26,6 +26,7 @@ export function beginServing(): void {
   for (const signal of ['SIGTERM', 'SIGINT'] as const)
     process.once(signal, () => {
       nowStopping()
+      hangUpAfterAnswers()
       logEvent('stopping')
     })
   // The server has answered everything by then: Next ends the process only after the last answer.

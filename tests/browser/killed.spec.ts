@@ -1,6 +1,7 @@
 // Promise: a phone that opened its card once, before the first tee, needs no signal for the rest of the round; the browser
 // may be killed in the middle of it, twice, and everything that the card said it holds is there when it is opened again,
 // still without a signal. In the end the board has all of it, and the score command says the same of the day's file.
+// A server that is killed, or stopped, while phones deliver keeps what it has acknowledged.
 //
 // Killed means SIGKILL of the browser's own process, on a profile that stays: what a phone does when its battery is flat.
 // Without a signal means that there is no server: it is killed too, and starts again when the round is over. It is a
@@ -165,7 +166,7 @@ test('a round of four without a signal, through two deaths of the browser', asyn
   await third.context.close()
 })
 
-test('the built server, killed three times while phones deliver, has lost nothing it acknowledged', async () => {
+test('the built server, killed three times and then asked to stop while phones deliver, has lost nothing it acknowledged', async () => {
   test.setTimeout(480_000)
   const db = new Database(file, { readonly: true })
   const groups = db
@@ -183,7 +184,7 @@ test('the built server, killed three times while phones deliver, has lost nothin
   })
   db.close()
   let answered = 0
-  for (let kill = 0; kill < 3; kill++) {
+  for (let end = 0; end < 4; end++) {
     const network = new Network(server, roll, { left: 0, sigkill: true })
     network.good = true
     let over = false
@@ -196,8 +197,10 @@ test('the built server, killed three times while phones deliver, has lost nothin
     })
     const enough = answered + phones.length
     await expect.poll(() => answered, { intervals: [5], timeout: 60_000 }).toBeGreaterThan(enough)
+    // Asked to stop, it answers what it has begun, and goes by itself.
+    if (end === 3) expect(await server.stop()).toBe(128 + 15)
+    else await server.kill()
     over = true
-    await server.kill()
     await Promise.all(busy)
     const book = openedBook(file)
     const found = [...book.damage()]
