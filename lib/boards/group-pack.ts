@@ -24,6 +24,7 @@ export function groupPack(record: DayRecord, group: GroupRecord): CardPack {
     packVersion: 1,
     society: record.society.name,
     societySlug: record.society.slug,
+    ...(record.society.isDemo ? { isDemo: true as const } : {}),
     dayId: record.id,
     daySlug: record.slug,
     dayName: record.name,

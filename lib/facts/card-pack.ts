@@ -63,6 +63,8 @@ export interface CardPack {
   readonly packVersion: 1
   readonly society: string
   readonly societySlug: string
+  /** The invented society: said on the card, so that nobody takes it for a real day. */
+  readonly isDemo?: true
   readonly dayId: string
   readonly daySlug: string
   readonly dayName: string

@@ -2,6 +2,7 @@
 
 import { type FoundSociety, foundSociety as schema } from '@/lib/facts/commands'
 import { ok, type Result, refused } from '@/lib/result'
+import { societyAtDesk } from '@/lib/store/desk'
 import { insertSociety, societies, societyCount } from '@/lib/store/officers'
 import { societyBySlug } from '@/lib/store/society-settings'
 import { parseInput } from './parse-input'
@@ -27,6 +28,15 @@ export async function isBookEmpty(): Promise<boolean> {
 /** The societies of this installation, for the first page. */
 export async function societyList(): Promise<readonly { slug: string; name: string; isDemo: boolean }[]> {
   return societies()
+}
+
+/** Marked on the pages that belong to no society, where one of the installation is the invented one. */
+export async function hasDemo(): Promise<boolean> {
+  return (await societies()).some((one) => one.isDemo)
+}
+
+export async function isDemoSociety(societyId: string): Promise<boolean> {
+  return (await societyAtDesk(societyId))?.isDemo ?? false
 }
 
 /** Marked on every page. */

@@ -1,5 +1,6 @@
 'use client'
 
+import { DemoMark } from '@/app/_parts/demo-mark'
 import type { CardPack } from '@/lib/facts/card-pack'
 import { type CardNow, holesInPlay } from '@/lib/outbox/card-now'
 import type { GroupSnapshot } from '@/lib/outbox/group-book'
@@ -75,6 +76,7 @@ export function GroupSheet({ pack, now, holder }: { pack: CardPack; now: GroupSn
           {shortName(pack, holder)} holds this phone. <a href="#phone">Hand it to somebody else</a>
         </p>
         <HowKept />
+        {pack.isDemo ? <DemoMark /> : null}
         <p>
           <a className="btn" href={`/${pack.societySlug}/days/${pack.daySlug}`}>
             See the board

@@ -1,6 +1,7 @@
 'use client'
 
 import { use } from 'react'
+import { DemoMark } from '@/app/_parts/demo-mark'
 import type { CardPack } from '@/lib/facts/card-pack'
 import { KeptPage } from './use-kept-page'
 import { fullName } from './words'
@@ -39,6 +40,7 @@ export function WhoHolds({ pack, holder, onHold }: Props) {
       <p className="small">
         Scores are kept on this phone and go to the desk by themselves. Take a paper card as well: a battery can die.
       </p>
+      {pack.isDemo ? <DemoMark /> : null}
     </section>
   )
 }
