@@ -1,6 +1,7 @@
 // Lighthouse (a simulated mid-range phone on slow 4G) on the card, the board and the result page of the built application,
 // and what the card weighs and how fast it opens from the phone's own copy. Lighthouse is heavy and is not among the
-// project's packages: LIGHTHOUSE_FOLDER names a folder in which it was installed (npm i --prefix FOLDER lighthouse@12.8.2).
+// project's packages: LIGHTHOUSE_FOLDER names a folder in which it was installed (npm i --prefix FOLDER lighthouse@12.8.2);
+// the whole reports are left there.
 import { spawnSync } from 'node:child_process'
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
@@ -139,11 +140,7 @@ async function weight(base: string, card: string): Promise<Figure> {
 async function opensWithout(context: BrowserContext, base: string, card: string): Promise<Figure> {
   const page = await context.newPage()
   await page.goto(base + card)
-  await page.waitForFunction(
-    async (path) => (await (await caches.open('daybook-card-pages')).keys()).some((each) => each.url.endsWith(path)),
-    card,
-    { polling: 250 },
-  )
+  await page.getByText('The card is whole on this phone').waitFor()
   await page.getByRole('button').first().waitFor()
   await page.close()
   await context.setOffline(true)
@@ -188,7 +185,7 @@ export async function measure(): Promise<Figures> {
       return [...figures, { what: `Lighthouse left out: ${missing}`, measured: '-', target: '-', held: null }]
     }
     for (const [name, page] of Object.entries(pages))
-      figures.push(...figuresOf(name, lighthouse(installed, server.base + page, join(folder, `${name}.json`))))
+      figures.push(...figuresOf(name, lighthouse(installed, server.base + page, join(installed, `${name}.json`))))
     return figures
   } finally {
     await server.stop()
