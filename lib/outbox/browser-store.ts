@@ -151,7 +151,12 @@ function storeOn(db: IDBPDatabase<Schema>, newId: () => string): OutboxStore {
       ),
 
     pack: async (link) => (await db.get('packs', link)) ?? null,
-    keepPack: async (link, pack, at) => void (await db.put('packs', { link, pack, at })),
+    async keepPack(link, pack, at) {
+      // Written through, like the scores: a card that says it is on the phone must be there after a flat battery.
+      const tx = db.transaction('packs', 'readwrite', THROUGH)
+      await tx.store.put({ link, pack, at })
+      await tx.done
+    },
     async packs() {
       return (await db.getAll('packs')).sort((a, b) => b.pack.date.localeCompare(a.pack.date))
     },

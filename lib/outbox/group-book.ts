@@ -18,6 +18,8 @@ export interface GroupSnapshot {
   readonly link: string
   readonly pack: CardPack | null
   readonly packAt: string | null
+  /** Written down on the phone, this pack or an older one: without it the card cannot be opened again without a signal. */
+  readonly packKept: boolean
   readonly cards: readonly CardNow[]
   /** Sides about whose ball something is written: drives, a named ball. */
   readonly balls: readonly PackBall[]
@@ -65,6 +67,7 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
   let outOfReach = false
   const unkept = notKept(store, link)
   let packInPage: KeptPack | null = null
+  let olderKept = true
   let oneByOne: Promise<unknown> = Promise.resolve()
 
   async function reload(): Promise<GroupSnapshot> {
@@ -89,6 +92,7 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
       outOfReach,
       serverSays: courier.serverSays(),
       inPageOnly: unkept.facts().length,
+      packKept: packInPage === null || olderKept,
       whyNotKept: unkept.why()?.sentence ?? null,
       play: kept?.pack.play ?? null,
       playRead: (kept?.pack.play?.number ?? 0) <= (queue.playRead ?? 0),
@@ -109,6 +113,10 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
     } catch (fault) {
       console.warn('daybook: the phone would not keep the newest cards', fault)
       packInPage = { pack, at }
+      olderKept = await store.pack(link).then(
+        (older) => older !== null,
+        () => false,
+      )
     }
   }
 

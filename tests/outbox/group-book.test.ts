@@ -169,6 +169,26 @@ describe('writing', () => {
     server.pack = { ...server.pack, scoreVersion: 99, dayName: 'The newest' }
     await book.refresh()
     expect(now().pack?.dayName).toBe('The newest')
+    expect(now().packKept).toBe(true)
+  })
+
+  it('does not call a card whole that a full phone has never kept', async () => {
+    const around = phoneFor(new FakeServer(aldermossPack()))
+    let full = true
+    const { keepPack } = around.phone.store
+    Object.assign(around.phone.store, {
+      keepPack: async (...asked: Parameters<typeof keepPack>) => {
+        if (full) throw new DOMException('full', 'QuotaExceededError')
+        return keepPack(...asked)
+      },
+    })
+    const book = openGroupBook(LINK, around.phone)
+    book.start()
+    await quiet()
+    expect(book.snapshot()).toMatchObject({ pack: { dayName: 'Spring Cup' }, packKept: false })
+    full = false
+    await book.refresh()
+    expect(book.snapshot()).toMatchObject({ packKept: true })
   })
 
   it('shows a stop at once and keeps it against an answer that was on its way', async () => {

@@ -20,7 +20,9 @@ import { startTime } from './words'
 export function CardApp({ link }: { link: string }) {
   const { book, now } = useGroup(link)
   const [place, go] = usePlace()
-  const kept = useKeptPage()
+  const pageKept = useKeptPage()
+  // The page and what stands on it: one without the other opens nothing.
+  const kept = pageKept === 'kept' && now?.packKept === false ? 'cannot' : pageKept
   useNewBuild(now?.pack?.app, now?.inPageOnly === 0)
   const [refusal, refuse] = useState<string | null>(null)
   const [reading, setReading] = useState(false)

@@ -70,8 +70,8 @@ export function Notices({
         <div className="notice waits c-notice">
           <p className="sc">Needs a signal to open</p>
           <p>
-            Scores are kept on this phone, but this window can’t open the card again without a signal (a private window
-            does that). Leave it open during the round.
+            Scores are kept on this phone, but this window can’t open the card again without a signal (a full phone or a
+            private window does that). Leave it open during the round.
           </p>
         </div>
       )}
