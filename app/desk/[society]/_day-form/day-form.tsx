@@ -11,6 +11,7 @@ import type { Gender } from '@/lib/rules/day'
 import { editionFor, editionOf } from '@/lib/rules/editions/editions'
 import { CompetitionFields } from './competition-fields'
 import { draftOf, intervalAdvice, newCompetition, proposedAgain } from './drafts'
+import { FieldOfDay } from './field-of-day'
 import { stepsOn } from './tie-rules'
 
 export interface CourseChoice {
@@ -39,10 +40,14 @@ interface Props {
   readonly fixed: string | null
   /** Words on the members' pages, for divisions. */
   readonly words: readonly string[]
+  /** Playing handicaps of those entered, by competition. */
+  readonly field?: Readonly<Record<string, readonly number[]>>
   readonly children?: ReactNode
 }
 
-export function DayForm({ action, label, day, courses, expected: before, send, fixed, words, children }: Props) {
+const NOBODY = {}
+
+export function DayForm({ action, label, day, courses, expected: before, send, fixed, words, field, children }: Props) {
   const [courseId, setCourse] = useState(day.courseId || courses[0]?.id || '')
   const [date, setDate] = useState(day.date)
   const [holes, setHoles] = useState(day.holes ?? 18)
@@ -56,157 +61,165 @@ export function DayForm({ action, label, day, courses, expected: before, send, f
   const propose = (size: number, of: string) => setDrafts((now) => [...proposedAgain(now, size, of)])
 
   return (
-    <ActForm action={action} label={label} className="day-form">
-      <input type="hidden" name="seasonId" value={day.seasonId} />
-      {children}
-      <section aria-labelledby="when-h">
-        <h2 id="when-h">When and where</h2>
-        <div className="fields">
-          <Field name="name" label="Name of the day" initial={day.name} required maxLength={80} />
-          <Field
-            name="date"
-            label="Date"
-            type="date"
-            value={date}
-            onChange={(event) => {
-              setDate(event.target.value)
-              propose(expected, editionFor(event.target.value))
-            }}
-            required
-            hint={date ? `Counted under the ${editionOf(edition).title}.` : undefined}
-          />
-          <Field name="entriesCloseOn" label="Entries close on" type="date" initial={day.entriesCloseOn} />
-          <SelectField
-            name="courseId"
-            label="Course"
-            value={courseId}
-            onChange={setCourse}
-            options={courses.map((one) => ({ value: one.id, label: one.name }))}
-          />
-          <TeeSelect key={`men ${courseId} ${holes}`} course={course} holes={holes} gender="men" initial={day.teeMen} />
-          <TeeSelect
-            key={`women ${courseId} ${holes}`}
-            course={course}
-            holes={holes}
-            gender="women"
-            initial={day.teeWomen}
-          />
-        </div>
-      </section>
-      <section aria-labelledby="start-h">
-        <h2 id="start-h">The start</h2>
-        <div className="fields">
-          <SelectField
-            name="startKind"
-            label="Start"
-            value={start.kind}
-            onChange={(kind) => setStart({ ...start, kind: kind === 'shotgun' ? 'shotgun' : 'tee-times' })}
-            options={[
-              { value: 'tee-times', label: 'Tee times from the first tee' },
-              { value: 'shotgun', label: 'Shotgun: all at once, on different holes' },
-            ]}
-          />
-          <Field name="firstTee" label="First tee" type="time" initial={day.firstTee} required />
-          <Field
-            name="intervalMinutes"
-            label="Minutes between groups"
-            type="number"
-            min={5}
-            max={30}
-            value={start.minutes}
-            onChange={(event) => setStart({ ...start, minutes: Number(event.target.value) })}
-            hint={advice ?? 'Published advice: at least 8 for two-balls, 10 for threes, 11 for fours.'}
-            required
-          />
-          <SelectField
-            name="holes"
-            label="Holes"
-            value={String(holes)}
-            onChange={(chosen) => {
-              const planned = chosen === '9' ? 9 : 18
-              setHoles(planned)
-              setDrafts((now) =>
-                now.map((one) => ({ ...one, ties: { ...one.ties, steps: stepsOn(one.ties.steps, planned) } })),
-              )
-            }}
-            hint={
-              holes === 9 && course && !course.tees.some((tee) => tee.holes === 9)
-                ? `${course.name} has no nine rated by itself. Add the front or the back nine, with its rating, to its card first.`
-                : undefined
-            }
-            options={[
-              { value: '18', label: '18' },
-              { value: '9', label: '9' },
-            ]}
-          />
-          <Field
-            name="places"
-            label="Places"
-            type="number"
-            min={2}
-            max={200}
-            initial={day.places}
-            hint="Whoever enters after that waits. Empty: as many as come."
-          />
-          <Field
-            name="expected"
-            label="Players expected"
-            type="number"
-            min={0}
-            max={200}
-            value={expected}
-            onChange={(event) => {
-              setExpected(Number(event.target.value))
-              propose(Number(event.target.value), edition)
-            }}
-            hint="Allowances are proposed for this field."
-          />
-        </div>
-      </section>
-      <section aria-labelledby="comps-h">
-        <h2 id="comps-h">Competitions on the same cards</h2>
-        {fixed ? <p className="second">{fixed}</p> : null}
-        {drafts.map((draft, place) => (
-          <CompetitionFields
-            key={draft.key}
-            draft={draft}
-            place={place}
-            expected={expected}
-            edition={edition}
-            only={drafts.length === 1}
-            words={words}
-            onChange={(changed) => setDrafts(drafts.with(place, changed))}
-            onLeaveOut={() => setDrafts(drafts.filter((one) => one !== draft))}
-          />
-        ))}
+    <FieldOfDay value={field ?? NOBODY}>
+      <ActForm action={action} label={label} className="day-form">
+        <input type="hidden" name="seasonId" value={day.seasonId} />
+        {children}
+        <section aria-labelledby="when-h">
+          <h2 id="when-h">When and where</h2>
+          <div className="fields">
+            <Field name="name" label="Name of the day" initial={day.name} required maxLength={80} />
+            <Field
+              name="date"
+              label="Date"
+              type="date"
+              value={date}
+              onChange={(event) => {
+                setDate(event.target.value)
+                propose(expected, editionFor(event.target.value))
+              }}
+              required
+              hint={date ? `Counted under the ${editionOf(edition).title}.` : undefined}
+            />
+            <Field name="entriesCloseOn" label="Entries close on" type="date" initial={day.entriesCloseOn} />
+            <SelectField
+              name="courseId"
+              label="Course"
+              value={courseId}
+              onChange={setCourse}
+              options={courses.map((one) => ({ value: one.id, label: one.name }))}
+            />
+            <TeeSelect
+              key={`men ${courseId} ${holes}`}
+              course={course}
+              holes={holes}
+              gender="men"
+              initial={day.teeMen}
+            />
+            <TeeSelect
+              key={`women ${courseId} ${holes}`}
+              course={course}
+              holes={holes}
+              gender="women"
+              initial={day.teeWomen}
+            />
+          </div>
+        </section>
+        <section aria-labelledby="start-h">
+          <h2 id="start-h">The start</h2>
+          <div className="fields">
+            <SelectField
+              name="startKind"
+              label="Start"
+              value={start.kind}
+              onChange={(kind) => setStart({ ...start, kind: kind === 'shotgun' ? 'shotgun' : 'tee-times' })}
+              options={[
+                { value: 'tee-times', label: 'Tee times from the first tee' },
+                { value: 'shotgun', label: 'Shotgun: all at once, on different holes' },
+              ]}
+            />
+            <Field name="firstTee" label="First tee" type="time" initial={day.firstTee} required />
+            <Field
+              name="intervalMinutes"
+              label="Minutes between groups"
+              type="number"
+              min={5}
+              max={30}
+              value={start.minutes}
+              onChange={(event) => setStart({ ...start, minutes: Number(event.target.value) })}
+              hint={advice ?? 'Published advice: at least 8 for two-balls, 10 for threes, 11 for fours.'}
+              required
+            />
+            <SelectField
+              name="holes"
+              label="Holes"
+              value={String(holes)}
+              onChange={(chosen) => {
+                const planned = chosen === '9' ? 9 : 18
+                setHoles(planned)
+                setDrafts((now) =>
+                  now.map((one) => ({ ...one, ties: { ...one.ties, steps: stepsOn(one.ties.steps, planned) } })),
+                )
+              }}
+              hint={
+                holes === 9 && course && !course.tees.some((tee) => tee.holes === 9)
+                  ? `${course.name} has no nine rated by itself. Add the front or the back nine, with its rating, to its card first.`
+                  : undefined
+              }
+              options={[
+                { value: '18', label: '18' },
+                { value: '9', label: '9' },
+              ]}
+            />
+            <Field
+              name="places"
+              label="Places"
+              type="number"
+              min={2}
+              max={200}
+              initial={day.places}
+              hint="Whoever enters after that waits. Empty: as many as come."
+            />
+            <Field
+              name="expected"
+              label="Players expected"
+              type="number"
+              min={0}
+              max={200}
+              value={expected}
+              onChange={(event) => {
+                setExpected(Number(event.target.value))
+                propose(Number(event.target.value), edition)
+              }}
+              hint="Allowances are proposed for this field."
+            />
+          </div>
+        </section>
+        <section aria-labelledby="comps-h">
+          <h2 id="comps-h">Competitions on the same cards</h2>
+          {fixed ? <p className="second">{fixed}</p> : null}
+          {drafts.map((draft, place) => (
+            <CompetitionFields
+              key={draft.key}
+              draft={draft}
+              place={place}
+              expected={expected}
+              edition={edition}
+              only={drafts.length === 1}
+              words={words}
+              onChange={(changed) => setDrafts(drafts.with(place, changed))}
+              onLeaveOut={() => setDrafts(drafts.filter((one) => one !== draft))}
+            />
+          ))}
+          <p className="acts">
+            <button
+              type="button"
+              className="btn"
+              onClick={() => setDrafts([...drafts, newCompetition('four-ball-stableford', expected, edition)])}
+            >
+              Add a competition
+            </button>
+          </p>
+          <div className="fields of-the-day">
+            <SelectField
+              name="onePrize"
+              label="Prizes a player may take"
+              value={onePrize}
+              onChange={(rule) => setOnePrize(ONE_PRIZE.find((one) => one === rule) ?? 'by-order')}
+              hint={prizeRuleInWords(onePrize)}
+              options={[
+                { value: 'by-order', label: 'One, in the order of the lists' },
+                { value: 'by-value', label: 'One, the most valuable first' },
+                { value: 'as-many', label: 'As many as are won' },
+              ]}
+            />
+          </div>
+        </section>
         <p className="acts">
-          <button
-            type="button"
-            className="btn"
-            onClick={() => setDrafts([...drafts, newCompetition('four-ball-stableford', expected, edition)])}
-          >
-            Add a competition
-          </button>
+          <Send kind="first">{send}</Send>
         </p>
-        <div className="fields of-the-day">
-          <SelectField
-            name="onePrize"
-            label="Prizes a player may take"
-            value={onePrize}
-            onChange={(rule) => setOnePrize(ONE_PRIZE.find((one) => one === rule) ?? 'by-order')}
-            hint={prizeRuleInWords(onePrize)}
-            options={[
-              { value: 'by-order', label: 'One, in the order of the lists' },
-              { value: 'by-value', label: 'One, the most valuable first' },
-              { value: 'as-many', label: 'As many as are won' },
-            ]}
-          />
-        </div>
-      </section>
-      <p className="acts">
-        <Send kind="first">{send}</Send>
-      </p>
-    </ActForm>
+      </ActForm>
+    </FieldOfDay>
   )
 }
 

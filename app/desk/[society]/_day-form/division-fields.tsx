@@ -2,6 +2,8 @@
 
 import { useFormNow } from '@/app/desk/_form/act-form'
 import { divisionInWords } from '@/lib/boards/divisions'
+import type { Division } from '@/lib/rules/day'
+import { proposedDivisions, USUAL_SWITCHES } from '@/lib/rules/score/field-divisions'
 import { DIVISION_SETS, type DivisionDraft, divisionOf, divisionsOf, newDivision } from './more-draft'
 
 interface Props {
@@ -9,12 +11,23 @@ interface Props {
   readonly divisions: readonly DivisionDraft[]
   /** Words on the members' pages, offered while typing. */
   readonly words: readonly string[]
+  /** Playing handicaps of those entered so far. */
+  readonly field: readonly number[]
   readonly onChange: (divisions: readonly DivisionDraft[]) => void
 }
 
+const COUNT: Readonly<Record<number, string>> = { 2: 'Two', 3: 'Three' }
+
+const draftOf = ({ name, handicapFrom, handicapTo }: Division) => ({
+  name,
+  handicapFrom: handicapFrom === undefined ? '' : String(handicapFrom),
+  handicapTo: handicapTo === undefined ? '' : String(handicapTo),
+})
+
 /** Parts of the field with places of their own. Each row reads itself back; every condition that is set must hold. */
-export function DivisionFields({ at, divisions, words, onChange }: Props) {
+export function DivisionFields({ at, divisions, words, field, onChange }: Props) {
   const { refused } = useFormNow()
+  const proposed = proposedDivisions(field)
   const list = `${at}.words`
   return (
     <fieldset className="divisions">
@@ -139,6 +152,11 @@ export function DivisionFields({ at, divisions, words, onChange }: Props) {
               </button>
             ))
           : null}
+        {divisions.length === 0 && proposed.length > 0 ? (
+          <button type="button" className="btn plain" onClick={() => onChange(divisionsOf(proposed.map(draftOf)))}>
+            {COUNT[proposed.length] ?? proposed.length} of about equal size, from the {field.length} entered
+          </button>
+        ) : null}
         <button
           type="button"
           className="btn plain"
@@ -147,6 +165,11 @@ export function DivisionFields({ at, divisions, words, onChange }: Props) {
           Add a division
         </button>
       </p>
+      {divisions.length === 0 && field.length > 0 && proposed.length === 0 ? (
+        <p className="small second">
+          {field.length} are entered: one division is usual below {USUAL_SWITCHES[0]} (common practice, no source).
+        </p>
+      ) : null}
       <p className="small second">
         For seniors, juniors of the society or first-timers, mark the members with a word on their pages and name it
         here. The handicap is the playing handicap; of a side it is the sum.

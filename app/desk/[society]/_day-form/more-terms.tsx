@@ -1,6 +1,6 @@
 'use client'
 
-import { useEffect, useState } from 'react'
+import { use, useEffect, useState } from 'react'
 import { useFormNow } from '@/app/desk/_form/act-form'
 import { Field, SelectField } from '@/app/desk/_form/field'
 import { termSentences } from '@/lib/boards/terms-in-words'
@@ -11,6 +11,7 @@ import { editionOf } from '@/lib/rules/editions/editions'
 import type { Format } from '@/lib/rules/formats/format'
 import { DivisionFields } from './division-fields'
 import type { CompetitionDraft } from './drafts'
+import { FieldOfDay } from './field-of-day'
 import { type MoreDraft, type MoreField, newLot, termsOfMore } from './more-draft'
 import { TieSteps } from './tie-steps'
 
@@ -27,6 +28,7 @@ interface Props {
 export function MoreTerms({ at, draft, format, edition, words, onChange }: Props) {
   const { refused } = useFormNow()
   const { more } = draft
+  const entered = use(FieldOfDay)
   const oneBall = format.ball === 'one'
   const put = (changed: Partial<MoreDraft>) => onChange({ ...draft, more: { ...more, ...changed } })
   const said = sentencesOf(more, format)
@@ -64,6 +66,7 @@ export function MoreTerms({ at, draft, format, edition, words, onChange }: Props
             at={at}
             divisions={more.divisions}
             words={words}
+            field={format.sideSize === 1 ? (entered[draft.name] ?? []) : []}
             onChange={(divisions) => put({ divisions })}
           />
         ) : null}

@@ -6,6 +6,8 @@ import { momentOf } from '@/app/desk/_frame/moments'
 import { courseChoices } from '@/app/desk/[society]/_day-form/course-choices'
 import { DayForm } from '@/app/desk/[society]/_day-form/day-form'
 import { wordsOf } from '@/app/desk/[society]/_day-form/words'
+import type { HandicapTable } from '@/lib/boards/views'
+import { handicapTable } from '@/lib/society/freeze-handicaps'
 import { courseList } from '@/lib/society/keep-course'
 import { memberList } from '@/lib/society/keep-person'
 import { changeTheDay } from './actions'
@@ -20,6 +22,7 @@ export default async function ChangeDay({ params }: { params: Promise<{ society:
   if (!courses.ok) return <DeskRefusal answer={courses} back={at} />
   const members = await memberList(actor)
   const { record, counts, places } = desk
+  const handicaps = await handicapTable(actor, record.id)
   return (
     <DayFrame room={room} current="day">
       <div className="title">
@@ -33,6 +36,7 @@ export default async function ChangeDay({ params }: { params: Promise<{ society:
         courses={courseChoices(courses.value)}
         expected={counts.entered}
         words={members.ok ? wordsOf(members.value) : []}
+        field={handicaps.ok ? fieldOf(handicaps.value) : {}}
         send="Change the day"
         fixed={
           record.frozenAt
@@ -46,3 +50,12 @@ export default async function ChangeDay({ params }: { params: Promise<{ society:
     </DayFrame>
   )
 }
+
+/** Who is entered, by their playing handicaps in each competition. */
+const fieldOf = ({ competitions, rows }: HandicapTable) =>
+  Object.fromEntries(
+    competitions.map(({ id, name }) => [
+      name,
+      rows.flatMap((row) => row.playing.filter((one) => one.competitionId === id).map((one) => one.playingHandicap)),
+    ]),
+  )
