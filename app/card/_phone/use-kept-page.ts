@@ -21,8 +21,9 @@ export type Kept = 'keeping' | 'kept' | 'cannot'
 export const KeptPage = createContext<Kept>('keeping')
 
 const LOOK_MS = 500
-/** A signal that broke off half-way: it is tried again after so many looks. */
+/** A signal that broke off half-way, or a window that keeps nothing: after so many looks it is tried seldom. */
 const LOOKS = 20
+const SELDOM_MS = 15_000
 
 /** Has the page kept on the phone for when there is no signal, and says how far that is. */
 export function useKeptPage(): Kept {
@@ -48,8 +49,8 @@ export function useKeptPage(): Kept {
         setKept('kept')
         return
       }
-      if (looks % LOOKS === 0) void ask()
-      timer = setTimeout(() => void look(looks + 1), LOOK_MS)
+      if (looks >= LOOKS) void ask()
+      timer = setTimeout(() => void look(looks + 1), looks < LOOKS ? LOOK_MS : SELDOM_MS)
     }
     // A page that is here already is looked at for a newer version all the same.
     void ask()
