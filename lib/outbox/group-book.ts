@@ -140,6 +140,8 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
       // Two tabs look at the server: an older answer that arrives later must not take anything back.
       const older = kept && kept.pack.scoreVersion > got.pack.scoreVersion && kept.pack.dayId === got.pack.dayId
       const play = newerPlay(kept?.pack.dayId === got.pack.dayId ? kept.pack.play : null, got.pack.play)
+      // Play was stopped and resumed before this phone was opened: nothing has to be unlearned on it.
+      if (kept === null && play?.kind === 'resume') await store.setPlayRead(link, play.number)
       if (!older) await keepPack({ ...got.pack, play }, now)
       if ((await store.queue(link)).ended) await store.setEnded(link, null)
     } else if (got.kind === 'ended') {

@@ -172,6 +172,25 @@ describe('writing', () => {
     expect(now().packKept).toBe(true)
   })
 
+  it('says nothing of a stop that was over before the phone was opened, and everything of one that was not', async () => {
+    const server = new FakeServer(aldermossPack())
+    const told = {
+      number: 2,
+      kind: 'resume',
+      reason: 'the storm has passed',
+      toldAt: '2026-04-25T12:40:00.000Z',
+    } as const
+    server.pack = { ...server.pack, play: told }
+    const late = await opened(server)
+    expect(late.now()).toMatchObject({ play: told, playRead: true })
+    server.pack = { ...server.pack, scoreVersion: 60, play: { ...told, number: 3, kind: 'stop-at-once' } }
+    await late.book.refresh()
+    expect(late.now().playRead).toBe(false)
+    server.pack = { ...server.pack, scoreVersion: 61, play: { ...told, number: 4 } }
+    await late.book.refresh()
+    expect(late.now()).toMatchObject({ play: { kind: 'resume' }, playRead: false })
+  })
+
   it('does not call a card whole that a full phone has never kept', async () => {
     const around = phoneFor(new FakeServer(aldermossPack()))
     let full = true
