@@ -154,7 +154,7 @@ export function DivisionFields({ at, divisions, words, field, onChange }: Props)
           : null}
         {divisions.length === 0 && proposed.length > 0 ? (
           <button type="button" className="btn plain" onClick={() => onChange(divisionsOf(proposed.map(draftOf)))}>
-            {COUNT[proposed.length] ?? proposed.length} of about equal size, from the {field.length} entered
+            {COUNT[proposed.length] ?? proposed.length} about equal ({field.length} entered)
           </button>
         ) : null}
         <button
