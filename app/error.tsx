@@ -1,7 +1,6 @@
 'use client'
 
 import { Pin } from './_parts/device'
-import './styles/front.css'
 
 interface Fault {
   error: Error & { digest?: string }

@@ -1,12 +1,7 @@
 import type { Metadata, Viewport } from 'next'
 import { headers } from 'next/headers'
 import type { ReactNode } from 'react'
-import './styles/layers.css'
-import './styles/tokens.css'
-import './styles/base.css'
-import './styles/parts.css'
-import './styles/sheets.css'
-import './styles/print.css'
+import './styles/house.css'
 import { NONCE_HEADER } from '@/lib/facts/content-policy'
 import { LIGHT_KEPT_AS } from './_parts/light-kept'
 import { fontVariables } from './styles/fonts'
@@ -35,8 +30,16 @@ export default async function RootLayout({ children }: { children: ReactNode }) 
   return (
     <html lang="en-GB" className={fontVariables} suppressHydrationWarning>
       <head>
-        {/* biome-ignore lint/security/noDangerouslySetInnerHtml: a fixed line of our own, nothing anybody typed */}
-        <script nonce={nonce} suppressHydrationWarning dangerouslySetInnerHTML={{ __html: lightBeforePaint }} />
+        {/* A module that runs at once: unlike a plain script it keeps neither the sheets nor the rest of the page waiting. */}
+        <script
+          type="module"
+          async
+          blocking="render"
+          nonce={nonce}
+          suppressHydrationWarning
+          // biome-ignore lint/security/noDangerouslySetInnerHtml: a fixed line of our own, nothing anybody typed
+          dangerouslySetInnerHTML={{ __html: lightBeforePaint }}
+        />
       </head>
       <body>{children}</body>
     </html>

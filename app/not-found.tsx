@@ -1,6 +1,5 @@
 import Link from 'next/link'
 import { Pin } from './_parts/device'
-import './styles/front.css'
 
 /** No such page: what may be wrong with the address, and where to go from here. */
 export default function NotFound() {

@@ -6,7 +6,6 @@ import { Device } from './_parts/device'
 import { Empty } from './_parts/empty'
 import { Folio } from './_parts/folio'
 import { Ledger, LedgerRow } from './_parts/ledger'
-import './styles/front.css'
 
 /** Straight to the only society there is; otherwise the ways in. */
 export default async function Front() {

@@ -1,5 +1,4 @@
 import type { ReactNode } from 'react'
-import '../styles/board.css'
 
 interface BoardLineProps {
   place: number | null

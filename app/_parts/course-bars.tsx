@@ -1,4 +1,3 @@
-import '../styles/pictures.css'
 import { engravedBar, flagPath, groundLine, placesOnStrip } from './engraving'
 
 interface CourseBarsProps {

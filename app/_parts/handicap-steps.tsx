@@ -1,4 +1,3 @@
-import '../styles/pictures.css'
 import { type Box, placeNotes } from './place-notes'
 
 export interface HandicapPoint {

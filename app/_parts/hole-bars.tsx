@@ -1,4 +1,3 @@
-import '../styles/pictures.css'
 import { engravedBar, groundLine, placesOnStrip } from './engraving'
 
 interface HoleBarsProps {

@@ -1,4 +1,3 @@
-import '../styles/pictures.css'
 import { flagPath, hachures } from './engraving'
 
 interface HoleScaleProps {

@@ -1,5 +1,4 @@
 import type { MatchState } from '@/lib/rules/standings'
-import '../styles/pictures.css'
 import { engravedBar, groundLine, placesOnStrip } from './engraving'
 
 interface MatchStripProps {

@@ -1,5 +1,4 @@
 import type { HoleLine } from '@/lib/rules/standings'
-import '../styles/scorecard.css'
 import { DownTheCard, type ReadCard } from './scorecard-down'
 import { Nine } from './scorecard-nine'
 

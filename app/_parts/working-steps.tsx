@@ -1,6 +1,5 @@
 import type { ReactNode } from 'react'
 import type { HoleLine, WorkingStep } from '@/lib/rules/standings'
-import '../styles/working.css'
 import { Dots } from './dots'
 
 interface WorkingStepsProps {

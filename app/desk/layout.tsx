@@ -1,6 +1,5 @@
 import type { Metadata } from 'next'
 import type { ReactNode } from 'react'
-import '@/app/styles/working.css'
 import './desk.css'
 import './forms.css'
 import './draw.css'

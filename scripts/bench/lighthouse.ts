@@ -28,6 +28,8 @@ const FLAGS = [
 /** Compressed script over the framework's own smallest page of the same build. */
 const CARD_SCRIPT_KB = 60
 const OPENS_WITHIN_MS = 1000
+/** Odd, so that there is a middle one. */
+const RUNS = 3
 
 interface Pages {
   readonly card: string
@@ -68,9 +70,14 @@ interface Report {
   readonly audits: Readonly<
     Record<string, { readonly numericValue?: number; readonly score: number | null; readonly title: string }>
   >
+  readonly environment: { readonly benchmarkIndex: number }
+  readonly runtimeError?: { readonly code: string }
 }
 
-function lighthouse(folder: string, address: string, out: string): Report {
+const audit = (report: Report, of: string) => report.audits[of]?.numericValue ?? Number.NaN
+const score = (report: Report, of: string) => Math.round((report.categories[of]?.score ?? 0) * 100)
+
+function lighthouse(folder: string, address: string, out: string, how: readonly string[] = []): Report {
   const cli = join(folder, 'node_modules', 'lighthouse', 'cli', 'index.js')
   const run = spawnSync(
     process.execPath,
@@ -82,34 +89,62 @@ function lighthouse(folder: string, address: string, out: string): Report {
       `--output-path=${out}`,
       '--only-categories=performance,accessibility',
       `--chrome-flags=${FLAGS.join(' ')}`,
+      ...how,
     ],
     { encoding: 'utf8', env: { ...process.env, CHROME_PATH: CHROME }, timeout: 240_000 },
   )
-  if (run.status !== 0) throw new Error(`Lighthouse: ${run.stderr.slice(-800)}`)
-  return JSON.parse(readFileSync(out, 'utf8')) as Report
+  const report = existsSync(out) ? (JSON.parse(readFileSync(out, 'utf8')) as Report) : null
+  if (run.status === 0 && report && !report.runtimeError) return report
+  throw new Error(`Lighthouse: ${report?.runtimeError?.code ?? run.stderr.slice(-800)}`)
 }
 
-function figuresOf(name: string, report: Report): Figure[] {
-  const score = (of: string) => Math.round((report.categories[of]?.score ?? 0) * 100)
-  const audit = (of: string) => report.audits[of]?.numericValue ?? Number.NaN
+/** Now and then Lighthouse misses the start of the page and says so: such a run is made again, a bad figure never is. */
+function patiently(folder: string, address: string, out: string, how: readonly string[] = []): Report {
+  try {
+    return lighthouse(folder, address, out, how)
+  } catch (fault) {
+    if (!(fault instanceof Error) || !fault.message.includes('NO_NAVSTART')) throw fault
+    console.log(`  ${fault.message}: made again`)
+    return lighthouse(folder, address, out, how)
+  }
+}
+
+/** The middle one of several runs by the score of performance, as Lighthouse's own guide advises, and all their scores. */
+function middleRun(folder: string, name: string, address: string): { report: Report; all: readonly number[] } {
+  const runs = Array.from({ length: RUNS }, (_, at) =>
+    patiently(folder, address, join(folder, `${name}-${at + 1}.json`)),
+  )
+  runs.sort((a, b) => score(a, 'performance') - score(b, 'performance'))
+  return { report: runs[Math.floor(RUNS / 2)]!, all: runs.map((run) => score(run, 'performance')) }
+}
+
+function figuresOf(folder: string, name: string, address: string): Figure[] {
+  const { report, all } = middleRun(folder, name, address)
+  // The model above reckons from an unslowed load; here the line and the processor are slowed for real.
+  const slowed = patiently(folder, address, join(folder, `${name}-slowed.json`), ['--throttling-method=devtools'])
   const failing = Object.entries(report.audits).filter(([, one]) => one.score !== null && one.score < 0.5)
-  console.log(`  ${name}: below half: ${failing.map(([id]) => id).join(', ') || 'nothing'}`)
+  console.log(
+    `  ${name}: runs ${all.join(', ')}; machine ${Math.round(report.environment.benchmarkIndex)}; below half: ${failing.map(([id]) => id).join(', ') || 'nothing'}`,
+  )
   const figure = (what: string, measured: string, target: string, held: boolean): Figure => ({
     what: `${name}: ${what}`,
     measured,
     target,
     held,
   })
-  const [performance, accessibility] = [score('performance'), score('accessibility')]
+  const [performance, accessibility] = [score(report, 'performance'), score(report, 'accessibility')]
   const [lcp, cls, blocked] = [
-    audit('largest-contentful-paint'),
-    audit('cumulative-layout-shift'),
-    audit('total-blocking-time'),
+    audit(report, 'largest-contentful-paint'),
+    audit(report, 'cumulative-layout-shift'),
+    audit(report, 'total-blocking-time'),
   ]
+  const [seen, slowedScore] = [audit(slowed, 'largest-contentful-paint'), score(slowed, 'performance')]
   return [
-    figure('performance', String(performance), 'at least 95', performance >= 95),
+    figure(`performance, middle of ${RUNS}`, String(performance), 'at least 95', performance >= 95),
+    figure('performance, line and processor slowed for real', String(slowedScore), 'at least 95', slowedScore >= 95),
     figure('accessibility', String(accessibility), '100', accessibility === 100),
-    figure('largest paint on slow 4G', `${Math.round(lcp)} ms`, 'under 1500 ms', lcp < 1500),
+    figure('largest paint on slow 4G, reckoned', `${Math.round(lcp)} ms`, 'under 1500 ms', lcp < 1500),
+    figure('largest paint on slow 4G, seen', `${Math.round(seen)} ms`, 'under 1500 ms', seen < 1500),
     figure('layout shift', cls.toFixed(3), 'under 0.02', cls < 0.02),
     figure('longest wait of a touch (blocking time)', `${Math.round(blocked)} ms`, 'under 100 ms', blocked < 100),
   ]
@@ -184,8 +219,7 @@ export async function measure(): Promise<Figures> {
       const missing = installed ? `it is not in ${installed}` : 'LIGHTHOUSE_FOLDER is not set'
       return [...figures, { what: `Lighthouse left out: ${missing}`, measured: '-', target: '-', held: null }]
     }
-    for (const [name, page] of Object.entries(pages))
-      figures.push(...figuresOf(name, lighthouse(installed, server.base + page, join(installed, `${name}.json`))))
+    for (const [name, page] of Object.entries(pages)) figures.push(...figuresOf(installed, name, server.base + page))
     return figures
   } finally {
     await server.stop()

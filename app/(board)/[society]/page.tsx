@@ -7,7 +7,6 @@ import { countAt } from '../_board/addresses'
 import { found } from '../_board/answer'
 import { FixtureDays, nextDay, nextSentence } from '../_board/fixture-days'
 import { NothingHere } from '../_board/nothing-here'
-import '../_styles/day.css'
 import '../_styles/fixtures.css'
 
 interface Props {

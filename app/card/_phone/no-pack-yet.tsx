@@ -39,6 +39,10 @@ export function NoPackYet({ now, retry }: { now: GroupSnapshot | null; retry: ()
     <section className="c-sheet" aria-busy="true">
       <p className="sc second">The card</p>
       <h1>Opening the card</h1>
+      {/* In the page itself, so that somebody with one bar of signal has it to read while the scripts travel. */}
+      <p>
+        Scores are kept on this phone and go to the desk by themselves. Take a paper card as well: a battery can die.
+      </p>
       <noscript>
         <p>The card needs scripts, which this browser has switched off. Please use the paper card.</p>
       </noscript>

@@ -7,7 +7,6 @@ import { found } from '../../_board/answer'
 import { HowWeCount } from '../../_board/how-we-count'
 import { NothingHere } from '../../_board/nothing-here'
 import '../../_styles/count.css'
-import '../../_styles/day.css'
 
 interface Props {
   params: Promise<{ society: string }>

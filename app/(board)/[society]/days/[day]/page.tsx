@@ -12,8 +12,6 @@ import { PlayNotice } from '../../../_board/play-notice'
 import { headOf, screenBoard, viewOf } from '../../../_board/screen-board'
 import { longDate } from '../../../_board/words'
 import '../../../_styles/board.css'
-import '../../../_styles/day.css'
-import '../../../_styles/views.css'
 
 interface Props {
   params: Promise<{ society: string; day: string }>

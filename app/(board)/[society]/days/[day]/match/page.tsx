@@ -10,7 +10,6 @@ import { NothingHere } from '../../../../_board/nothing-here'
 import { PageFrame } from '../../../../_board/page-frame'
 import { playersOf } from '../../../../_board/players-of'
 import { headOf } from '../../../../_board/screen-board'
-import '../../../../_styles/day.css'
 import '../../../../_styles/match.css'
 
 interface Props {

@@ -6,7 +6,6 @@ import { resultSheet } from '@/lib/society/read-board'
 import { found } from '../../../../_board/answer'
 import { NothingHere } from '../../../../_board/nothing-here'
 import { ResultScreen } from '../../../../_board/result-screen'
-import '../../../../_styles/day.css'
 import '../../../../_styles/result.css'
 
 interface Props {

@@ -10,7 +10,6 @@ import { PageFrame } from '../../../../_board/page-frame'
 import { headOf } from '../../../../_board/screen-board'
 import { StartSheetPage } from '../../../../_board/start-sheet-page'
 import { longDate } from '../../../../_board/words'
-import '../../../../_styles/day.css'
 import '../../../../_styles/start.css'
 
 interface Props {

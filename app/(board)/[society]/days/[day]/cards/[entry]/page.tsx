@@ -6,9 +6,8 @@ import { PageFrame } from '../../../../../_board/page-frame'
 import { CardReadAs } from '../../../../../_board/read-card-as'
 import { WholeCard } from '../../../../../_board/whole-card'
 import { WorkingPage } from '../../../../../_board/working-page'
+import '../../../../../_styles/board.css'
 import '../../../../../_styles/card.css'
-import '../../../../../_styles/day.css'
-import '../../../../../_styles/views.css'
 
 interface Props {
   params: Promise<{ society: string; day: string; entry: string }>
