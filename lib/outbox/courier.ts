@@ -42,11 +42,19 @@ export function createCourier(link: string, phone: Phone, happenings: Happenings
     try {
       do {
         again = false
-        await once()
+        await once().catch(stumble)
       } while (again && !over)
     } finally {
       running = false
     }
+  }
+
+  /** The phone's own storage gave way: what was answered is asked again, and gets the same answer. */
+  function stumble(fault: unknown): void {
+    console.warn('daybook: sending stopped at this phone’s storage', fault)
+    failures++
+    wait(waitSeconds(failures, phone.chance()) * 1000)
+    happenings.stopped()
   }
 
   async function once(): Promise<void> {

@@ -29,7 +29,17 @@ export function notKept(store: OutboxStore, link: string): NotKept {
   let held: Held[] = []
   let why: Refused<StorageRefusal> | null = null
 
-  async function tryAgain(): Promise<boolean> {
+  // The look at the server and the next touch may both come upon room: one of them writes, or the first held would be
+  // written twice and the second struck off unwritten.
+  let trying: Promise<boolean> | null = null
+  function tryAgain(): Promise<boolean> {
+    trying ??= writeHeld().finally(() => {
+      trying = null
+    })
+    return trying
+  }
+
+  async function writeHeld(): Promise<boolean> {
     let some = false
     for (let first = held[0]; first; first = held[0]) {
       const kept = await store.keep(link, first.what, first.writtenAt)

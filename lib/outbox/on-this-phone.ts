@@ -7,6 +7,7 @@ import { memoryStore } from './memory-store'
 import type { Phone } from './phone'
 import { address, fetchPack, postDelivery } from './post'
 import { CHANNEL, SYNC_TAG } from './signals'
+import { steadyStore } from './steady-store'
 import type { OutboxStore } from './store'
 
 export const newId = () => crypto.randomUUID()
@@ -14,7 +15,7 @@ export const newId = () => crypto.randomUUID()
 /** A browser that keeps nothing still scores while its page is open; the store says so, and the screen with it. */
 async function openStore(): Promise<OutboxStore> {
   try {
-    return await browserStore(newId)
+    return steadyStore(await browserStore(newId), newId)
   } catch (fault) {
     console.warn('daybook: this browser keeps nothing', fault)
     return memoryStore(newId)

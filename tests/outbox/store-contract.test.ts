@@ -1,4 +1,4 @@
-// One contract, held by both stores: memory, and the browser's database (a stand-in of it here).
+// One contract, held by every store: memory, the browser's database (a stand-in of it here), and a steady one over either.
 // Promise: a number is taken once, a kept fact stays until the server has answered it, and nothing crosses links.
 
 import 'fake-indexeddb/auto'
@@ -7,6 +7,7 @@ import { afterAll, describe, expect, it } from 'vitest'
 import { browserStore, forgetBrowserStore } from '@/lib/outbox/browser-store'
 import type { FactDraft } from '@/lib/outbox/kept-fact'
 import { memoryStore } from '@/lib/outbox/memory-store'
+import { steadyStore } from '@/lib/outbox/steady-store'
 import type { OutboxStore } from '@/lib/outbox/store'
 import { aldermossPack } from './aldermoss-four'
 
@@ -32,6 +33,7 @@ const stores: readonly [string, () => Promise<OutboxStore>][] = [
       return browserStore(randomUUID, name)
     },
   ],
+  ['memory that may give way', async () => steadyStore(memoryStore(randomUUID), randomUUID)],
 ]
 
 afterAll(async () => {
