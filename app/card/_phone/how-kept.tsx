@@ -14,7 +14,7 @@ export function HowKept() {
     <p className="small">
       {promised
         ? 'This browser has promised to keep the card until you remove it.'
-        : 'This browser keeps the card, but may clear it when the phone runs out of room. Keep a paper card as well, and put the card on the home screen.'}
+        : 'This browser keeps the card, but may clear it when the phone runs out of room, and a private window forgets it when it is closed. Keep a paper card as well, and put the card on the home screen.'}
     </p>
   )
 }

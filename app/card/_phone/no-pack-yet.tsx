@@ -41,7 +41,8 @@ export function NoPackYet({ now, retry }: { now: GroupSnapshot | null; retry: ()
       <h1>Opening the card</h1>
       {/* In the page itself, so that somebody with one bar of signal has it to read while the scripts travel. */}
       <p>
-        Scores are kept on this phone and go to the desk by themselves. Take a paper card as well: a battery can die.
+        Scores are kept on this phone and go to the desk by themselves. Take a paper card as well: a battery can die,
+        and a private window keeps nothing once it is closed.
       </p>
       <noscript>
         <p>The card needs scripts, which this browser has switched off. Please use the paper card.</p>

@@ -38,7 +38,8 @@ export function WhoHolds({ pack, holder, onHold }: Props) {
         {kept === 'keeping' ? 'The card is being put on this phone: keep the signal a moment.' : null}
       </p>
       <p className="small">
-        Scores are kept on this phone and go to the desk by themselves. Take a paper card as well: a battery can die.
+        Scores are kept on this phone and go to the desk by themselves. Take a paper card as well: a battery can die,
+        and a private window keeps nothing once it is closed.
       </p>
       {pack.isDemo ? <DemoMark /> : null}
     </section>
