@@ -1,6 +1,7 @@
 'use client'
 
 import type { GroupSnapshot } from '@/lib/outbox/group-book'
+import { HOW_SCORES_GO } from './words'
 
 /** Before the first pack is on the phone: opening, no signal, or a link that leads nowhere. */
 export function NoPackYet({ now, retry }: { now: GroupSnapshot | null; retry: () => void }) {
@@ -40,10 +41,7 @@ export function NoPackYet({ now, retry }: { now: GroupSnapshot | null; retry: ()
       <p className="sc second">The card</p>
       <h1>Opening the card</h1>
       {/* In the page itself, so that somebody with one bar of signal has it to read while the scripts travel. */}
-      <p>
-        Scores are kept on this phone and go to the desk by themselves. Take a paper card as well: a battery can die,
-        and a private window keeps nothing once it is closed.
-      </p>
+      <p>{HOW_SCORES_GO}</p>
       <noscript>
         <p>The card needs scripts, which this browser has switched off. Please use the paper card.</p>
       </noscript>

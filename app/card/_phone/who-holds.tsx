@@ -4,7 +4,7 @@ import { use } from 'react'
 import { DemoMark } from '@/app/_parts/demo-mark'
 import type { CardPack } from '@/lib/facts/card-pack'
 import { KeptPage } from './use-kept-page'
-import { fullName } from './words'
+import { fullName, HOW_SCORES_GO } from './words'
 
 interface Props {
   readonly pack: CardPack
@@ -37,10 +37,7 @@ export function WhoHolds({ pack, holder, onHold }: Props) {
         {kept === 'kept' ? 'The card is whole on this phone: it opens and works without a signal.' : null}
         {kept === 'keeping' ? 'The card is being put on this phone: keep the signal a moment.' : null}
       </p>
-      <p className="small">
-        Scores are kept on this phone and go to the desk by themselves. Take a paper card as well: a battery can die,
-        and a private window keeps nothing once it is closed.
-      </p>
+      <p className="small">{HOW_SCORES_GO}</p>
       {pack.isDemo ? <DemoMark /> : null}
     </section>
   )

@@ -75,3 +75,7 @@ export function placeWords(pack: CardPack, entryId: string, at: string | null, f
   if (!found || !pack.position) return ''
   return `${first} ${found.place}${found.tied ? ' equal' : ''} of ${pack.position.of}${at ? `, as at ${clock(at)}` : ''}`
 }
+
+/** Read while the card opens, and again by whoever is asked who holds the phone. */
+export const HOW_SCORES_GO =
+  'Scores are kept on this phone and go to the desk by themselves. Take a paper card as well: a battery can die, and a private window keeps nothing once it is closed.'
