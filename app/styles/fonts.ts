@@ -1,12 +1,12 @@
 import localFont from 'next/font/local'
 
-// Three files a family: the letters of our screens and of most names (cut from the packages' faces by faces/cut.sh, whose
+// Three files a family: the letters of our screens and of most names (cut from the packages' faces by _faces/cut.sh, whose
 // list of signs is the first range), the other letters of western Europe, and the rest of Latin. The last two travel only
 // when a name needs them. The italic is a family of its own, since the card does without it: set it by --slant, never by
 // --serif. Written out for each because the font loader reads literals only.
 
 const serif = localFont({
-  src: './faces/newsreader.woff2',
+  src: './_faces/newsreader.woff2',
   weight: '400 700',
   display: 'swap',
   variable: '--serif-latin',
@@ -52,7 +52,7 @@ const serifExtended = localFont({
 })
 
 const slant = localFont({
-  src: './faces/newsreader-italic.woff2',
+  src: './_faces/newsreader-italic.woff2',
   weight: '400 500',
   style: 'italic',
   display: 'swap',
@@ -102,7 +102,7 @@ const slantExtended = localFont({
 })
 
 const text = localFont({
-  src: './faces/atkinson-hyperlegible-next.woff2',
+  src: './_faces/atkinson-hyperlegible-next.woff2',
   weight: '400 700',
   display: 'swap',
   variable: '--text-latin',
