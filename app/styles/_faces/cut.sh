@@ -11,8 +11,8 @@ signs="$signs,U+2013,U+2014,U+2018,U+2019,U+201C,U+201D,U+2022,U+2026,U+20AC,U+2
 lighter="$(mktemp -d)"
 trap 'rm -rf "$lighter"' EXIT
 cut_one() { # file in the packages, name here, weight or range of weights
-  fonttools varLib.instancer "$packages/$1" "wght=$3" -o "$lighter/$2.ttf" -q
-  pyftsubset "$lighter/$2.ttf" --unicodes="$signs" --layout-features=kern,liga,lnum,tnum,pnum --no-hinting \
+  fonttools varLib.instancer "$packages/$1" "wght=$3" --no-recalc-timestamp -o "$lighter/$2.ttf" -q
+  pyftsubset "$lighter/$2.ttf" --unicodes="$signs" --layout-features=kern,liga,lnum,tnum,pnum --no-hinting --no-recalc-timestamp \
     --flavor=woff2 --output-file="$here/$2.woff2"
 }
 cut_one newsreader/files/newsreader-latin-wght-normal.woff2 newsreader 400:700
