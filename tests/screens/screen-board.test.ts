@@ -161,6 +161,23 @@ describe('the screen in the bar', () => {
     expect(barPages({ ...board, cardsIn: 20 })[1]!.foot).toBe('Every card is in.')
   })
 
+  it('gives each side of a match a line of its own, the winner first', () => {
+    const board = shown()
+    const match = { id: 'm', a: 'a', b: 'b', strokesA: 0, strokesB: 0, holes: [], strokes: {} }
+    const linesOf = (winner: string | null, finished: boolean, result: string) => {
+      const competition = { ...board.competition, names: { a: 'Oxenhay and Fairclose', b: 'Delahinch and Wetherlow' } }
+      const [turn] = barTurns([{ ...board, competition, matches: [{ ...match, winner, finished, result }] }])
+      return turn?.shown.kind === 'lines'
+        ? turn.shown.lines.map(({ name, below, figure }) => [name, below, figure])
+        : []
+    }
+    expect(linesOf('b', true, '2&1')).toEqual([['Delahinch and Wetherlow', 'beat Oxenhay and Fairclose', '2&1']])
+    expect(linesOf('b', true, 'conceded')[0]).toContain('by concession')
+    expect(linesOf(null, true, 'halved')).toEqual([
+      ['Oxenhay and Fairclose', 'against Delahinch and Wetherlow', 'halved'],
+    ])
+  })
+
   it('goes through every competition and the groups, and says how old its figures are', () => {
     const [first, second] = [shown(), shown()]
     const pairs = { ...second, competition: { ...second.competition, id: 'other', name: 'Pairs' } }

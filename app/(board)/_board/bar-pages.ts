@@ -2,6 +2,7 @@
 // each with its divisions, then where the groups are.
 
 import { inWords, ordinal } from '@/lib/boards/in-words'
+import { wonHow } from '@/lib/boards/match-ending-words'
 import { inDivision, type ScreenBoard, type ScreenRow } from './screen-board'
 import { teeTime } from './words'
 
@@ -21,6 +22,8 @@ export interface BarLine {
   readonly key: string
   readonly lead: string
   readonly name: string
+  /** The other side of a match, on a line of its own: two sides of two do not fit one. */
+  readonly below?: string
   readonly figure: string
 }
 
@@ -96,14 +99,17 @@ function rowTurns(board: ScreenBoard, title: string, sentence: string): BarTurn[
 
 function matchTurns(board: ScreenBoard): BarTurn[] {
   const { name, names } = board.competition
-  const lines = board.matches.map(
-    ({ id, a, b, result }, at): BarLine => ({
+  const lines = board.matches.map(({ id, a, b, winner, finished, result }, at): BarLine => {
+    const won = finished && winner !== null
+    const [first, second] = won && winner === b ? [b, a] : [a, b]
+    return {
       key: id,
       lead: String(at + 1),
-      name: `${names[a] ?? a} against ${names[b] ?? b}`,
-      figure: result,
-    }),
-  )
+      name: names[first] ?? first,
+      below: `${won ? 'beat' : 'against'} ${names[second] ?? second}`,
+      figure: won ? wonHow(result) : result,
+    }
+  })
   return cut(lines).map((page) => ({
     title: name,
     board,

@@ -101,7 +101,10 @@ function Lines({ shown }: { shown: Extract<BarTurn['shown'], { kind: 'lines' }> 
         {shown.lines.map((line) => (
           <tr key={line.key}>
             <td className="lead-col fig">{line.lead}</td>
-            <th scope="row">{line.name}</th>
+            <th scope="row">
+              {line.name}
+              {line.below ? <span className="bar-below">{line.below}</span> : null}
+            </th>
             <td className="num bar-where">{line.figure}</td>
           </tr>
         ))}
