@@ -18,3 +18,7 @@ export const timeOf = (at: Date | string) =>
 /** "Thu 23 Apr, 5.40 pm" */
 export const momentOf = (at: Date | string) =>
   `${written(at, { weekday: 'short', day: 'numeric', month: 'short' }).replace(',', '').replace('Sept', 'Sep')}, ${timeOf(at)}`
+
+/** "Monday 9 November 2026" */
+export const dayOf = (at: Date | string) =>
+  written(at, { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' }).replace(',', '')

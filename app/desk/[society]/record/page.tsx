@@ -1,18 +1,21 @@
 import Link from 'next/link'
 import { Empty } from '@/app/_parts/empty'
 import { DeskFrame, DeskRefusal, societyTabs } from '@/app/desk/_frame/desk-frame'
-import { momentOf } from '@/app/desk/_frame/moments'
+import { dayOf } from '@/app/desk/_frame/moments'
 import { officerOr } from '@/app/desk/_frame/officer'
 import { AREAS_IN_WORDS } from '@/lib/boards/record-of-acts'
 import { deskHome } from '@/lib/society/desk-day'
 import { readRecord } from '@/lib/society/read-record'
-import { RecordTable } from './record-table'
+import { daysOfRecord } from './days-of-record'
+import { RecordDay } from './record-day'
 import './record.css'
 
 interface Props {
   readonly params: Promise<{ society: string }>
   readonly searchParams: Promise<Record<string, string | string[]>>
 }
+
+const CHOICES = ['area', 'act', 'who', 'subject', 'since', 'until'] as const
 
 export default async function RecordOfActs({ params, searchParams }: Props) {
   const { society } = await params
@@ -26,9 +29,7 @@ export default async function RecordOfActs({ params, searchParams }: Props) {
   const { lines, older, people, acts } = record.value
   const one = (name: string) => (typeof asked[name] === 'string' ? asked[name] : '')
   const address = (path: string, more: Readonly<Record<string, string>> = {}) => {
-    const kept = ['area', 'act', 'who', 'subject', 'since', 'until'].flatMap((name) =>
-      one(name) ? [[name, one(name)] as [string, string]] : [],
-    )
+    const kept = CHOICES.flatMap((name) => (one(name) ? [[name, one(name)] as [string, string]] : []))
     const query = new URLSearchParams([...kept, ...Object.entries(more)]).toString()
     return query ? `${path}?${query}` : path
   }
@@ -45,7 +46,7 @@ export default async function RecordOfActs({ params, searchParams }: Props) {
           <h1>Record of acts</h1>
           <p className="lead">
             Who did what, when, from which network, before and after. Lines are only ever added: nobody can change one
-            here.
+            here. Press a day to open or fold it.
           </p>
         </div>
         <p className="acts">
@@ -54,35 +55,38 @@ export default async function RecordOfActs({ params, searchParams }: Props) {
           </a>
         </p>
       </div>
-      <form className="record-ask" aria-label="Choose from the record">
-        <Choose name="area" label="Area" now={one('area')} options={Object.entries(AREAS_IN_WORDS)} />
-        <Choose name="act" label="Act" now={one('act')} options={acts.map((line) => [line.act, line.did])} />
-        <Choose name="who" label="Who" now={one('who')} options={people.map((name) => [name, name])} />
-        <div className="field">
-          <label htmlFor="record-subject">To what</label>
-          <input id="record-subject" name="subject" defaultValue={one('subject')} maxLength={80} />
-        </div>
-        <div className="field">
-          <label htmlFor="record-since">From</label>
-          <input id="record-since" name="since" type="date" defaultValue={one('since')} />
-        </div>
-        <div className="field">
-          <label htmlFor="record-until">Until</label>
-          <input id="record-until" name="until" type="date" defaultValue={one('until')} />
-        </div>
-        <p className="acts">
-          <button type="submit" className="btn">
-            Show these
-          </button>
-          <Link href={at}>Show all</Link>
-        </p>
-      </form>
+      <details className="rule-all record-choose" open={CHOICES.some(one)}>
+        <summary>Choose from the record</summary>
+        <form className="record-ask" aria-label="Choose from the record">
+          <Choose name="area" label="Area" now={one('area')} options={Object.entries(AREAS_IN_WORDS)} />
+          <Choose name="act" label="Act" now={one('act')} options={acts.map((line) => [line.act, line.did])} />
+          <Choose name="who" label="Who" now={one('who')} options={people.map((name) => [name, name])} />
+          <div className="field">
+            <label htmlFor="record-subject">To what</label>
+            <input id="record-subject" name="subject" defaultValue={one('subject')} maxLength={80} />
+          </div>
+          <div className="field">
+            <label htmlFor="record-since">From</label>
+            <input id="record-since" name="since" type="date" defaultValue={one('since')} />
+          </div>
+          <div className="field">
+            <label htmlFor="record-until">Until</label>
+            <input id="record-until" name="until" type="date" defaultValue={one('until')} />
+          </div>
+          <p className="acts">
+            <button type="submit" className="btn">
+              Show these
+            </button>
+            <Link href={at}>Show all</Link>
+          </p>
+        </form>
+      </details>
       {lines.length === 0 ? (
         <Empty first="Nothing stands here.">No act in the record fits what you chose.</Empty>
       ) : (
-        <RecordTable lines={lines.map((line) => ({ ...line, when: momentOf(line.at), year: line.at.slice(0, 4) }))} />
+        daysOfRecord(lines, dayOf).map((day) => <RecordDay key={day.day} day={day} />)
       )}
-      <p className="acts">
+      <p className="acts after">
         {one('olderThan') ? <Link href={address(at)}>To the newest</Link> : null}
         {older === null ? null : <Link href={address(at, { olderThan: String(older) })}>Older acts</Link>}
       </p>
