@@ -15,6 +15,7 @@ import {
 } from '@tanstack/react-table'
 import Link from 'next/link'
 import { useMemo, useState } from 'react'
+import { FindField, SortHead } from '@/app/desk/_form/searched-table'
 import { plainDate } from '@/app/desk/_frame/words'
 import type { MemberRow } from '@/lib/boards/desk-views'
 
@@ -91,37 +92,23 @@ export function MemberTable({ members, at }: { readonly members: readonly Member
   const rows = table.getRowModel().rows
   return (
     <>
-      <div className="field list-find">
-        <label htmlFor="find-member">Find a member</label>
-        <input
-          id="find-member"
-          type="search"
-          autoComplete="off"
-          onChange={(event) => table.setGlobalFilter(event.target.value)}
-        />
-      </div>
+      <FindField id="find-member" label="Find a member" onFind={table.setGlobalFilter} />
       <div className="scroll" role="group" aria-label="Members">
         <table className="desk-table members">
           <caption className="unseen">Members and known guests</caption>
           <thead>
             {table.getHeaderGroups().map((group) => (
               <tr key={group.id}>
-                {group.headers.map((header) => {
-                  const sorted = header.column.getIsSorted()
-                  return (
-                    <th
-                      key={header.id}
-                      scope="col"
-                      className={isNumber(header.id) ? 'num' : FOLDED.includes(header.id) ? 'folds' : undefined}
-                      aria-sort={sorted === 'asc' ? 'ascending' : sorted === 'desc' ? 'descending' : 'none'}
-                    >
-                      <button type="button" className="sorts" onClick={header.column.getToggleSortingHandler()}>
-                        <table.FlexRender header={header} />
-                        <span aria-hidden="true">{sorted === 'asc' ? ' ↑' : sorted === 'desc' ? ' ↓' : ''}</span>
-                      </button>
-                    </th>
-                  )
-                })}
+                {group.headers.map((header) => (
+                  <SortHead
+                    key={header.id}
+                    className={isNumber(header.id) ? 'num' : FOLDED.includes(header.id) ? 'folds' : undefined}
+                    sorted={header.column.getIsSorted()}
+                    onSort={header.column.getToggleSortingHandler()}
+                  >
+                    <table.FlexRender header={header} />
+                  </SortHead>
+                ))}
               </tr>
             ))}
           </thead>

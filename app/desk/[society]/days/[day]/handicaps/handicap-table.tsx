@@ -15,6 +15,7 @@ import {
 } from '@tanstack/react-table'
 import { useMemo } from 'react'
 import { Opens } from '@/app/_parts/opens'
+import { FindField, SortHead } from '@/app/desk/_form/searched-table'
 import { strokesFigure } from '@/lib/boards/figure'
 import type { HandicapTable as Table } from '@/lib/boards/views'
 
@@ -49,6 +50,9 @@ export function HandicapTable({ table: view, rows, open }: Props) {
             <>
               {row.original.name}
               {row.original.note ? <span className="second small"> {row.original.note}</span> : null}
+              <span className="under second small on-phone">
+                {row.original.index}, {row.original.source}, {row.original.tee}
+              </span>
             </>
           ),
         }),
@@ -101,37 +105,23 @@ export function HandicapTable({ table: view, rows, open }: Props) {
   const table = useTable({ features, columns, data, enableSortingRemoval: false, globalFilterFn: 'includesString' })
   return (
     <>
-      <div className="field list-find">
-        <label htmlFor="find-player">Find a player</label>
-        <input
-          id="find-player"
-          type="search"
-          autoComplete="off"
-          onChange={(event) => table.setGlobalFilter(event.target.value)}
-        />
-      </div>
+      <FindField id="find-player" label="Find a player" onFind={table.setGlobalFilter} />
       <div className="scroll" role="group" aria-label="Handicaps">
         <table className="desk-table handicaps">
           <caption className="unseen">Figure, course handicap and playing handicap of every player entered</caption>
           <thead>
             {table.getHeaderGroups().map((group) => (
               <tr key={group.id}>
-                {group.headers.map((header, place) => {
-                  const sorted = header.column.getIsSorted()
-                  return (
-                    <th
-                      key={header.id}
-                      scope="col"
-                      className={place < 3 ? undefined : 'num'}
-                      aria-sort={sorted === 'asc' ? 'ascending' : sorted === 'desc' ? 'descending' : 'none'}
-                    >
-                      <button type="button" className="sorts" onClick={header.column.getToggleSortingHandler()}>
-                        <table.FlexRender header={header} />
-                        <span aria-hidden="true">{sorted === 'asc' ? ' ↑' : sorted === 'desc' ? ' ↓' : ''}</span>
-                      </button>
-                    </th>
-                  )
-                })}
+                {group.headers.map((header, place) => (
+                  <SortHead
+                    key={header.id}
+                    className={classAt(place)}
+                    sorted={header.column.getIsSorted()}
+                    onSort={header.column.getToggleSortingHandler()}
+                  >
+                    <table.FlexRender header={header} />
+                  </SortHead>
+                ))}
               </tr>
             ))}
           </thead>
@@ -144,7 +134,7 @@ export function HandicapTable({ table: view, rows, open }: Props) {
                       <table.FlexRender cell={cell} />
                     </th>
                   ) : (
-                    <td key={cell.id} className={place < 3 ? undefined : 'num'}>
+                    <td key={cell.id} className={classAt(place)}>
                       <table.FlexRender cell={cell} />
                     </td>
                   ),
@@ -157,6 +147,9 @@ export function HandicapTable({ table: view, rows, open }: Props) {
     </>
   )
 }
+
+/** The name, then tees, where the figure is from and the figure, which stand under the name on a phone; then handicaps. */
+const classAt = (place: number) => (place === 0 ? undefined : place < 3 ? 'folds' : place === 3 ? 'num folds' : 'num')
 
 const playingIn = (row: Row, competitionId: string) =>
   row.playing.find((one) => one.competitionId === competitionId)?.playingHandicap ?? null
