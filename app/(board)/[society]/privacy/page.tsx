@@ -29,7 +29,7 @@ export default async function Notice({ params }: Props) {
   const { societyName, societySlug, settings } = notice
   const { retention, leaversShownAs, juniorsShownAs, privacyContact, noticeMore } = settings
   return (
-    <div className="page">
+    <div className="page words">
       <RunningHead society={societyName} href={`/${societySlug}`} place="Privacy" />
       <main id="main">
         <div className="title">
