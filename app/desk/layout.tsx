@@ -2,6 +2,7 @@ import type { Metadata } from 'next'
 import type { ReactNode } from 'react'
 import './desk.css'
 import './forms.css'
+import './lists.css'
 import './draw.css'
 import './returns.css'
 
