@@ -10,6 +10,7 @@ import type { Standing, WorkingStep } from '@/lib/rules/standings'
 import { holeWorking } from '@/lib/rules/working/hole-working'
 import { tieWorking, totalWorking } from '@/lib/rules/working/total-working'
 import { dayHead } from './board'
+import type { CardWorking } from './card-views'
 import type { CurrentCard } from './current-card'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { type Names, namesOf } from './entrant-names'
@@ -17,7 +18,6 @@ import { capital, dateInWords, listed, scoreInWords, scoreLong, scoreShort, time
 import { writerName } from './returns'
 import { holesOfDay } from './row-extras'
 import { tieSentence } from './tie-sentences'
-import type { CardWorking } from './views'
 
 interface Asked {
   readonly record: DayRecord

@@ -10,11 +10,11 @@ import type { HoleLine, MatchResult } from '@/lib/rules/standings'
 import { strokesOnHoles } from '@/lib/rules/strokes/strokes-on-holes'
 import { matchWorking } from '@/lib/rules/working/match-working'
 import { dayHead } from './board'
+import type { MatchSheet, MatchSide } from './card-views'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { type Names, namesOf } from './entrant-names'
 import { listed } from './in-words'
 import { wonHow } from './match-ending-words'
-import type { MatchSheet, MatchSide } from './views'
 
 /** Two cards, or four as a four-ball; null when somebody does not play in the day or is asked for twice. */
 export function matchSheetOf(record: DayRecord, a: CardsOfSide, b: CardsOfSide): MatchSheet | null {

@@ -4,12 +4,13 @@ import type { DayRecord } from '@/lib/facts/day-record'
 import { scoreDay } from '@/lib/rules/score-day'
 import { competitionBoard, dayHead } from './board'
 import { formatsToReadAs } from './card-read-as'
+import type { PlayerCard } from './card-views'
 import { chanceInFull } from './chances'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { namesOf } from './entrant-names'
 import { ownReading } from './own-handicaps'
 import { publicRulings } from './result-sheet'
-import type { CompetitionBoard, PlayerCard } from './views'
+import type { CompetitionBoard } from './views'
 
 /** Null when nobody of that id plays in the day. */
 export function playerCardOf(record: DayRecord, entryId: string): PlayerCard | null {

@@ -2,10 +2,10 @@
 
 import 'server-only'
 import { type CardRead, cardReadAs } from '@/lib/boards/card-read-as'
+import type { CardWorking, MatchSheet, PlayerCard } from '@/lib/boards/card-views'
 import { cardWorkingOf } from '@/lib/boards/card-working'
 import { matchSheetOf } from '@/lib/boards/match-sheet'
 import { playerCardOf } from '@/lib/boards/player-card'
-import type { CardWorking, MatchSheet, PlayerCard } from '@/lib/boards/views'
 import type { DayRecord } from '@/lib/facts/day-record'
 import { ok, type Refused, type Result, refused } from '@/lib/result'
 import { zoneOfInstallation } from '@/lib/store/settings'

@@ -1,6 +1,6 @@
 // From one hole's working to the next one's, and to the total's.
 
-import type { CardWorking } from '@/lib/boards/views'
+import type { CardWorking } from '@/lib/boards/card-views'
 import { cardAt } from './addresses'
 
 export function NextHoles({ working, c }: { working: CardWorking; c: number }) {

@@ -2,8 +2,8 @@
 
 import { Dots } from '@/app/_parts/dots'
 import { Opens } from '@/app/_parts/opens'
+import type { PlayerCard } from '@/lib/boards/card-views'
 import { listed, ordinal } from '@/lib/boards/in-words'
-import type { PlayerCard } from '@/lib/boards/views'
 import type { HoleLine } from '@/lib/rules/standings'
 import { boardAt, cardAt, matchAt } from './addresses'
 import { ReadThisCardAs } from './read-card-as'

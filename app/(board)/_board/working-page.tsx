@@ -1,7 +1,7 @@
 // A figure opened: the running figure in the margin, the step and its clause beside it.
 
 import { StrokeBand, WorkingSteps } from '@/app/_parts/working-steps'
-import type { CardWorking } from '@/lib/boards/views'
+import type { CardWorking } from '@/lib/boards/card-views'
 import type { HoleLine } from '@/lib/rules/standings'
 import { boardAt, cardAt } from './addresses'
 import { NextHoles } from './next-holes'

@@ -1,0 +1,89 @@
+// What the pages of one card are given: the card read in its competitions, one figure opened, two cards as a match.
+
+import type { HoleLine, MatchResult, WorkingStep } from '@/lib/rules/standings'
+import type { BoardRow, CompetitionBoard, DayHead, ResultSheet } from './views'
+
+/** One player's card, read in every competition it counts in. */
+export interface PlayerCard extends DayHead {
+  readonly entryId: string
+  readonly name: string
+  readonly note: string | null
+  readonly tee: { readonly name: string; readonly gender: 'men' | 'women' }
+  readonly groupNumber: number | null
+  readonly startTime: string | null
+  readonly startHole: number | null
+  readonly marker: string | null
+  readonly state: 'out' | 'handed-in' | 'taken-in'
+  readonly notAgreed: readonly number[]
+  readonly readings: readonly {
+    readonly competitionId: string
+    readonly competition: string
+    readonly formatName: string
+    readonly allowance: string
+    readonly unit: CompetitionBoard['unit']
+    readonly row: BoardRow
+    /** This player's own holes: in a competition of sides the row holds the side's. */
+    readonly own: readonly HoleLine[]
+    readonly ownHandicap: number | null
+    /** What it needs to win, where the committee allows it. */
+    readonly chance?: string
+  }[]
+  /** Other formats under which the card can be read. */
+  readonly readableAs: readonly { readonly format: string; readonly name: string; readonly family: string }[]
+  readonly rulings: ResultSheet['rulings']
+  readonly others: readonly { readonly entryId: string; readonly name: string }[]
+}
+
+/** One figure with its steps: of one hole, or of the whole card when `hole` is null. */
+export interface CardWorking extends DayHead {
+  readonly entryId: string
+  readonly name: string
+  readonly competitionId: string
+  readonly competition: string
+  readonly formatName: string
+  readonly hole: number | null
+  readonly figure: string
+  readonly unit: string
+  /** "A five on a par four with one stroke is net four, level with par: two points." */
+  readonly sentence: string
+  readonly steps: readonly WorkingStep[]
+  /** Index of the step that gives the strokes on this hole; the band of stroke indexes is drawn under it. */
+  readonly strokesAt: number | null
+  readonly strokesByIndex: readonly { readonly strokeIndex: number; readonly strokes: number }[]
+  readonly strokeIndex: number | null
+  readonly ifItHadBeen: readonly {
+    readonly gross: number | 'x'
+    readonly net: number | null
+    readonly value: number
+    readonly here: boolean
+  }[]
+  /** "Rules of Handicapping 2024" */
+  readonly edition: string
+  readonly editionSentence: string
+}
+
+export interface MatchSide {
+  readonly entryId: string
+  readonly name: string
+  readonly tee: string
+  readonly courseHandicap: number | null
+  readonly strokes: number
+  /** Of a side of two the ball that counts on each hole, with its player in `by`. */
+  readonly holes: readonly HoleLine[]
+  /** Both balls of a side of two; `entryId` is then the first of them. */
+  readonly partners?: readonly MatchSide[]
+}
+
+/** Any two cards as a match, or any four as a four-ball. */
+export interface MatchSheet extends DayHead {
+  readonly a: MatchSide
+  readonly b: MatchSide
+  readonly match: MatchResult
+  readonly allowance: string
+  readonly allowanceFrom: string
+  /** "Trevennor beat Coldbrook 2&1." */
+  readonly sentence: string
+  /** How many strokes and to whom, with the clauses. */
+  readonly working: readonly WorkingStep[]
+  readonly players: readonly { readonly entryId: string; readonly name: string }[]
+}
