@@ -1,79 +1,12 @@
 // Promise: what the holder presses is on the phone before the screen says so, is sent by itself, and what others wrote
 // is laid beside it, never over it.
 
-import { randomUUID } from 'node:crypto'
 import { describe, expect, it } from 'vitest'
-import type { PlayNow } from '@/lib/facts/play-stop'
-import type { CardNow } from '@/lib/outbox/card-now'
-import { type GroupSnapshot, openGroupBook } from '@/lib/outbox/group-book'
-import { memoryStore } from '@/lib/outbox/memory-store'
-import type { Phone } from '@/lib/outbox/phone'
+import { openGroupBook } from '@/lib/outbox/group-book'
 import { refused } from '@/lib/result'
-import { aldermossPack, FOUR, GROSS } from './aldermoss-four'
+import { aldermossPack } from './aldermoss-four'
 import { FakeServer } from './fake-server'
-
-const LINK = 'fern-group-3'
-
-function phoneFor(server: FakeServer) {
-  const timers: { run: () => void; ms: number }[] = []
-  const signal = { on: true }
-  let clock = Date.parse('2026-04-25T12:53:00.000Z')
-  const ears: ((play: PlayNow) => void)[] = []
-  const phone: Phone = {
-    store: memoryStore(randomUUID),
-    post: async (_link, delivery) => (signal.on ? server.deliver(delivery) : { kind: 'unknown' }),
-    fetchPack: async () => {
-      if (!signal.on) return { kind: 'unknown' }
-      return server.ended ? { kind: 'ended', ...server.ended } : { kind: 'pack', pack: server.pack }
-    },
-    locks: undefined,
-    me: randomUUID(),
-    now: () => {
-      clock += 1000
-      return new Date(clock)
-    },
-    chance: () => 0.5,
-    later: (run, ms) => {
-      const timer = { run, ms }
-      timers.push(timer)
-      return () => void (timers.includes(timer) && timers.splice(timers.indexOf(timer), 1))
-    },
-    tell: () => {},
-    hear: () => () => {},
-    hearPlay: (_link, run) => {
-      ears.push(run)
-      return () => {}
-    },
-    whenReachable: () => () => {},
-    looking: () => true,
-    askBackground: () => {},
-  }
-  const fire = () => {
-    for (const each of timers.splice(0)) each.run()
-  }
-  const hear = (play: PlayNow) => {
-    for (const run of ears) run(play)
-  }
-  const advance = (ms: number) => {
-    clock += ms
-  }
-  return { phone, signal, timers, fire, hear, advance }
-}
-
-const quiet = async () => {
-  for (let i = 0; i < 60; i++) await Promise.resolve()
-}
-
-async function opened(server = new FakeServer(aldermossPack())) {
-  const around = phoneFor(server)
-  const book = openGroupBook(LINK, around.phone)
-  const stop = book.start()
-  await quiet()
-  await book.hold('trevennor')
-  const now = () => book.snapshot() as GroupSnapshot
-  const card = (entryId: string) => now().cards.find((each) => each.card.entryId === entryId) as CardNow
-  return { ...around, server, book, stop, now, card }
-}
+import { LINK, opened, phoneFor, quiet } from './opened-book'
 
 describe('writing', () => {
   it('keeps the pack and the holder, and shows what is only on this phone', async () => {
@@ -343,80 +276,5 @@ describe('two people on one card', () => {
     }
     await book.refresh()
     expect(card('trevennor').holes[10]).toMatchObject({ score: 7, differs: false, ruled: true })
-  })
-})
-
-describe('signing', () => {
-  async function eighteen() {
-    const all = await opened()
-    for (const entryId of FOUR)
-      for (const [index, score] of GROSS[entryId].entries()) await all.book.write(`card-${entryId}`, index + 1, score)
-    return all
-  }
-
-  it('refuses a card with a hole missing, and names the hole', async () => {
-    const { book } = await opened()
-    for (let hole = 1; hole <= 17; hole++) await book.write('card-trevennor', hole, 5)
-    expect(await book.sign('card-trevennor', 'player', 'trevennor')).toMatchObject({
-      ok: false,
-      code: 'holes-missing',
-      sentence: 'Jago has no score yet on hole 18.',
-    })
-  })
-
-  it('lets player and marker sign on one phone, each in their own name, without a signal', async () => {
-    const { book, signal, card, now, server, fire } = await eighteen()
-    signal.on = false
-    expect((await book.sign('card-trevennor', 'marker', 'coldbrook')).ok).toBe(true)
-    expect(card('trevennor').closed).toBe(false)
-    expect(await book.sign('card-trevennor', 'player', 'coldbrook')).toMatchObject({ code: 'not-the-marker' })
-    expect((await book.sign('card-trevennor', 'player', 'trevennor')).ok).toBe(true)
-    expect(card('trevennor')).toMatchObject({ closed: true, state: 'out' })
-    expect(now().waitingSignatures).toBe(2)
-    expect(await book.write('card-trevennor', 1, 9)).toMatchObject({ ok: false, code: 'card-closed' })
-    signal.on = true
-    fire()
-    await quiet()
-    await quiet()
-    expect(server.taken.filter((each) => each.fact.kind === 'signature').map((each) => each.fact.writer)).toEqual([
-      'coldbrook',
-      'trevennor',
-    ])
-    expect(card('trevennor').state).toBe('handed-in')
-  })
-
-  it('drops a signature when a score changes after it', async () => {
-    const { book, card } = await eighteen()
-    await book.sign('card-trevennor', 'marker', 'coldbrook')
-    expect(card('trevennor').signatures).toHaveLength(1)
-    await book.write('card-trevennor', 4, 6)
-    expect(card('trevennor').signatures).toHaveLength(0)
-  })
-
-  it('tells of a score that came after the card was handed in', async () => {
-    const { book, server, now } = await opened()
-    server.pack = {
-      ...server.pack,
-      cards: server.pack.cards.map((each) => (each.entryId === 'haldane' ? { ...each, state: 'handed-in' } : each)),
-    }
-    await book.write('card-haldane', 1, 4)
-    await quiet()
-    expect(now().answered.map((each) => each.sentence)).toEqual(['This card is signed and handed in.'])
-    await book.markSeen(now().answered.map((each) => each.seq))
-    expect(now().answered).toEqual([])
-  })
-})
-
-describe('the end of a link', () => {
-  it('says so, keeps the scores, and goes on when the link lives again', async () => {
-    const { book, server, now } = await opened()
-    server.ended = { code: 'link-ended', sentence: 'The day is over and the link has ended with it.' }
-    await book.write('card-trevennor', 1, 5)
-    await quiet()
-    expect(now().ended?.code).toBe('link-ended')
-    expect(now().waitingScores).toBe(1)
-    server.ended = null
-    await book.refresh()
-    expect(now().ended).toBeNull()
   })
 })
