@@ -2,7 +2,6 @@
 // frozen stays; of two desks that save at once one is told.
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { arrangeSides } from '@/lib/society/arrange-sides'
-import { callDay, proposeDay } from '@/lib/society/call-day'
 import { changeDay } from '@/lib/society/change-day'
 import { changeHandicap } from '@/lib/society/change-handicap'
 import { deskDay, deskHome } from '@/lib/society/desk-day'
@@ -359,45 +358,5 @@ describe('the desk', () => {
     const home = got(await deskHome(w.actor))
     expect(home.seasons[0]!.fixtures.map((one) => one.number)).toEqual([1])
     expect(got(await memberList(w.actor)).filter((one) => one.kind === 'member')).toHaveLength(9)
-  })
-})
-
-describe('another society', () => {
-  it('finds nothing of this one, whatever it asks for', async () => {
-    const other = await world('elsewhere')
-    const seen = await version()
-    const answers = [
-      await enterPlayers(other.actor, { dayId, version: seen, enter: [] }),
-      await enterGuest(other.actor, {
-        dayId,
-        version: seen,
-        hostId: w.people[0]!,
-        firstName: 'A',
-        familyName: 'B',
-        gender: 'men',
-        claimedTenths: 1,
-      }),
-      await freezeHandicaps(other.actor, { dayId, version: seen }),
-      await handicapTable(other.actor, dayId),
-      await makeDraw(other.actor, { dayId, version: seen, way: 'random', groupSize: 4, seed: 1 }),
-      await arrangeGroups(other.actor, { dayId, version: seen, groups: [] }),
-      await publishStart(other.actor, { dayId, version: seen }),
-      await startSheet(other.actor, dayId),
-      await renewGroupLink(other.actor, { dayId, groupId: (await record()).groups[0]!.id }),
-      await changeDay(other.actor, { dayId, version: seen, day: await form() }),
-      await changeHandicap(other.actor, {
-        personId: w.people[0]!,
-        indexTenths: 1,
-        source: 'society',
-        from: '2026-01-01',
-        reason: 'none of theirs',
-      }),
-      await keepCourse(other.actor, { ...course('Mine'), courseId: w.courseId, version: 1 }),
-      await callDay(other.actor, { ...(await form()), seasonId: w.seasonId }),
-      await proposeDay(other.actor, w.seasonId),
-      await deskDay(other.actor, 'spring-cup-2031'),
-    ]
-    expect(answers.map((answer) => (answer.ok ? 'ok' : answer.code))).toEqual(answers.map(() => 'not-found'))
-    expect(await version()).toBe(seen)
   })
 })
