@@ -12,7 +12,7 @@ export default async function ImportMembers({ params }: { params: Promise<{ soci
       action={readMembersIn.bind(null, society)}
       what="the members"
       rowOf="member"
-      head="A heading row with name and handicap is enough; plus figures, stars and blank lines are understood."
+      head="A heading row with name, handicap and M or F is enough; plus figures, stars and blank lines are understood."
     />
   )
 }
