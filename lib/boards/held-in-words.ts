@@ -53,7 +53,7 @@ const date = (at: Date) => at.toISOString().slice(0, 10)
 export function heldInWords(held: Held, actInWords: (act: string) => string): readonly HeldPart[] {
   const line = (what: string, value: string | number | null) => ({
     what,
-    value: value === null ? 'nothing' : String(value),
+    value: value === null ? 'not in the book' : String(value),
   })
   return [
     {
