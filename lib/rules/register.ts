@@ -146,6 +146,18 @@ export const REGISTER: readonly RegisteredRule[] = [
     file: 'lib/rules/matches/match-endings.ts',
   },
   {
+    id: 'match-parts',
+    name: 'Match in parts given up, by walkover, abandoned',
+    clause: 'Society custom; 3.2b(1), 1.3c',
+    edition: CUSTOM,
+    status: 'done',
+    departures: [
+      'A part that was decided before the match was given up stands, the others go with the match.',
+      'A walkover and a disqualification take every part; extra holes decide the whole only.',
+    ],
+    file: 'lib/rules/matches/match-parts.ts',
+  },
+  {
     id: 'team-match',
     name: 'Match between teams, one point and a half',
     clause: 'Society custom',

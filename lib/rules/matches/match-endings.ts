@@ -12,6 +12,8 @@ export interface MatchEnding {
   readonly up: number
   readonly finished: boolean
   readonly result: string
+  /** Which parts of a match in parts end with it: none when it was played out, those not decided yet, or every one. */
+  readonly takes: 'nothing' | 'undecided' | 'everything'
 }
 
 export function endingOf(
@@ -21,17 +23,23 @@ export function endingOf(
   settings: MatchSettings,
   terms: TermsInForce,
 ): MatchEnding {
-  if (match.walkover !== undefined) return { up: match.walkover === 'a' ? 1 : -1, finished: true, result: 'walkover' }
+  if (match.walkover !== undefined)
+    return { up: match.walkover === 'a' ? 1 : -1, finished: true, result: 'walkover', takes: 'everything' }
   if (match.concededBy !== undefined)
-    return { up: match.concededBy === 'a' ? -1 : 1, finished: true, result: 'conceded' }
+    return { up: match.concededBy === 'a' ? -1 : 1, finished: true, result: 'conceded', takes: 'undecided' }
   const out = endedByOutcome(balls)
-  if (out !== null) return { ...out, finished: true }
-  if (!round.finished && match.abandoned === true)
-    return { ...round, finished: true, result: `${round.result}, abandoned` }
+  if (out !== null) return { ...out, finished: true, takes: out.result === 'disqualified' ? 'everything' : 'undecided' }
+  const played: MatchEnding = { ...stoodAt(round, match), takes: 'nothing' }
   if (round.finished && round.up === 0 && match.extraHoles !== undefined) {
-    return extraHoles(match.extraHoles, balls, settings, terms) ?? round
+    return extraHoles(match.extraHoles, balls, settings, terms) ?? played
   }
-  return round
+  return played
+}
+
+/** A match, or a part of one, that was abandoned before it was decided is over as it stood. */
+export function stoodAt({ up, finished, result }: MatchPlayed, { abandoned }: Match): Omit<MatchEnding, 'takes'> {
+  if (finished || abandoned !== true) return { up, finished, result }
+  return { up, finished: true, result: `${result}, abandoned` }
 }
 
 /** The first extra hole that is won decides; level on all of them, the match is still level. */
@@ -49,7 +57,8 @@ function extraHoles(
     const net = (side: readonly Ball[], score: number | 'x') =>
       score === 'x' || none || side.length > 1 ? score : score - side[0]!.strokes[i]!
     const won = holeWon(net(balls.a, extra[at]!.a), net(balls.b, extra[at]!.b), 'low', true)
-    if (won !== null && won !== 0) return { up: won, finished: true, result: `at the ${ordinal(length + at + 1)}` }
+    if (won !== null && won !== 0)
+      return { up: won, finished: true, result: `at the ${ordinal(length + at + 1)}`, takes: 'nothing' }
   }
   return null
 }

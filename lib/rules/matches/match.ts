@@ -5,15 +5,16 @@ import { countsOf } from '../count/count-on-hole'
 import type { Day, Match } from '../day'
 import { editionOf } from '../editions/editions'
 import { formatOf } from '../formats/catalogue'
-import { ballValueOf, type Format, type MatchPart } from '../formats/format'
+import { ballValueOf, type Format } from '../formats/format'
 import { matchStrokes } from '../handicap/match-strokes'
 import { type Ball, ballOf, lowestParOf, seedsOf } from '../score/balls'
 import { type DayIndex, indexOf } from '../score/day-index'
 import { type Entrant, entrantOf } from '../score/entrants'
 import { handicapInFull, ownHandicap } from '../score/handicap-of-ball'
 import { type TermsInForce, termsInForce } from '../score/terms-in-force'
-import type { MatchPartResult, MatchResult } from '../standings'
+import type { MatchResult } from '../standings'
 import { endingOf } from './match-endings'
+import { partsOf, winnerOf } from './match-parts'
 import { type MatchBalls, type MatchSettings, playMatch } from './play-match'
 
 /** A player or a side of the day by id, or any players put together for the occasion. */
@@ -83,7 +84,8 @@ function played(match: Match, a: Entrant, b: Entrant, terms: TermsInForce, index
     conceded: new Map(match.concededHoles?.map(({ hole, to }) => [hole, to === 'a' ? 1 : -1])),
   }
   const round = playMatch(balls.a, balls.b, settings)
-  const { up, finished, result } = endingOf(match, balls, round, settings, terms)
+  const ending = endingOf(match, balls, round, settings, terms)
+  const { up, finished, result } = ending
   const parts = format.value.kind === 'against-opponent' ? format.value.parts : undefined
   return {
     id: match.id,
@@ -96,30 +98,8 @@ function played(match: Match, a: Entrant, b: Entrant, terms: TermsInForce, index
     finished,
     holes: round.states,
     strokes: Object.fromEntries([...balls.a, ...balls.b].map((ball) => [ball.id, ball.handicap])),
-    ...(parts === undefined ? {} : { parts: partsOf(match, balls, settings, parts) }),
+    ...(parts === undefined ? {} : { parts: partsOf(match, balls, settings, parts, ending) }),
   }
-}
-
-function winnerOf(match: Match, up: number, finished: boolean): string | null {
-  if (!finished || up === 0) return null
-  return up > 0 ? match.a : match.b
-}
-
-function partsOf(
-  match: Match,
-  balls: MatchBalls,
-  settings: MatchSettings,
-  parts: readonly MatchPart[],
-): MatchPartResult[] {
-  const holes = balls.a[0]!.holes
-  return parts.flatMap(({ name, from, to }) => {
-    const first = holes.findIndex(({ hole }) => hole >= from)
-    const last = to === 0 ? holes.length - 1 : holes.findIndex(({ hole }) => hole === to)
-    // A round of nine has no back nine.
-    if (first < 0 || last < first) return []
-    const { up, finished, result } = playMatch(balls.a, balls.b, { ...settings, from: first, to: last })
-    return [{ name, winner: winnerOf(match, up, finished), result, finished }]
-  })
 }
 
 /** Where the match began: the cards' own hole when they agree, the only one said, else the first. */

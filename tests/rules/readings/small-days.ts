@@ -19,9 +19,11 @@ const given = z.strictObject({
   ballLostOn: z.int().optional(),
   teams: z.record(z.string(), z.array(z.string())).optional(),
   open: z.boolean().optional(),
+  outcomes: z.record(z.string(), z.enum(['no-return', 'disqualified', 'withdrawn'])).optional(),
 })
 
-function dayOf({ terms, handicaps, scores, secondRound, sides, ballLostOn, teams, open }: z.infer<typeof given>): Day {
+function dayOf(one: z.infer<typeof given>): Day {
+  const { terms, handicaps, scores, secondRound, sides, ballLostOn, teams, open, outcomes } = one
   const four = (list: readonly (number | 'x' | null)[]) => HOLES.map((_, at) => (at < list.length ? list[at]! : 4))
   const competition = { id: 'c', allowance: 100, ...terms } as Competition
   return {
@@ -41,7 +43,11 @@ function dayOf({ terms, handicaps, scores, secondRound, sides, ballLostOn, teams
       ...(ballLostOn === undefined ? {} : { ballLostOn }),
     })),
     cards: [
-      ...Object.entries(scores).map(([player, list]) => ({ player, scores: four(list) })),
+      ...Object.entries(scores).map(([player, list]) => ({
+        player,
+        scores: four(list),
+        ...(outcomes?.[player] ? { outcome: outcomes[player] } : {}),
+      })),
       ...Object.entries(secondRound ?? {}).map(([player, list]) => ({ player, scores: four(list), round: 2 })),
     ],
     competitions: [competition],

@@ -178,12 +178,29 @@ export function referenceMatch(day: Day, competition: Competition, match: Match)
     const inPart = order.filter((at) => holes[at]!.hole >= from && holes[at]!.hole <= to)
     // A round of nine has no other nine.
     if (inPart.length === 0) return []
-    const part = play({ ...sides, order: inPart })
-    const ahead = part.finished ? Math.sign(part.lead) : 0
-    return [{ name, winner: named(ahead), result: part.result, finished: part.finished }]
+    if (inPart.length === holes.length) return [{ name, winner: named(winner), result, finished }]
+    return [{ name, ...partOf({ ...sides, order: inPart }, { winner, result }, named) }]
   })
   const strokes = Object.fromEntries([...a, ...b].map((ball) => [ball.id, ball.received]))
   return { id: match.id, winner: named(winner), result, finished, up: played.up, strokes, parts }
+}
+
+/**
+ * A part that was won before the match was given up stands, the others go with it (3.2b). A walkover and a disqualification
+ * (1.3c) take them all. Common practice, no source, as far as it is about parts.
+ */
+function partOf(sides: Sides, whole: { winner: number; result: string }, named: (who: number) => string | null) {
+  const all = { winner: named(whole.winner), result: whole.result, finished: true }
+  if (whole.result === 'walkover' || whole.result === 'disqualified') return all
+  if (whole.result === 'conceded' || whole.result === 'no result') {
+    const before = play({ ...sides, closed: false })
+    if (!before.finished) return all
+    return { winner: named(Math.sign(before.lead)), result: before.result, finished: true }
+  }
+  const { lead, result, finished } = play(sides)
+  if (!finished && sides.match.abandoned)
+    return { winner: named(Math.sign(lead)), result: `${result}, abandoned`, finished: true }
+  return { winner: named(finished ? Math.sign(lead) : 0), result, finished }
 }
 
 /** One point for a match won, a half for one halved, counted in halves: only for a side that is all of one team. */
