@@ -113,10 +113,15 @@ export function competitionBoard(
   }
 }
 
-/** "A 2 up after 11" with the name of A. */
+/** "A 2 up after 11" with the name of A; without one where the winner's name stands before it, "2 up after 11, abandoned". */
 export function namedResult(match: MatchResult, names: Names): MatchResult {
-  const leader = match.result.startsWith('A ') ? match.a : match.result.startsWith('B ') ? match.b : null
-  return leader === null ? match : { ...match, result: `${names.entrantShort(leader)} ${match.result.slice(2)}` }
+  const named = ({ winner, result }: Pick<MatchResult, 'winner' | 'result'>) => {
+    const leader = result.startsWith('A ') ? match.a : result.startsWith('B ') ? match.b : null
+    if (leader === null) return result
+    return winner === null ? `${names.entrantShort(leader)} ${result.slice(2)}` : result.slice(2)
+  }
+  const parts = match.parts?.map((part) => ({ ...part, result: named(part) }))
+  return { ...match, result: named(match), ...(parts ? { parts } : {}) }
 }
 
 function boardRow(

@@ -8,7 +8,7 @@ import { type CurrentCard, currentCard } from './current-card'
 import { asRuled } from './day-rulings'
 import { formatIn } from './format-of-competition'
 import { earlierRounds, roundsOf } from './rounds-of-record'
-import { matchesOf, sharedGroups, sideCards, sidesOf, teamsOf } from './sides-of-record'
+import { absentFrom, matchesOf, sharedGroups, sideCards, sidesOf, teamsOf } from './sides-of-record'
 
 // A record is one state of the book and never changes, so what is worked out from it is kept as long as it is.
 const stands = new WeakMap<DayRecord, ReadonlyMap<string, CurrentCard>>()
@@ -72,7 +72,9 @@ function counted(record: DayRecord, cards: ReadonlyMap<string, CurrentCard>): Da
     cardsOfRound(before, cardsAsTheyStand(before), true),
   )
   const ruled = (entryId: string) => cards.get(entryId)?.playingHandicap ?? null
-  const teams = teamsOf(record, ids)
+  const competitions = record.competitions.map((one) => asRuled(record, competitionOf(record, one, ids, sides)))
+  const absent = absentFrom(record, competitions, sides, ids)
+  const teams = teamsOf(record, new Set([...ids, ...absent.map(({ id }) => id)]))
   return {
     date: record.date,
     courseName: record.round.courseName,
@@ -109,8 +111,9 @@ function counted(record: DayRecord, cards: ReadonlyMap<string, CurrentCard>): Da
       ...sideCards(record, sides, own, ruled),
       ...earlier.cards,
     ],
-    competitions: record.competitions.map((one) => asRuled(record, competitionOf(record, one, ids, sides))),
+    competitions,
     ...(teams.length > 0 ? { teams } : {}),
+    ...(absent.length > 0 ? { absent } : {}),
   }
 }
 

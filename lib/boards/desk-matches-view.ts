@@ -1,11 +1,12 @@
 // Sides, matches and balls of a day as the desk arranges them, from the record and its board.
 
-import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
+import type { CompetitionRecord, DayRecord, PairingRecord } from '@/lib/facts/day-record'
 import { type MatchEnding, NO_ENDING } from '@/lib/facts/match-ending'
 import { ballValueOf } from '@/lib/rules/formats/format'
 import { sideBall } from './ball-facts'
 import { namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
+import { listed } from './in-words'
 import { endingInWords, wonHow } from './match-ending-words'
 import { ballKind } from './pack-balls'
 import type { CompetitionBoard, DayBoard } from './views'
@@ -85,7 +86,10 @@ export function deskMatchesOf(
         ends:
           size > 1
             ? one.sides.map((side) => ({ id: side.id, name: names.entrant(side.id) }))
-            : players.map(({ entryId, name }) => ({ id: entryId, name })),
+            : [
+                ...players.map(({ entryId, name }) => ({ id: entryId, name })),
+                ...withdrawnStillPaired(record, one).map((id) => ({ id, name: `${names.full(id)} (withdrawn)` })),
+              ],
         withExtraHoles: format !== null && ballValueOf(format.value).kind === 'strokes',
         balls: ballsAtDesk(record, one),
       }
@@ -93,26 +97,53 @@ export function deskMatchesOf(
   }
 }
 
+function withdrawnStillPaired({ entries }: DayRecord, { pairings }: CompetitionRecord): readonly string[] {
+  const paired = new Set(pairings.flatMap(({ a, b }) => [a, b]))
+  return entries.filter((entry) => entry.status !== 'entered' && paired.has(entry.id)).map((entry) => entry.id)
+}
+
+/** In the order of the pairings, those that are not on the board included. */
 function matchesAtDesk(
   record: DayRecord,
-  { pairings }: CompetitionRecord,
+  { pairings, sides }: CompetitionRecord,
   shown: CompetitionBoard | undefined,
 ): MatchAtDesk[] {
   const names = namesOf(record)
-  return (shown?.matches ?? []).map((match) => {
-    const ending = pairings.find((one) => one.id === match.id)?.ending ?? NO_ENDING
-    const a = names.entrantShort(match.a)
-    const b = names.entrantShort(match.b)
-    const winner = match.winner === null ? '' : `${names.entrantShort(match.winner)} `
+  const onBoard = new Map((shown?.matches ?? []).map((match) => [match.id, match]))
+  const all: readonly Pick<PairingRecord, 'id' | 'a' | 'b'>[] = pairings.length > 0 ? pairings : [...onBoard.values()]
+  return all.map(({ id, a: first, b: second }) => {
+    const match = onBoard.get(id)
+    const ending = pairings.find((one) => one.id === id)?.ending ?? NO_ENDING
+    const a = names.entrantShort(first)
+    const b = names.entrantShort(second)
+    const winner = match && match.winner !== null ? `${names.entrantShort(match.winner)} ` : ''
     return {
-      id: match.id,
+      id,
       a,
       b,
-      result: `${winner}${winner ? wonHow(match.result) : match.result}`,
+      result: match
+        ? `${winner}${winner ? wonHow(match.result) : match.result}`
+        : whyNot(record, sides, [first, second]),
       ending,
       said: Object.keys(ending).length > 0 ? `At the desk: ${endingInWords(ending, a, b)}.` : null,
     }
   })
+}
+
+/** Why a pairing is not on the board: one of the two does not play, or has no figure yet. */
+function whyNot(record: DayRecord, sides: CompetitionRecord['sides'], ends: readonly string[]): string {
+  const names = namesOf(record)
+  const said = ends.flatMap((id) => {
+    const side = sides.find((one) => one.id === id)
+    const players = record.entries.filter((entry) => (side ? side.entryIds : [id]).includes(entry.id))
+    if (players.some((one) => one.status === 'entered' && one.indexTenths !== null)) return []
+    const name = names.entrantShort(id)
+    const has = players.length > 1 ? 'have' : 'has'
+    if (players.some((one) => one.status === 'entered')) return [`${name} ${has} no figure yet`]
+    return [`${name} ${has} withdrawn`]
+  })
+  const withdrawn = said.some((one) => one.endsWith('withdrawn'))
+  return `${listed(said)}${withdrawn ? ': give a walkover, or pair anew' : ''}`
 }
 
 function ballsAtDesk(record: DayRecord, competition: CompetitionRecord): BallAtDesk[] {

@@ -1,9 +1,10 @@
 // Sides, matches, groups and teams of the book as the engine takes them.
 
-import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
-import type { Card, Match, Side, Team } from '@/lib/rules/day'
+import type { CompetitionRecord, DayRecord, PairingRecord } from '@/lib/facts/day-record'
+import type { Absent, Card, Competition, Match, Side, Team } from '@/lib/rules/day'
 import type { Format } from '@/lib/rules/formats/format'
 import { sideBall } from './ball-facts'
+import { namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
 
 /** Sides that stand as entrants: in a match of singles those drawn together are opponents, not partners. */
@@ -12,7 +13,7 @@ export function sidesOf(record: DayRecord, playing: ReadonlySet<string>): Side[]
     const format = formatIn(one)
     if (!format || format.sideSize < 2) return []
     const isNamed = format.count.kind === 'named-player'
-    return playingSides(one, playing).map(({ id, name, players }) => {
+    return sidesIn(one, playing).map(({ id, name, players }) => {
       const lost = isNamed ? sideBall(id, record.ballFacts, record.round.holes).ballLostOn : null
       return {
         id,
@@ -25,12 +26,19 @@ export function sidesOf(record: DayRecord, playing: ReadonlySet<string>): Side[]
   })
 }
 
-function playingSides({ sides }: CompetitionRecord, playing: ReadonlySet<string>) {
-  return sides.flatMap(({ id, name, entryIds }) => {
+/** Whoever of a side plays; of a side that withdrew after its match was decided everybody, so that it keeps its name. */
+function sidesIn(one: CompetitionRecord, playing: ReadonlySet<string>) {
+  const decided = new Set(sidesDecided({ competitions: [one] }))
+  return one.sides.flatMap(({ id, name, entryIds }) => {
     const players = entryIds.filter((entryId) => playing.has(entryId))
-    return players.length > 0 ? [{ id, name, players }] : []
+    if (players.length > 0) return [{ id, name, players }]
+    return decided.has(id) && entryIds.length > 0 ? [{ id, name, players: entryIds }] : []
   })
 }
+
+/** Given by walkover or conceded: it stands whoever of it withdrew since. */
+export const isDecided = ({ ending }: Pick<PairingRecord, 'ending'>) =>
+  ending.walkover !== undefined || ending.concededBy !== undefined
 
 /**
  * The one card of a side that plays one ball: of its players' cards the first on which anything is written. `cardsOf`
@@ -70,6 +78,14 @@ function drivesOf(record: DayRecord, side: Side, { terms }: CompetitionRecord): 
   return terms.minimumDrives !== undefined || known.some((one) => one !== null) ? known : null
 }
 
+/** Sides whose match was given by walkover or conceded, or theirs. */
+export function sidesDecided({ competitions }: Pick<DayRecord, 'competitions'>): readonly string[] {
+  return competitions.flatMap(({ sides, pairings }) => {
+    const ends = new Set(pairings.filter(isDecided).flatMap(({ a, b }) => [a, b]))
+    return sides.filter((side) => ends.has(side.id)).map((side) => side.id)
+  })
+}
+
 /** Who plays whom, with what the desk wrote about the end of it. Before pairings were kept, two of a side met. */
 export function matchesOf(
   competition: CompetitionRecord,
@@ -79,9 +95,10 @@ export function matchesOf(
   const { pairings } = competition
   const there = new Set([...playing, ...sides.map((side) => side.id)])
   if (pairings.length > 0 || (formatIn(competition)?.sideSize ?? 1) > 1)
-    return pairings.flatMap(({ id, a, b, ending }) => {
+    return pairings.flatMap((pairing) => {
+      const { id, a, b, ending } = pairing
       const { concededHoles, concededBy, walkover, abandoned, extraHoles } = ending
-      if (!there.has(a) || !there.has(b)) return []
+      if (!isDecided(pairing) && (!there.has(a) || !there.has(b))) return []
       return [
         {
           id,
@@ -113,6 +130,20 @@ export function sharedGroups(
   return groups
     .map((group) => group.entryIds.filter((id) => playing.has(id)))
     .filter((ids) => ids.length > 1 && (size === null || ids.length === size))
+}
+
+/** Everybody a decided match names, and everybody of a side, who does not play. */
+export function absentFrom(
+  record: DayRecord,
+  competitions: readonly Competition[],
+  sides: readonly Side[],
+  playing: ReadonlySet<string>,
+): Absent[] {
+  const names = namesOf(record)
+  const known = new Set([...playing, ...sides.map((side) => side.id)])
+  const ends = competitions.flatMap((one) => one.matches ?? []).flatMap(({ a, b }) => [a, b])
+  const away = [...ends, ...sides.flatMap((side) => side.players)].filter((id) => !known.has(id))
+  return [...new Set(away)].map((id) => ({ id, name: names.entrant(id) }))
 }
 
 export function teamsOf({ teams }: Pick<DayRecord, 'teams'>, playing: ReadonlySet<string>): Team[] {

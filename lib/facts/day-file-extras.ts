@@ -89,7 +89,7 @@ function roundFaults(
 
 export function teamFaults(file: DayFileShape, faults: Faults): void {
   const teams = file.teams ?? []
-  const players = new Set(file.players.map(({ id }) => id))
+  const players = new Set([...file.players, ...(file.absent ?? [])].map(({ id }) => id))
   faults.unique(
     teams.map(({ id }) => id),
     (i) => `teams[${i}].id`,

@@ -162,6 +162,9 @@ const competition = z.strictObject({
 
 const team = z.strictObject({ id, name, players: z.array(id).min(1, 'A team needs a player.').max(100) })
 
+/** Who withdrew, or never came, and is still named by a match that was decided without them. */
+const absent = z.strictObject({ id, name })
+
 function isCalendarDate(text: string): boolean {
   const day = new Date(`${text}T00:00:00Z`)
   return !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text)
@@ -193,6 +196,7 @@ export const dayFileSchema = z.strictObject({
   cards: z.array(card, 'Write the cards as a list.').max(2000, 'At most 2,000 cards.').default([]),
   competitions: z.array(competition, 'Write the competitions as a list.').max(60, 'At most 60 competitions.'),
   teams: z.array(team, 'Write the teams as a list.').max(10, 'At most 10 teams.').optional(),
+  absent: z.array(absent, 'Write who is absent as a list.').max(1000, 'At most 1,000 who are absent.').optional(),
 })
 
 export type DayFileShape = z.output<typeof dayFileSchema>

@@ -18,6 +18,7 @@ export function nonsenseIn(file: DayFileShape): Fault[] {
     'a tee',
   )
   playerFaults(file, faults)
+  absentFaults(file, faults)
   sideFaults(file, faults)
   cardFaults(file, faults)
   competitionFaults(file, faults)
@@ -83,8 +84,21 @@ function playerFaults(file: DayFileShape, faults: Faults): void {
   })
 }
 
+function absentFaults(file: DayFileShape, faults: Faults): void {
+  const absent = file.absent ?? []
+  faults.unique(
+    absent.map(({ id }) => id),
+    (i) => `absent[${i}].id`,
+    'somebody absent',
+  )
+  const there = new Set([...file.players, ...file.sides].map(({ id }) => id))
+  absent.forEach(({ id }, i) => {
+    if (there.has(id)) faults.at(`absent[${i}].id`, `${quoted(id)} plays on this day and cannot be absent.`)
+  })
+}
+
 function sideFaults(file: DayFileShape, faults: Faults): void {
-  const players = new Set(file.players.map(({ id }) => id))
+  const players = new Set([...file.players, ...(file.absent ?? [])].map(({ id }) => id))
   const competitions = new Map(file.competitions.map((one) => [one.id, one]))
   faults.unique(
     file.sides.map(({ id }) => id),

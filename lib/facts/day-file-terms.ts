@@ -126,6 +126,8 @@ function matchFaults(
       ? file.players.map(({ id }) => [id, [id]])
       : file.sides.map(({ id, players }) => [id, players]),
   )
+  const absent = new Set(file.absent?.map(({ id }) => id))
+  for (const id of absent) playersOf.set(id, [id])
   const what = format.side.to === 1 ? 'player' : 'side'
   competition.matches.forEach((match, m) => {
     const here = `${place}.matches[${m}]`
@@ -134,6 +136,8 @@ function matchFaults(
       if (size === undefined) faults.at(`${here}.${end}`, `There is no ${what} ${quoted(match[end])}.`)
       else if (size > format.side.to)
         faults.at(`${here}.${end}`, `${format.name} is for sides of ${format.side.to}, not of ${size}.`)
+      else if (playersOf.get(match[end])!.every((id) => absent.has(id)) && !isGiven(match))
+        faults.at(`${here}.${end}`, `${quoted(match[end])} is absent: say who won by walkover, or who conceded.`)
     }
     const others = playersOf.get(match.b) ?? []
     const both = (playersOf.get(match.a) ?? []).filter((id) => others.includes(id))
@@ -141,6 +145,9 @@ function matchFaults(
       faults.at(`${here}.b`, 'Nobody can play a match against himself or herself.')
   })
 }
+
+const isGiven = ({ walkover, concededBy }: NonNullable<CompetitionShape['matches']>[number]) =>
+  walkover !== undefined || concededBy !== undefined
 
 function tieFaults(file: DayFileShape, competition: CompetitionShape, place: string, faults: Faults): void {
   const known = new Set([...file.players, ...file.sides].map(({ id }) => id))

@@ -49,6 +49,7 @@ function dayOf(file: DayFileShape): Day {
       return { ...competition, format: name, custom }
     }),
     ...(file.teams === undefined ? {} : { teams: file.teams }),
+    ...(file.absent === undefined ? {} : { absent: file.absent }),
     closed: file.closed,
   }
 }
@@ -82,6 +83,7 @@ export function writeDayFile(day: Day): unknown {
       format: custom === undefined ? format : { name: format, ...choicesOf(custom) },
     })),
     ...(day.teams === undefined ? {} : { teams: day.teams }),
+    ...(day.absent === undefined ? {} : { absent: day.absent }),
   }
 }
 

@@ -124,6 +124,12 @@ export interface Team {
   readonly players: readonly string[]
 }
 
+/** Somebody who does not play, or a whole side, known because a match was decided without them. In no standings. */
+export interface Absent {
+  readonly id: string
+  readonly name: string
+}
+
 /** One step of a tie rule, tried in order until somebody is ahead. */
 export type TieStep =
   /** Last n holes of the round. Shares of the handicap are kept as fractions in net stroke play. */
@@ -204,6 +210,8 @@ export interface Day {
   readonly competitions: readonly Competition[]
   /** Two or more teams between which the matches of the day are counted, one and a half point. */
   readonly teams?: readonly Team[]
+  /** Ends of matches given by walkover or conceded, and members of a team or side, who are not among the players. */
+  readonly absent?: readonly Absent[]
   /**
    * True once the committee closed the day: holes not played have no score (no points, lost, the maximum; no return
    * where every stroke counts), and ties are broken.

@@ -2,6 +2,7 @@
 
 import { namesOf } from '@/lib/boards/entrant-names'
 import { formatIn } from '@/lib/boards/format-of-competition'
+import { isDecided } from '@/lib/boards/sides-of-record'
 import { changedInWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
@@ -73,9 +74,11 @@ function pairingFaults(
       : day.entries.filter((entry) => entry.status === 'entered').map((entry) => entry.id),
   )
   const seen = new Set<string>()
+  const standing = new Set(competition.pairings.filter(isDecided).map(({ a, b }) => `${a} ${b}`))
   return pairings.flatMap(({ a, b }, at) => {
     const place = `pairings[${at}]`
-    const missing = !there.has(a) ? 'a' : !there.has(b) ? 'b' : null
+    // What was decided by walkover or concession is kept, although one of them withdrew.
+    const missing = standing.has(`${a} ${b}`) ? null : !there.has(a) ? 'a' : !there.has(b) ? 'b' : null
     if (missing !== null)
       return [
         {

@@ -1,5 +1,6 @@
 // Entries: members ticked in or taken out, guests with their host, and a waiting list when the places are full.
 
+import { sidesDecided } from '@/lib/boards/sides-of-record'
 import type { InWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import {
@@ -51,7 +52,7 @@ export async function enterPlayers(
         record: { area: 'entries', ...entriesSaid(day, people, decided) },
         save: async (saving) => {
           for (const entryId of decided.out) {
-            await takeOutOfDraw(saving, entryId)
+            await takeOutOfDraw(saving, entryId, sidesDecided(day))
             await updateEntry(saving, entryId, { status: 'withdrawn' })
           }
           for (const { entryId, tee } of decided.moved) await updateEntry(saving, entryId, { roundTeeId: tee })

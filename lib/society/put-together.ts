@@ -2,6 +2,7 @@
 
 import { formatIn, togetherIn } from '@/lib/boards/format-of-competition'
 import { figuresOf } from '@/lib/boards/handicap-table'
+import { isDecided, sidesDecided } from '@/lib/boards/sides-of-record'
 import type { CompetitionRecord, DayRecord, SideRecord } from '@/lib/facts/day-record'
 import { balancedSides } from '@/lib/rules/draw/balanced-sides'
 import { type Drawn, opponentsOf } from '@/lib/rules/draw/opponents'
@@ -28,8 +29,18 @@ export async function sidesAfterDraw(
   for (const one of day.competitions) {
     const size = togetherIn(one)
     if (size < 2) continue
-    await replaceSides(tx, day.society.id, one.id, sidesFor(day, one, groups, size, seed ?? 0))
+    const made = sidesFor(day, one, groups, size, seed ?? 0)
+    await replaceSides(tx, day.society.id, one.id, [...made, ...withdrawnSides(one, groups)])
   }
+}
+
+/** Sides of which nobody is in the draw any more, although their match was decided: it stays in the book with them. */
+function withdrawnSides(one: CompetitionRecord, groups: readonly GroupDrawn[]): readonly (readonly string[])[] {
+  const drawn = new Set(groups.flatMap((group) => group.entryIds))
+  const decided = new Set(sidesDecided({ competitions: [one] }))
+  return one.sides
+    .filter((side) => decided.has(side.id) && !side.entryIds.some((id) => drawn.has(id)))
+    .map((side) => side.entryIds)
 }
 
 function sidesFor(
@@ -134,7 +145,10 @@ export function proposedPairings(
     return groups.size === 1 ? [...groups][0]! : null
   }
   const kept = one.pairings.filter(({ a, b, ending }) => {
-    if (keep === 'none' || !playersOf.has(a) || !playersOf.has(b)) return false
+    if (keep === 'none') return false
+    // What the desk decided stays, whoever of it withdrew since.
+    if (isDecided({ ending })) return true
+    if (!playersOf.has(a) || !playersOf.has(b)) return false
     if (keep === 'all' || Object.keys(ending).length > 0) return true
     return placeOf(a) !== null && placeOf(a) === placeOf(b)
   })

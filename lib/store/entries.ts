@@ -32,11 +32,17 @@ export async function updateEntry(
   await tx.entry.update({ where: { id: entryId }, data: change })
 }
 
-/** Out of the draw: no group, no side, no card. Only for an entry whose card is empty. */
-export async function takeOutOfDraw(tx: Tx, entryId: string): Promise<void> {
+/**
+ * Out of the draw: no group, no side, no card. Only for an entry whose card is empty. The sides of `decided` stay whole:
+ * the desk has written how their match ended.
+ */
+export async function takeOutOfDraw(tx: Tx, entryId: string, decided: readonly string[] = []): Promise<void> {
   await tx.groupPlace.deleteMany({ where: { entryId } })
-  const sides = await tx.sideMember.findMany({ where: { entryId }, select: { sideId: true } })
-  await tx.sideMember.deleteMany({ where: { entryId } })
+  const sides = await tx.sideMember.findMany({
+    where: { entryId, sideId: { notIn: [...decided] } },
+    select: { sideId: true },
+  })
+  await tx.sideMember.deleteMany({ where: { entryId, sideId: { notIn: [...decided] } } })
   for (const { sideId } of sides)
     if ((await tx.sideMember.count({ where: { sideId } })) < 2) await tx.side.delete({ where: { id: sideId } })
   await tx.card.updateMany({ where: { markerId: entryId }, data: { markerId: null } })

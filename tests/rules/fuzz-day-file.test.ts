@@ -41,6 +41,11 @@ function nonsense(day: Day): string[] {
   const tees = new Map(day.tees.map((tee) => [tee.id, tee]))
   const players = new Set(ids(day.players))
   const sides = new Set(ids(day.sides))
+  const absent = new Set(ids(day.absent ?? []))
+  say(
+    [...absent].some((one) => players.has(one) || sides.has(one)),
+    'somebody absent who plays',
+  )
   const whole = (n: unknown, low: number, high: number) => Number.isInteger(n) && Number(n) >= low && Number(n) <= high
   say(
     twice(ids(day.tees)) || twice(ids(day.players)) || twice(ids(day.sides)) || twice(ids(day.competitions)),
@@ -66,15 +71,20 @@ function nonsense(day: Day): string[] {
     say(!card.scores.every((one) => one === null || one === 'x' || whole(one, 1, 30)), 'a score that is none')
   }
   for (const side of day.sides)
-    say(!side.players.every((one) => players.has(one)) || twice(side.players), 'a side of nobody')
+    say(!side.players.every((one) => players.has(one) || absent.has(one)) || twice(side.players), 'a side of nobody')
   const formats = new Set(FORMATS.map((one) => one.id))
   for (const competition of day.competitions) {
     say(!formats.has(competition.format) && competition.custom === undefined, 'a format that is none')
     say(!(competition.entrants ?? []).every((one) => players.has(one) || sides.has(one)), 'an entrant who is not there')
     for (const match of competition.matches ?? []) {
       say(
-        match.a === match.b || ![match.a, match.b].every((one) => players.has(one) || sides.has(one)),
+        match.a === match.b ||
+          ![match.a, match.b].every((one) => players.has(one) || sides.has(one) || absent.has(one)),
         'a match of nobody',
+      )
+      say(
+        [match.a, match.b].some((one) => absent.has(one)) && !match.walkover && !match.concededBy,
+        'a match to be played by somebody absent',
       )
     }
   }

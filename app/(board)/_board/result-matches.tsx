@@ -32,8 +32,7 @@ export function ResultMatches({ competition }: { readonly competition: Competiti
                 {match.parts?.map((part) => (
                   <span className="small second" key={part.name}>
                     {' '}
-                    {part.name}: {part.winner === null ? '' : `${nameOf(part.winner)} `}
-                    {part.result}.
+                    {part.name}: {part.winner === null ? part.result : `${nameOf(part.winner)} ${wonHow(part.result)}`}.
                   </span>
                 ))}
               </td>

@@ -23,10 +23,8 @@ export function endingOf(
   settings: MatchSettings,
   terms: TermsInForce,
 ): MatchEnding {
-  if (match.walkover !== undefined)
-    return { up: match.walkover === 'a' ? 1 : -1, finished: true, result: 'walkover', takes: 'everything' }
-  if (match.concededBy !== undefined)
-    return { up: match.concededBy === 'a' ? -1 : 1, finished: true, result: 'conceded', takes: 'undecided' }
+  const given = givenEnding(match)
+  if (given !== null) return given
   const out = endedByOutcome(balls)
   if (out !== null) return { ...out, finished: true, takes: out.result === 'disqualified' ? 'everything' : 'undecided' }
   const played: MatchEnding = { ...stoodAt(round, match), takes: 'nothing' }
@@ -34,6 +32,15 @@ export function endingOf(
     return extraHoles(match.extraHoles, balls, settings, terms) ?? played
   }
   return played
+}
+
+/** Decided whatever was played, and even when one of the two never was there. */
+export function givenEnding({ walkover, concededBy }: Match): MatchEnding | null {
+  if (walkover !== undefined)
+    return { up: walkover === 'a' ? 1 : -1, finished: true, result: 'walkover', takes: 'everything' }
+  if (concededBy !== undefined)
+    return { up: concededBy === 'a' ? -1 : 1, finished: true, result: 'conceded', takes: 'undecided' }
+  return null
 }
 
 /** A match, or a part of one, that was abandoned before it was decided is over as it stood. */

@@ -2,7 +2,7 @@
 // time before it is decided, so that what is decided stands and the rest goes with the match; 1.3c: disqualified, out of
 // all of it.
 
-import type { Match } from '../day'
+import type { Hole, Match } from '../day'
 import type { MatchPart } from '../formats/format'
 import type { MatchPartResult } from '../standings'
 import { type MatchEnding, stoodAt } from './match-endings'
@@ -23,16 +23,36 @@ export function partsOf(
   ending: MatchEnding,
 ): MatchPartResult[] {
   const holes = balls.a[0]!.holes
-  return parts.flatMap(({ name, from, to }) => {
-    const first = holes.findIndex(({ hole }) => hole >= from)
-    const last = to === 0 ? holes.length - 1 : holes.findIndex(({ hole }) => hole === to)
-    // A round of nine has no back nine.
-    if (first < 0 || last < first) return []
+  return stretchesOf(parts, holes).map(({ name, first, last }) => {
     const isWhole = first === 0 && last === holes.length - 1
     const { up, finished, result } = isWhole
       ? ending
       : partEnding(match, balls, { ...settings, from: first, to: last }, ending)
-    return [{ name, winner: winnerOf(match, up, finished), result, finished }]
+    return { name, winner: winnerOf(match, up, finished), result, finished }
+  })
+}
+
+/** The parts of a match of which no hole was played. */
+export function partsUnplayed(
+  match: Match,
+  parts: readonly MatchPart[],
+  holes: readonly Hole[],
+  { up, finished, result }: MatchEnding,
+): MatchPartResult[] {
+  return stretchesOf(parts, holes).map(({ name }) => ({
+    name,
+    winner: winnerOf(match, up, finished),
+    result,
+    finished,
+  }))
+}
+
+function stretchesOf(parts: readonly MatchPart[], holes: readonly Hole[]) {
+  return parts.flatMap(({ name, from, to }) => {
+    const first = holes.findIndex(({ hole }) => hole >= from)
+    const last = to === 0 ? holes.length - 1 : holes.findIndex(({ hole }) => hole === to)
+    // A round of nine has no back nine.
+    return first < 0 || last < first ? [] : [{ name, first, last }]
   })
 }
 

@@ -13,8 +13,8 @@ import { type Entrant, entrantOf } from '../score/entrants'
 import { handicapInFull, ownHandicap } from '../score/handicap-of-ball'
 import { type TermsInForce, termsInForce } from '../score/terms-in-force'
 import type { MatchResult } from '../standings'
-import { endingOf } from './match-endings'
-import { partsOf, winnerOf } from './match-parts'
+import { endingOf, givenEnding } from './match-endings'
+import { partsOf, partsUnplayed, winnerOf } from './match-parts'
 import { type MatchBalls, type MatchSettings, playMatch } from './play-match'
 
 /** A player or a side of the day by id, or any players put together for the occasion. */
@@ -44,7 +44,29 @@ function endOf(end: MatchEnd, index: DayIndex): Entrant | null {
 export function matchOf(match: Match, terms: TermsInForce, index: DayIndex): MatchResult | null {
   const a = entrantOf(match.a, index)
   const b = entrantOf(match.b, index)
-  return a === null || b === null ? null : played(match, a, b, terms, index)
+  return (a === null || b === null ? null : played(match, a, b, terms, index)) ?? decidedWithout(match, terms, index)
+}
+
+/** A match that was given although one of the two, or both, have no ball in the day: Rules of Golf 3.2b(1). */
+function decidedWithout(match: Match, { format }: TermsInForce, index: DayIndex): MatchResult | null {
+  const ending = givenEnding(match)
+  const { day } = index
+  const isKnown = (id: string) => entrantOf(id, index) !== null || day.absent?.some((one) => one.id === id) === true
+  if (ending === null || !isKnown(match.a) || !isKnown(match.b)) return null
+  const parts = format.value.kind === 'against-opponent' ? format.value.parts : undefined
+  return {
+    id: match.id,
+    a: match.a,
+    b: match.b,
+    strokesA: 0,
+    strokesB: 0,
+    winner: winnerOf(match, ending.up, ending.finished),
+    result: ending.result,
+    finished: ending.finished,
+    holes: [],
+    strokes: {},
+    ...(parts === undefined ? {} : { parts: partsUnplayed(match, parts, day.tees[0]?.holes ?? [], ending) }),
+  }
 }
 
 /** Balls of both sides with their strokes in this match. */

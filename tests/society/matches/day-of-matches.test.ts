@@ -13,9 +13,11 @@ import { arrangePairings } from '@/lib/society/arrange-pairings'
 import { arrangeSides, makeSides } from '@/lib/society/arrange-sides'
 import { arrangeTeams, makeTeams } from '@/lib/society/arrange-teams'
 import { endMatch } from '@/lib/society/end-match'
+import { enterPlayers } from '@/lib/society/enter-player'
 import { deliverFacts, keyCard } from '@/lib/society/enter-score'
 import { dayFileOf } from '@/lib/society/export-day'
 import { keyBall } from '@/lib/society/key-ball'
+import { arrangeGroups } from '@/lib/society/make-draw'
 import { type DayInPlay, dayInPlay, got, LEVEL, over, published } from '../scoring/day-in-play'
 
 const NOW = new Date('2031-06-14T15:00:00Z')
@@ -293,5 +295,64 @@ describe('sides and their ball', () => {
       )
     const board = await fileAndBoardAgree(six)
     expect(board.competitions[1]!.shared!.map((one) => one.groupNumber)).toEqual([1, 2])
+  })
+})
+
+describe('a walkover that was given', () => {
+  it('stays when the loser is taken out, of a pair as of a single player, and when groups and pairings are kept again', async () => {
+    const away = await published(day.w, 'fernbrake', {
+      name: 'Walkovers',
+      competitions: [competition('Singles', 'match'), competition('Four-ball', 'four-ball-match')],
+    })
+    const at = async () => ({ dayId: away.dayId, version: await away.version() })
+    const before = await away.record()
+    const [singles, pairs] = before.competitions
+    const lost = singles!.pairings[0]!
+    const lostPair = pairs!.pairings.find(({ a, b }) =>
+      pairs!.sides.some((side) => [a, b].includes(side.id) && side.entryIds.includes(lost.b)),
+    )!
+    const losing = pairs!.sides.find((side) => side.entryIds.includes(lost.b))!
+    const end = losing.id === lostPair.a ? 'b' : 'a'
+    got(
+      await endMatch(day.w.actor, {
+        ...(await at()),
+        competitionId: singles!.id,
+        matchId: lost.id,
+        ending: { walkover: 'a' },
+      }),
+    )
+    got(
+      await endMatch(day.w.actor, {
+        ...(await at()),
+        competitionId: pairs!.id,
+        matchId: lostPair.id,
+        ending: { walkover: end },
+      }),
+    )
+    const stays = async () => {
+      const record = await away.record()
+      const [one, two] = boardOf(record, NOW).competitions
+      expect(one!.matches.find(({ id }) => id === lost.id)).toMatchObject({ winner: lost.a, result: 'walkover' })
+      expect(two!.matches.find(({ id }) => id === lostPair.id)).toMatchObject({
+        winner: lostPair[end],
+        result: 'walkover',
+      })
+      return record
+    }
+    await stays()
+    const gone = before.entries.filter((entry) => losing.entryIds.includes(entry.id)).map((entry) => entry.personId)
+    got(await enterPlayers(day.w.actor, { ...(await at()), enter: [], withdraw: gone }))
+    const after = await stays()
+    got(
+      await arrangeGroups(day.w.actor, {
+        ...(await at()),
+        groups: [...after.groups].reverse().map(({ entryIds }) => ({ entryIds: [...entryIds] })),
+      }),
+    )
+    const moved = await stays()
+    const again = moved.competitions[0]!.pairings.map(({ a, b }) => ({ a, b }))
+    expect(again).toContainEqual({ a: lost.a, b: lost.b })
+    got(await arrangePairings(day.w.actor, { ...(await at()), competitionId: singles!.id, pairings: again }))
+    await stays()
   })
 })
