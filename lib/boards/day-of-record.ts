@@ -8,7 +8,8 @@ import { type CurrentCard, currentCard } from './current-card'
 import { asRuled } from './day-rulings'
 import { formatIn } from './format-of-competition'
 import { earlierRounds, roundsOf } from './rounds-of-record'
-import { absentFrom, matchesOf, sharedGroups, sideCards, sidesOf, teamsOf } from './sides-of-record'
+import { sharedGroups } from './shared-games'
+import { absentFrom, matchesOf, sideCards, sidesOf, teamsOf } from './sides-of-record'
 
 // A record is one state of the book and never changes, so what is worked out from it is kept as long as it is.
 const stands = new WeakMap<DayRecord, ReadonlyMap<string, CurrentCard>>()

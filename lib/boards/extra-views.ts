@@ -32,3 +32,11 @@ export interface DrivesLine {
   readonly outOfReach: boolean
   readonly sentence: string
 }
+
+/** A game that is shared inside groups; nothing of it in any other competition. */
+export interface SharedGame {
+  /** Groups that share, each with its entrants best first. */
+  readonly shared?: readonly { readonly groupNumber: number; readonly entrants: readonly string[] }[]
+  /** Who has no part in it, a sentence each: a group of the wrong number, players in no group. */
+  readonly notShared?: readonly string[]
+}

@@ -6,6 +6,7 @@ import { drivesStand, sideBall } from './ball-facts'
 import type { Names } from './entrant-names'
 import { formatIn } from './format-of-competition'
 import { counted, listed } from './in-words'
+import { notShared } from './shared-games'
 import type { BoardRow, CompetitionBoard } from './views'
 
 /** Holes of this day alone: an earlier round has its own board. */
@@ -67,11 +68,12 @@ export function sharedGroupsOf(
   record: DayRecord,
   competition: CompetitionRecord,
   { standings }: CompetitionResult,
-): Pick<CompetitionBoard, 'shared'> {
+): Pick<CompetitionBoard, 'shared' | 'notShared'> {
   if (formatIn(competition)?.value.kind !== 'shared') return {}
+  const told = notShared(record, competition)
   const groups = record.groups.flatMap((group) => {
     const entrants = standings.filter((one) => group.entryIds.includes(one.entrant)).map((one) => one.entrant)
     return entrants.length > 0 ? [{ groupNumber: group.number, entrants }] : []
   })
-  return { shared: groups }
+  return { shared: groups, ...(told.length > 0 ? { notShared: told } : {}) }
 }

@@ -2,7 +2,6 @@
 
 import type { CompetitionRecord, DayRecord, PairingRecord } from '@/lib/facts/day-record'
 import type { Absent, Card, Competition, Match, Side, Team } from '@/lib/rules/day'
-import type { Format } from '@/lib/rules/formats/format'
 import { sideBall } from './ball-facts'
 import { namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
@@ -116,20 +115,6 @@ export function matchesOf(
     const [a, b] = entryIds.filter((entryId) => playing.has(entryId))
     return a && b ? [{ id, a, b }] : []
   })
-}
-
-/** Groups of the draw inside which a game is shared; of split sixes only those of the right number. */
-export function sharedGroups(
-  { groups }: Pick<DayRecord, 'groups'>,
-  format: Pick<Format, 'value'>,
-  playing: ReadonlySet<string>,
-): string[][] | null {
-  if (format.value.kind !== 'shared') return null
-  const { shares } = format.value
-  const size = shares.kind === 'by-place' ? shares.points.length : null
-  return groups
-    .map((group) => group.entryIds.filter((id) => playing.has(id)))
-    .filter((ids) => ids.length > 1 && (size === null || ids.length === size))
 }
 
 /** Everybody a decided match names, and everybody of a side, who does not play. */

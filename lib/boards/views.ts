@@ -2,7 +2,7 @@
 
 import type { PlayNow } from '@/lib/facts/play-stop'
 import type { HoleLine, MatchResult, NoPlace, TieBroken, WorkingStep } from '@/lib/rules/standings'
-import type { DrivesLine, RoundLine, TeamLine } from './extra-views'
+import type { DrivesLine, RoundLine, SharedGame, TeamLine } from './extra-views'
 
 export interface BoardRow {
   readonly place: number | null
@@ -67,7 +67,7 @@ export interface BoardChances {
   readonly matches: Readonly<Record<string, string>>
 }
 
-export interface CompetitionBoard {
+export interface CompetitionBoard extends SharedGame {
   readonly id: string
   readonly name: string
   readonly format: string
@@ -89,8 +89,6 @@ export interface CompetitionBoard {
   readonly names: Readonly<Record<string, string>>
   /** Points of the teams from the matches of this competition. */
   readonly teams?: readonly TeamLine[]
-  /** Groups inside which the game is shared, each with its entrants best first. */
-  readonly shared?: readonly { readonly groupNumber: number; readonly entrants: readonly string[] }[]
   /** Only while the round is on, and only where the committee allows it. */
   readonly chances?: BoardChances
 }

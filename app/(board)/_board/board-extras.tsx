@@ -9,7 +9,7 @@ import { shortDate } from './words'
 type Row = Pick<BoardRow, 'entrant' | 'name' | 'place' | 'score' | 'rounds' | 'drives'>
 
 interface Props {
-  readonly competition: Pick<CompetitionBoard, 'name' | 'unit' | 'teams' | 'shared'>
+  readonly competition: Pick<CompetitionBoard, 'name' | 'unit' | 'teams' | 'shared' | 'notShared'>
   readonly rows: readonly Row[]
   /** All the matches of the day together, where it has teams. */
   readonly teams?: readonly TeamLine[] | undefined
@@ -114,11 +114,11 @@ function Rounds({ competition, rows }: Pick<Props, 'competition' | 'rows'>) {
 
 /** Each group by itself: nobody plays against the other groups. */
 function Shared({ competition, rows }: Pick<Props, 'competition' | 'rows'>) {
-  if (!competition.shared?.length) return null
+  if (!competition.shared?.length && !competition.notShared) return null
   const rowOf = new Map(rows.map((row) => [row.entrant, row]))
   return (
     <section className="extras" aria-label={`${competition.name}, group by group`}>
-      {competition.shared.map(({ groupNumber, entrants }) => (
+      {competition.shared?.map(({ groupNumber, entrants }) => (
         <p key={groupNumber}>
           <b>Group {groupNumber}:</b>{' '}
           {entrants
@@ -127,6 +127,9 @@ function Shared({ competition, rows }: Pick<Props, 'competition' | 'rows'>) {
             .join(', ')}
           .
         </p>
+      ))}
+      {competition.notShared?.map((sentence) => (
+        <p key={sentence}>{sentence}</p>
       ))}
     </section>
   )

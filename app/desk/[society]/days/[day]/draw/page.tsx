@@ -1,5 +1,6 @@
 import Link from 'next/link'
 import { Empty } from '@/app/_parts/empty'
+import { Notice } from '@/app/_parts/notice'
 import { ActForm } from '@/app/desk/_form/act-form'
 import { Send } from '@/app/desk/_form/field'
 import { SeenDay } from '@/app/desk/_form/seen-day'
@@ -9,6 +10,7 @@ import { momentOf } from '@/app/desk/_frame/moments'
 import { count } from '@/app/desk/_frame/words'
 import { strokesFigure } from '@/lib/boards/figure'
 import { formatIn } from '@/lib/boards/format-of-competition'
+import { notShared } from '@/lib/boards/shared-games'
 import { handicapTable } from '@/lib/society/freeze-handicaps'
 import { publishTheStart } from '../actions'
 import { drawGroups, keepGroups, keepSides, renewLink } from './actions'
@@ -52,6 +54,7 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
     // Larger sides stand in several groups: they have their list in the room for sides and matches.
     return size > 1 && size <= 4 ? [{ ...competition, size }] : []
   })
+  const left = record.competitions.flatMap((one) => notShared(record, one))
   return (
     <DayFrame room={room} current="draw">
       <div className="desk-title">
@@ -91,6 +94,13 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
           >
             {seen}
           </Arrange>
+          {left.length > 0 ? (
+            <Notice kind="waits" word="Left out">
+              {left.map((sentence) => (
+                <p key={sentence}>{sentence}</p>
+              ))}
+            </Notice>
+          ) : null}
           {teams.map((competition) => (
             <section key={competition.id} aria-labelledby={`sides-${competition.id}`} className="desk-sheet">
               <h2 id={`sides-${competition.id}`}>Sides of {competition.name}</h2>

@@ -71,6 +71,9 @@ export default async function Result({ params }: { params: Promise<{ society: st
                 {competition.formatName}, {competition.allowance}. {competition.allowanceFrom}. Ties:{' '}
                 {competition.tieRule} {competition.moreTerms?.join(' ')}
               </p>
+              {competition.notShared?.map((sentence) => (
+                <p key={sentence}>{sentence}</p>
+              ))}
               <BoardTable
                 board={competition}
                 name={(entryId) => names.get(entryId) ?? 'unknown'}
