@@ -15,7 +15,7 @@ import { divisionBoards } from './divisions'
 import { type Names, namesOf } from './entrant-names'
 import { groupsOnCourse } from './groups-on-course'
 import { leadSentence, teamSentence } from './lead-sentence'
-import { drivesOfRow, holesOfDay, roundsOfRow, sharedGroupsOf } from './row-extras'
+import { drivesOfRow, holesOfDay, noteOfRow, roundsOfRow, sharedGroupsOf } from './row-extras'
 import { rarerTermsInWords } from './terms-in-words'
 import { tieRuleInWords, tieSentence } from './tie-sentences'
 import type { BoardRow, CompetitionBoard, DayBoard, DayHead } from './views'
@@ -144,7 +144,7 @@ function boardRow(
     entrant,
     entryIds: players,
     name: names.entrant(entrant),
-    note: players.length === 1 && first !== undefined ? names.note(first) : null,
+    note: noteOfRow(record, standing, names),
     playingHandicap: standing.playingHandicap,
     score,
     againstLevel: standing.againstLevel,

@@ -7,9 +7,9 @@ import type { Card, Competition, Day, Player, Side, Tee } from '@/lib/rules/day'
 import { type CurrentCard, currentCard } from './current-card'
 import { asRuled } from './day-rulings'
 import { formatIn } from './format-of-competition'
-import { earlierRounds, roundsOf } from './rounds-of-record'
+import { earlierRounds, type MissingEntry, missingToday, roundsOf, sidesMissing } from './rounds-of-record'
 import { sharedGroups } from './shared-games'
-import { absentFrom, matchesOf, sideCards, sidesOf, teamsOf } from './sides-of-record'
+import { absentFrom, isOneBall, matchesOf, sideCards, sidesOf, teamsOf } from './sides-of-record'
 
 // A record is one state of the book and never changes, so what is worked out from it is kept as long as it is.
 const stands = new WeakMap<DayRecord, ReadonlyMap<string, CurrentCard>>()
@@ -55,26 +55,30 @@ function grouped<T extends { readonly cardId: string }>(rows: readonly T[]): Rea
 
 /** `cards` other than those of the record itself: an empty map leaves out what was written and ruled. */
 export function dayOfRecord(record: DayRecord, cards?: ReadonlyMap<string, CurrentCard>): Day {
-  if (cards) return counted(record, cards)
+  if (cards) return counted(record, cards, false)
   const known = days.get(record)
   if (known) return known
-  const day = counted(record, cardsAsTheyStand(record))
+  const day = counted(record, cardsAsTheyStand(record), true)
   days.set(record, day)
   return day
 }
 
-function counted(record: DayRecord, cards: ReadonlyMap<string, CurrentCard>): Day {
+/** `withMissing`: with whoever played an earlier round of a sum and not this one. */
+function counted(record: DayRecord, cards: ReadonlyMap<string, CurrentCard>, withMissing: boolean): Day {
   // Who waits or withdrew does not play; who has no figure yet cannot be counted until somebody gives one.
   const playing = record.entries.filter((entry) => entry.status === 'entered' && entry.indexTenths !== null)
   const ids = new Set(playing.map((entry) => entry.id))
-  const sides = sidesOf(record, ids)
+  const cardsThen = (before: DayRecord) => cardsOfRound(before, cardsAsTheyStand(before), true)
+  const missing = withMissing ? missingToday(record, playing, cardsThen) : []
+  const away = sidesMissing(record, missing)
+  const sides = [...sidesOf(record, ids), ...away]
   const own = cardsOfRound(record, cards)
-  const earlier = earlierRounds(record, playing, sides, (before) =>
-    cardsOfRound(before, cardsAsTheyStand(before), true),
-  )
+  const earlier = earlierRounds(record, [...playing, ...missing], sides, cardsThen)
   const ruled = (entryId: string) => cards.get(entryId)?.playingHandicap ?? null
-  const competitions = record.competitions.map((one) => asRuled(record, competitionOf(record, one, ids, sides)))
-  const absent = absentFrom(record, competitions, sides, ids)
+  const competitions = record.competitions.map((one) =>
+    asRuled(record, competitionOf(record, one, ids, sides, missing)),
+  )
+  const absent = absentFrom(record, competitions, sides, new Set([...ids, ...missing.map((entry) => entry.id)]))
   const teams = teamsOf(record, new Set([...ids, ...absent.map(({ id }) => id)]))
   return {
     date: record.date,
@@ -94,7 +98,7 @@ function counted(record: DayRecord, cards: ReadonlyMap<string, CurrentCard>): Da
       ),
       ...earlier.tees,
     ],
-    players: playing.map((entry): Player => {
+    players: [...playing, ...missing].map((entry): Player => {
       const byHand = ruled(entry.id)
       return {
         id: entry.id,
@@ -110,6 +114,10 @@ function counted(record: DayRecord, cards: ReadonlyMap<string, CurrentCard>): Da
     cards: [
       ...playing.flatMap((entry) => own.get(entry.id) ?? []),
       ...sideCards(record, sides, own, ruled),
+      ...missing.map(({ id }): Card => ({ player: id, scores: [], missed: true })),
+      ...away
+        .filter((side) => isOneBall(record, side))
+        .map(({ id }): Card => ({ player: id, scores: [], missed: true })),
       ...earlier.cards,
     ],
     competitions,
@@ -146,6 +154,7 @@ function competitionOf(
   competition: CompetitionRecord,
   playing: ReadonlySet<string>,
   sides: readonly Side[],
+  missing: readonly MissingEntry[],
 ): Competition {
   // What the engine reads; the rest of the terms is about prizes and the sheet.
   const { allowanceFrom: _from, allowanceReason: _reason, guests: _g, onePrize: _p, ...rest } = competition.terms
@@ -155,6 +164,7 @@ function competitionOf(
   const format = formatIn(competition)
   const groups = format && sharedGroups(record, format, playing)
   const rounds = roundsOf(record, competition)
+  const entrants = format?.sideSize === 1 && !format.isMatch ? entrantsAmong(competition, playing, missing) : undefined
   return {
     id: competition.id,
     name: competition.name,
@@ -163,5 +173,17 @@ function competitionOf(
     ...(format?.isMatch ? { matches: matchesOf(competition, playing, sides) } : {}),
     ...(groups ? { groups } : {}),
     ...(rounds ? { rounds } : {}),
+    ...(entrants ? { entrants } : {}),
   }
+}
+
+/** Where somebody has missed this day: whoever plays, and of the others those who played a day that is counted here. */
+function entrantsAmong(
+  { countedDayIds }: CompetitionRecord,
+  playing: ReadonlySet<string>,
+  missing: readonly MissingEntry[],
+): string[] | undefined {
+  if (missing.length === 0) return undefined
+  const counted = missing.filter(({ days }) => days.some((id) => countedDayIds.includes(id)))
+  return [...playing, ...counted.map((entry) => entry.id)]
 }

@@ -2,6 +2,8 @@
 
 import type { DayRecord, EntryRecord } from '@/lib/facts/day-record'
 
+type Named = Pick<DayRecord, 'entries' | 'competitions'>
+
 export interface Names {
   /** "Jago Trevennor" */
   full(entryId: string): string
@@ -14,12 +16,16 @@ export interface Names {
   note(entryId: string): string | null
 }
 
-export function namesOf(record: Pick<DayRecord, 'entries' | 'competitions'>): Names {
-  const entries = new Map(record.entries.map((entry) => [entry.id, entry]))
-  const families = new Map<string, number>()
-  for (const { familyName, status } of record.entries)
-    if (status !== 'withdrawn') families.set(familyName, (families.get(familyName) ?? 0) + 1)
-  const sides = new Map(record.competitions.flatMap((one) => one.sides).map((side) => [side.id, side]))
+export function namesOf(record: Named & { readonly earlier?: readonly Named[] }): Names {
+  // Whoever played an earlier round of the day, and is not in it any more, is named from there.
+  const all = [...(record.earlier ?? []), record]
+  const entries = new Map(all.flatMap((day) => day.entries).map((entry) => [entry.id, entry]))
+  const families = new Map<string, Set<string>>()
+  for (const { familyName, status, personId } of entries.values())
+    if (status !== 'withdrawn') families.set(familyName, (families.get(familyName) ?? new Set()).add(personId))
+  const sides = new Map(
+    all.flatMap((day) => day.competitions.flatMap((one) => one.sides)).map((side) => [side.id, side]),
+  )
 
   const fullOf = (entry: EntryRecord) => `${entry.firstName} ${entry.familyName}`
   const full = (id: string) => {
@@ -29,7 +35,7 @@ export function namesOf(record: Pick<DayRecord, 'entries' | 'competitions'>): Na
   const short = (id: string) => {
     const entry = entries.get(id)
     if (!entry) return 'unknown'
-    return entry.shownInFull || (families.get(entry.familyName) ?? 0) > 1 ? fullOf(entry) : entry.familyName
+    return entry.shownInFull || (families.get(entry.familyName)?.size ?? 0) > 1 ? fullOf(entry) : entry.familyName
   }
   const sideName = (id: string) => {
     const side = sides.get(id)

@@ -20,6 +20,13 @@ export interface RoundLine {
   readonly score: number | null
 }
 
+export interface SeveralRounds {
+  /** Each round of several, this day last. The row's `holes`, `out` and `in` are of this day alone. */
+  readonly rounds?: readonly RoundLine[]
+  /** Played an earlier round and is not in this day: there is no card here to open. */
+  readonly away?: true
+}
+
 /** Whose drives a side of one ball took, against the minimum of the terms. */
 export interface DrivesLine {
   readonly minimum: number | null

@@ -22,7 +22,8 @@ export interface Publishing {
 
 export function resultSheetOf(record: DayRecord, { number, reason, by, at }: Publishing): ResultSheet {
   const board = { ...boardOf(record, at), published: number }
-  const guests = new Set(record.entries.filter((entry) => entry.kind === 'guest').map((entry) => entry.id))
+  const everybody = [record, ...record.earlier].flatMap((day) => day.entries)
+  const guests = new Set(everybody.filter((entry) => entry.kind === 'guest').map((entry) => entry.id))
   const names = namesOf(record)
   return {
     sheetVersion: 1,

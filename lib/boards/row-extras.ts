@@ -15,14 +15,27 @@ export function holesOfDay(record: DayRecord, { holes, rounds }: Standing): Stan
 }
 
 /** Rounds by the days they were played on, this day last; of some holes the date tells two of one name apart. */
-export function roundsOfRow(record: DayRecord, { rounds }: Standing): Pick<BoardRow, 'rounds'> {
+export function roundsOfRow(record: DayRecord, { rounds }: Standing): Pick<BoardRow, 'rounds' | 'away'> {
   if (!rounds) return {}
+  const dayOf = (round: number) => (round === 1 ? record : record.earlier[round - 2]!)
   return {
     rounds: rounds.map(({ round, score }) => {
-      const day = round === 1 ? record : record.earlier[round - 2]!
-      return { daySlug: day.slug, name: day.name, date: day.date, score }
+      const { slug, name, date } = dayOf(round)
+      return { daySlug: slug, name, date, score }
     }),
+    ...(rounds.some(({ round, missed }) => round === 1 && missed) ? { away: true as const } : {}),
   }
+}
+
+/** "guest of Storrey, did not play Friday"; null when there is nothing to say. */
+export function noteOfRow(record: DayRecord, { players, rounds }: Standing, names: Names): string | null {
+  const [first] = players
+  const own = players.length === 1 && first !== undefined ? names.note(first) : null
+  const missed = (rounds ?? []).flatMap(({ round, missed: is }) =>
+    is ? [(round === 1 ? record : record.earlier[round - 2]!).name] : [],
+  )
+  const said = [...(own ? [own] : []), ...(missed.length > 0 ? [`did not play ${listed(missed)}`] : [])]
+  return said.length > 0 ? said.join(', ') : null
 }
 
 export function drivesOfRow(

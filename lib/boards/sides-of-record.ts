@@ -71,6 +71,10 @@ export function sideCards(
   })
 }
 
+/** Is it the side of a competition in which a side plays one ball? */
+export const isOneBall = ({ competitions }: Pick<DayRecord, 'competitions'>, side: Side) =>
+  competitions.some((one) => side.competitions?.includes(one.id) && formatIn(one)?.ball === 'one')
+
 function drivesOf(record: DayRecord, side: Side, { terms }: CompetitionRecord): (string | null)[] | null {
   const { drives } = sideBall(side.id, record.ballFacts, record.round.holes)
   const known = drives.map((one) => (one !== null && side.players.includes(one) ? one : null))
@@ -124,10 +128,11 @@ export function absentFrom(
   sides: readonly Side[],
   playing: ReadonlySet<string>,
 ): Absent[] {
-  const names = namesOf(record)
   const known = new Set([...playing, ...sides.map((side) => side.id)])
   const ends = competitions.flatMap((one) => one.matches ?? []).flatMap(({ a, b }) => [a, b])
   const away = [...ends, ...sides.flatMap((side) => side.players)].filter((id) => !known.has(id))
+  if (away.length === 0) return []
+  const names = namesOf(record)
   return [...new Set(away)].map((id) => ({ id, name: names.entrant(id) }))
 }
 

@@ -2,9 +2,9 @@
 
 import type { PlayNow } from '@/lib/facts/play-stop'
 import type { HoleLine, MatchResult, NoPlace, TieBroken, WorkingStep } from '@/lib/rules/standings'
-import type { DrivesLine, RoundLine, SharedGame, TeamLine } from './extra-views'
+import type { DrivesLine, SeveralRounds, SharedGame, TeamLine } from './extra-views'
 
-export interface BoardRow {
+export interface BoardRow extends SeveralRounds {
   readonly place: number | null
   readonly tied: boolean
   /** Entry id in singles, side id otherwise. */
@@ -12,7 +12,7 @@ export interface BoardRow {
   readonly entryIds: readonly string[]
   /** "Jago Trevennor" or "Trevennor and Coldbrook". */
   readonly name: string
-  /** "guest of Storrey" when the entrant is one guest. */
+  /** "guest of Storrey" when the entrant is one guest, "did not play Friday" when a round was missed. */
   readonly note: string | null
   readonly playingHandicap: number | null
   readonly score: number | null
@@ -32,8 +32,6 @@ export interface BoardRow {
   readonly notAgreed: readonly number[]
   readonly handedIn: boolean
   readonly groupNumber: number | null
-  /** Each round of several, this day last. `holes`, `out` and `in` are of this day alone. */
-  readonly rounds?: readonly RoundLine[]
   /** Whose drives a side of one ball took. */
   readonly drives?: DrivesLine
 }

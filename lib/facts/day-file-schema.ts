@@ -102,6 +102,7 @@ const card = z.strictObject({
   penaltyPoints: whole(0, 60, 'A penalty in points').optional(),
   startHole: whole(1, 18, 'A starting hole').optional(),
   round: whole(1, 8, 'A round').optional(),
+  missed: z.literal(true, 'Write true, or leave it out.').optional(),
   tee: id.optional(),
   handicapIndex: handicapIndex.optional(),
   playingHandicap: byHand.optional(),

@@ -172,6 +172,9 @@ const inRound = (round: number) => (round === 1 ? '' : ` in round ${round}`)
 type CardShape = DayFileShape['cards'][number]
 
 function oneCard(card: CardShape, place: string, holes: TeeShape['holes'], faults: Faults): void {
+  if (card.missed && card.scores.some((score) => score !== null)) {
+    faults.at(`${place}.missed`, 'A round that was missed has no scores.')
+  }
   if (card.scores.length > holes.length) {
     faults.at(`${place}.scores`, `${card.scores.length} scores on a card of ${holes.length} holes.`)
   }

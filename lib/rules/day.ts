@@ -68,6 +68,8 @@ export interface Card {
   readonly startHole?: number
   /** Which round of a day of several, from 1; the first when absent. */
   readonly round?: number
+  /** A round this player was not in: no score on it, and none to come. On strokes there is no total without it. */
+  readonly missed?: true
   /** Tee of this round, where it is not the player's own. */
   readonly tee?: string
   /** Handicap index of this round in tenths, where it is not the player's own: frozen on another day. */

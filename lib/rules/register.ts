@@ -201,7 +201,10 @@ export const REGISTER: readonly RegisteredRule[] = [
     clause: 'Committee Procedures 5A(6)',
     edition: 'Committee Procedures 2023',
     status: 'done',
-    departures: ['A handicap shown for several rounds is that of the last.'],
+    departures: [
+      'A handicap shown for several rounds is that of the last.',
+      'Whoever missed a round has no total on strokes, and on points that of the rounds played.',
+    ],
     file: 'lib/rules/score/rounds.ts',
   },
   {

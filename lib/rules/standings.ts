@@ -55,8 +55,8 @@ export interface Standing {
   readonly gross: number | null
   readonly noPlace?: NoPlace
   readonly tieBroken?: TieBroken
-  /** Score of each round of several. */
-  readonly rounds?: readonly { readonly round: number; readonly score: number | null }[]
+  /** Score of each round of several; `missed` when nobody of the entry was in it. */
+  readonly rounds?: readonly { readonly round: number; readonly score: number | null; readonly missed?: true }[]
   /** Scramble: drives taken of each player, and who is short of the minimum. */
   readonly drives?: Readonly<Record<string, number>>
   readonly drivesShort?: readonly string[]

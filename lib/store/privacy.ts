@@ -56,16 +56,26 @@ export async function peopleOfSheets(
   const rows = await on.person.findMany({
     where: {
       society: { slug: where.societySlug },
-      ...(where.daySlug === undefined ? {} : { entries: { some: { day: { slug: where.daySlug } } } }),
+      ...(where.daySlug === undefined ? {} : { entries: { some: { day: onBoardsOf(where.daySlug) } } }),
     },
     select: { id: true, firstName: true, familyName: true },
   })
   return rows.map(({ id, ...row }) => ({ personId: id, ...row }))
 }
 
+/** The day itself, and every earlier one that a competition of it adds up: whoever missed this one is shown from there. */
+const onBoardsOf = (slug: string) => ({ OR: [{ slug }, { countedBy: { some: { competition: { day: { slug } } } } }] })
+
 /** Boards counted before somebody was hidden are counted again. */
 export async function forgetBoards(tx: Tx, societyId: string, personId?: string): Promise<void> {
-  const day = personId === undefined ? { societyId } : { societyId, entries: { some: { personId } } }
+  const entries = { some: { personId } }
+  const day =
+    personId === undefined
+      ? { societyId }
+      : {
+          societyId,
+          OR: [{ entries }, { competitions: { some: { countedDays: { some: { day: { entries } } } } } }],
+        }
   await tx.standingsSnapshot.deleteMany({ where: { day } })
 }
 

@@ -19,7 +19,7 @@ interface Props {
 
 function Choose({ board, c, choose }: Pick<Props, 'board' | 'c' | 'choose'>) {
   const { societySlug, daySlug } = board.head
-  const names = [...board.rows].sort((a, b) => a.name.localeCompare(b.name, 'en-GB'))
+  const names = board.rows.filter((row) => !row.away).sort((a, b) => a.name.localeCompare(b.name, 'en-GB'))
   return (
     <section className="my-choose" aria-labelledby="choose-h">
       <h2 id="choose-h">Whose card is yours?</h2>

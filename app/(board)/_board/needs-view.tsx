@@ -44,9 +44,13 @@ export function NeedsView({ board, division }: Props) {
                   {row.holesPlayed > 0 && (
                     <span className="fig needs-score">{scoreFigure(row.score, board.competition.unit)}</span>
                   )}
-                  <a className="needs-name" href={cardAt(societySlug, daySlug, row.entryIds[0] ?? row.entrant)}>
-                    {row.name}
-                  </a>
+                  {row.away ? (
+                    <span className="needs-name">{row.name}</span>
+                  ) : (
+                    <a className="needs-name" href={cardAt(societySlug, daySlug, row.entryIds[0] ?? row.entrant)}>
+                      {row.name}
+                    </a>
+                  )}
                   <span className="block">{first === 'possible' && needed ? needed : stands}</span>
                   {range && <span className="block small second">{range}</span>}
                 </td>

@@ -31,6 +31,7 @@ export interface ScreenRow
     | 'handedIn'
     | 'groupNumber'
     | 'rounds'
+    | 'away'
     | 'drives'
   > {
   readonly holes: readonly ScreenHole[]

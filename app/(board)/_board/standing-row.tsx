@@ -55,6 +55,7 @@ function Figure({ row, board, c }: Pick<RowProps, 'row' | 'board' | 'c'>) {
         <span className="unseen">no score yet</span>
       </>
     )
+  if (row.away) return scoreFigure(row.score, unit)
   return (
     <Opens
       href={cardAt(societySlug, daySlug, row.entryIds[0] ?? row.entrant, { c, hole: 'all' })}
@@ -118,20 +119,23 @@ export function StandingRow({ board, row, c, view, open, changed, toggle }: RowP
       />
       {open && (
         <BoardOpened id={`card-${row.entrant}`}>
-          <HolesOfRow board={board} row={row} c={c} />
+          {row.away ? <p className="small">There is no card of this day; the rounds stand below the board.</p> : null}
+          {row.away ? null : <HolesOfRow board={board} row={row} c={c} />}
           {chance && (
             <p className="small row-chance">
               {chance.stands} {chance.needed} {chance.range}
             </p>
           )}
-          <p className="standing-acts small">
-            {row.entryIds.map((id, at) => (
-              <a key={id} href={cardAt(societySlug, daySlug, id)}>
-                {row.entryIds.length === 1 ? 'The whole card' : `Card of ${row.name.split(' and ')[at] ?? 'partner'}`}
-              </a>
-            ))}
-            <a href={matchAt(societySlug, daySlug, row.entryIds[0] ?? row.entrant)}>As a match against…</a>
-          </p>
+          {row.away ? null : (
+            <p className="standing-acts small">
+              {row.entryIds.map((id, at) => (
+                <a key={id} href={cardAt(societySlug, daySlug, id)}>
+                  {row.entryIds.length === 1 ? 'The whole card' : `Card of ${row.name.split(' and ')[at] ?? 'partner'}`}
+                </a>
+              ))}
+              <a href={matchAt(societySlug, daySlug, row.entryIds[0] ?? row.entrant)}>As a match against…</a>
+            </p>
+          )}
         </BoardOpened>
       )}
       {saidBelow && <BoardSentence>{row.tieSentence}</BoardSentence>}

@@ -16,9 +16,9 @@ import { valueOnHole } from '../values/value-on-hole'
 
 export type Extreme = 'best' | 'worst'
 
-/** May this ball's score on the hole still be written? A card ruled out or withdrawn is finished. */
+/** May this ball's score on the hole still be written? A card ruled out or withdrawn, and a round missed, are finished. */
 export function isOpen(card: Card | null, i: number): boolean {
-  return card?.outcome === undefined && (card?.scores[i] ?? null) === null
+  return card?.outcome === undefined && card?.missed !== true && (card?.scores[i] ?? null) === null
 }
 
 /** The day over, with every open hole of this competition's balls filled in at one extreme. */

@@ -93,7 +93,7 @@ export function ballOf(seed: BallSeed, handicap: number, terms: TermsInForce, ov
 
 function grossOf(card: Card | null, holes: readonly Hole[], over: boolean, inMatch: boolean): HoleScore[] {
   const gross = new Array<HoleScore>(holes.length)
-  const finished = over || (card?.outcome !== undefined && !inMatch)
+  const finished = over || card?.missed === true || (card?.outcome !== undefined && !inMatch)
   for (let i = 0; i < holes.length; i++) {
     const score = card?.scores[i] ?? null
     if (score === null) gross[i] = finished ? 'x' : null

@@ -5,6 +5,7 @@ import type { HoleLine, Standing } from '../standings'
 import { type Contender, howBroken, inOrder, type TieTerms } from '../ties/break-ties'
 import { handicapOf } from './balls'
 import type { Entry } from './entry-lines'
+import { isMissed } from './rounds'
 import type { TermsInForce } from './terms-in-force'
 
 const LAST = ['not-started', 'withdrawn', 'no-return', 'disqualified'] as const
@@ -132,7 +133,11 @@ function standingOf(
 }
 
 function roundScores({ rounds }: Entry): Standing['rounds'] {
-  return rounds?.map(({ round, entry }) => ({ round, score: entry.noPlace === undefined ? entry.score : null }))
+  return rounds?.map(({ round, entry }) => ({
+    round,
+    score: entry.noPlace === undefined ? entry.score : null,
+    ...(isMissed(entry) ? { missed: true as const } : {}),
+  }))
 }
 
 /** Drives taken of each player, where the card says whose, and who has too few for the terms. Society custom. */

@@ -28,22 +28,28 @@ export function addedUp(rounds: readonly RoundEntries[], terms: TermsInForce, cl
       noPlace: noPlaceOf(
         parts.map(({ entry }) => entry.noPlace),
         terms,
-        closed,
+        closed || parts.some(({ entry }) => isMissed(entry)),
       ),
       rounds: parts,
     }
   })
 }
 
+/** Nobody of the entry was in the round: it will not be played any more. */
+export function isMissed({ balls }: Entry): boolean {
+  const own = balls.filter((ball) => !ball.filled)
+  return own.length > 0 && own.every((ball) => ball.card?.missed === true)
+}
+
 /** Out of one round, out of the whole. A round not played at all is a missing card, and only points can do without one. */
 function noPlaceOf(
   each: readonly (NoPlace | undefined)[],
   { format }: TermsInForce,
-  closed: boolean,
+  over: boolean,
 ): NoPlace | undefined {
   const out = each.find((one) => one !== undefined && one !== 'not-started')
   if (out !== undefined) return out
   const notStarted = each.filter((one) => one === 'not-started').length
   if (notStarted === each.length) return 'not-started'
-  return notStarted > 0 && closed && format.unit === 'strokes' ? 'no-return' : undefined
+  return notStarted > 0 && over && format.unit === 'strokes' ? 'no-return' : undefined
 }

@@ -19,11 +19,13 @@ const given = z.strictObject({
   ballLostOn: z.int().optional(),
   teams: z.record(z.string(), z.array(z.string())).optional(),
   open: z.boolean().optional(),
+  /** Players who were not in the second round at all. */
+  missedSecond: z.array(z.string()).optional(),
   outcomes: z.record(z.string(), z.enum(['no-return', 'disqualified', 'withdrawn'])).optional(),
 })
 
 function dayOf(one: z.infer<typeof given>): Day {
-  const { terms, handicaps, scores, secondRound, sides, ballLostOn, teams, open, outcomes } = one
+  const { terms, handicaps, scores, secondRound, sides, ballLostOn, teams, open, outcomes, missedSecond = [] } = one
   const four = (list: readonly (number | 'x' | null)[]) => HOLES.map((_, at) => (at < list.length ? list[at]! : 4))
   const competition = { id: 'c', allowance: 100, ...terms } as Competition
   return {
@@ -49,6 +51,7 @@ function dayOf(one: z.infer<typeof given>): Day {
         ...(outcomes?.[player] ? { outcome: outcomes[player] } : {}),
       })),
       ...Object.entries(secondRound ?? {}).map(([player, list]) => ({ player, scores: four(list), round: 2 })),
+      ...missedSecond.map((player) => ({ player, scores: [], round: 2, missed: true as const })),
     ],
     competitions: [competition],
     ...(teams ? { teams: Object.entries(teams).map(([id, players]) => ({ id, name: id, players })) } : {}),

@@ -7,6 +7,7 @@ import { scoreDay } from '@/lib/rules/score-day'
 import { callAgain } from '@/lib/society/call-again'
 import { changeHandicap } from '@/lib/society/change-handicap'
 import { countDays } from '@/lib/society/count-days'
+import { enterPlayers } from '@/lib/society/enter-player'
 import { keyCard } from '@/lib/society/enter-score'
 import { dayFileOf } from '@/lib/society/export-day'
 import { freezeHandicaps } from '@/lib/society/freeze-handicaps'
@@ -16,6 +17,7 @@ import { playerCard } from '@/lib/society/read-card'
 import { ruleOnCard } from '@/lib/society/rule-on-card'
 import { readDayRecord } from '@/lib/store/day-record'
 import { dayVersionOf } from '@/lib/store/day-versions'
+import { peopleOfSheets } from '@/lib/store/privacy'
 import { type DayInPlay, dayInPlay, got, over } from '../scoring/day-in-play'
 
 let first: DayInPlay
@@ -104,6 +106,20 @@ describe('a further round', () => {
     const card = got(await playerCard('fernbrake', second.slug, entry.id))
     expect(card.readings[0]!.own).toHaveLength(18)
     expect(card.readings[0]!.row.rounds).toHaveLength(2)
+  })
+})
+
+describe('somebody who plays the first round and not the second', () => {
+  it('stays on the board with the round missing, and among those whose name may have to be replaced', async () => {
+    const day = await record(second.dayId)
+    const gone = day.entries.find((one) => one.familyName === 'Coldbrook')!
+    await key(first.dayId, 'Coldbrook', over(9))
+    got(await enterPlayers(first.w.actor, { ...(await at(second.dayId)), enter: [], withdraw: [gone.personId] }))
+    const row = (await singles()).rows.find((one) => one.name === `${gone.firstName} ${gone.familyName}`)!
+    expect(row).toMatchObject({ away: true, note: 'did not play Spring Cup, afternoon', holesPlayed: 18 })
+    expect(row.rounds!.map((round) => round.score === null)).toEqual([false, true])
+    const named = await peopleOfSheets({ societySlug: 'fernbrake', daySlug: second.slug })
+    expect(named.map((one) => one.personId)).toContain(gone.personId)
   })
 })
 

@@ -1,4 +1,5 @@
 import { strokesFigure } from '@/lib/boards/figure'
+import { wonHow } from '@/lib/boards/match-ending-words'
 import type { BoardRow, CompetitionBoard } from '@/lib/boards/views'
 
 const NO_PLACE = {
@@ -25,11 +26,13 @@ export function BoardTable({
   readonly name: (entryId: string) => string
 }) {
   if (board.matches.length > 0) {
+    const called = (id: string) => board.names[id] ?? name(id)
     return (
       <ul className="plain">
         {board.matches.map((match) => (
           <li key={match.id}>
-            {name(match.a)} v {name(match.b)}: <b>{match.result}</b>
+            {called(match.a)} v {called(match.b)}:{' '}
+            <b>{match.winner === null ? match.result : `${called(match.winner)} ${wonHow(match.result)}`}</b>
           </li>
         ))}
       </ul>
@@ -67,7 +70,7 @@ export function BoardTable({
             <tr key={row.entrant}>
               <td className="lead-col fig">{row.place === null ? '' : `${row.place}${row.tied ? '=' : ''}`}</td>
               <th scope="row">
-                <a href={card(row)}>{row.name}</a>
+                {row.away ? row.name : <a href={card(row)}>{row.name}</a>}
                 {row.note ? <span className="second small"> {row.note}</span> : null}
                 {row.tieSentence ? <span className="under aside">{row.tieSentence}</span> : null}
               </th>
