@@ -22,15 +22,33 @@ export function richDay() {
   return {
     ...day,
     edition: '2024',
+    region: 'gbi',
     closed: true,
-    players: day.players.map((player, at) => ({ ...player, guest: at === 3, groups: at < 2 ? ['seniors'] : [] })),
+    course: {
+      ...day.course,
+      tees: day.course.tees.map((tee) => ({ ...tee, holes: tee.holes.map((hole) => ({ ...hole, yards: 348 })) })),
+    },
+    players: day.players.map((player, at) => ({
+      ...player,
+      guest: at === 3,
+      groups: at < 2 ? ['seniors'] : [],
+      ...(at === 1 ? { playingHandicap: { cup: 17, '*': 18 } } : {}),
+    })),
     sides: [
-      ...day.sides,
+      ...day.sides.map((side, at) => (at === 0 ? { ...side, name: 'First out' } : side)),
+      { id: 'gone', players: ['tremayne'], competitions: ['foursomes'] },
       { id: 'all', players: ['haldane', 'coldbrook', 'trevennor'], competitions: ['ball'], ballLostOn: 12 },
     ],
     cards: [
-      { ...haldane, penaltyStrokes: { 7: 2 }, startHole: 4, round: 1 },
-      ...others.map((card) => ({ ...card, startHole: 4 })),
+      { ...haldane, penaltyStrokes: { 7: 2 }, penaltyPoints: 2, startHole: 4, round: 1 },
+      ...others.map((card, at) => ({
+        ...card,
+        startHole: 4,
+        ...(at === 0 ? {} : { outcome: at === 1 ? 'withdrawn' : 'no-return' }),
+      })),
+      // One ball for the side, and whose drive it was.
+      { player: 'first', scores: [4, 4, 3, 5, 'x'], drives: ['haldane', null, 'coldbrook', 'haldane'] },
+      { player: 'coldbrook', scores: [], round: 2, missed: true },
       {
         player: 'haldane',
         scores: [4, 5, null, 'x'],
@@ -40,8 +58,12 @@ export function richDay() {
         playingHandicap: 4,
       },
     ],
+    absent: [
+      { id: 'tremayne', name: 'Bryn Tremayne' },
+      { id: 'nobody', name: 'A pair that withdrew' },
+    ],
     teams: [
-      { id: 'home', name: 'Home', players: ['haldane', 'coldbrook'] },
+      { id: 'home', name: 'Home', players: ['haldane', 'coldbrook', 'tremayne'] },
       { id: 'away', name: 'Away', players: ['trevennor', 'tarrablane'] },
     ],
     competitions: [
@@ -51,10 +73,17 @@ export function richDay() {
         allowance: 95,
         rounds: [1, 2],
         handicapLimit: { men: 28, women: 36 },
-        divisions: [{ id: 'low', name: 'Low', handicapFrom: 0, handicapTo: 12, guests: 'none', group: 'seniors' }],
+        divisions: [
+          { id: 'low', name: 'Low', handicapFrom: 0, handicapTo: 12, guests: 'none', group: 'seniors' },
+          { id: 'women', name: 'Women', gender: 'women' },
+        ],
         ties: {
           steps: [
             { kind: 'last', holes: 9 },
+            { kind: 'holes', from: 4, to: 12 },
+            { kind: 'first-nine-last', holes: 3 },
+            { kind: 'lower-handicap' },
+            { kind: 'higher-handicap' },
             { kind: 'lot', seed: 7 },
             { kind: 'play-off', order: ['haldane', 'coldbrook'] },
           ],
@@ -88,8 +117,34 @@ export function richDay() {
         rounds: [1],
         matches: [
           { id: 'm1', a: 'first', b: 'second', concededHoles: [{ hole: 3, to: 'a' }], extraHoles: [{ a: 4, b: 'x' }] },
+          { id: 'm2', a: 'second', b: 'gone', walkover: 'a' },
+          { id: 'm3', a: 'nobody', b: 'first', concededBy: 'a' },
         ],
       },
+      {
+        id: 'singles',
+        name: 'Three-part match',
+        format: 'three-part-match',
+        extraHoleStrokes: 'none',
+        rounds: [1],
+        matches: [
+          { id: 's1', a: 'haldane', b: 'coldbrook', concededBy: 'b' },
+          { id: 's2', a: 'trevennor', b: 'tarrablane', abandoned: true },
+          { id: 's3', a: 'coldbrook', b: 'tremayne', walkover: 'a' },
+        ],
+      },
+      { id: 'capped', format: 'maximum-score', maximum: { kind: 'fixed', strokes: 8 }, rounds: [1, 2] },
+      { id: 'double-par', format: 'maximum-score', maximum: { kind: 'double-par' }, rounds: [1] },
+      { id: 'net-double', format: 'maximum-score', maximum: { kind: 'net-double-bogey' }, rounds: [1] },
+      { id: 'doubled', format: 'double-point-stableford', namedHoles: [2, 17], rounds: [1] },
+      {
+        id: 'ghosts',
+        format: 'four-ball-stableford',
+        missing: { kind: 'ghost', overPar: 1, courseHandicap: 20 },
+        rounds: [1],
+      },
+      { id: 'again', format: 'four-ball-par', missing: { kind: 'lowest-again' }, rounds: [1] },
+      { id: 'short', format: 'four-ball-medal', missing: { kind: 'nothing' }, rounds: [1] },
       { id: 'scramble', format: 'scramble-2', dividedBy: 4, minimumDrives: 3, notPlayed: 'level', rounds: [1] },
     ],
   }

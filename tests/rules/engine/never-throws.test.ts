@@ -28,7 +28,16 @@ function terms({ below, oneIn, pick }: Chance, ids: readonly string[]): Record<s
   const all: Record<string, unknown> = {
     allowance: below(151),
     ties: {
-      steps: [{ kind: 'last', holes: 1 + below(20) }, pick([{ kind: 'lot', seed: 4 }, { kind: 'lower-handicap' }])],
+      steps: [
+        { kind: 'last', holes: 1 + below(20) },
+        pick([
+          { kind: 'holes', from: 1 + below(9), to: 9 + below(10) },
+          { kind: 'first-nine-last', holes: 1 + below(9) },
+          { kind: 'higher-handicap' },
+          { kind: 'play-off', order: [] },
+        ]),
+        pick([{ kind: 'lot', seed: 4 }, { kind: 'lower-handicap' }]),
+      ],
       holesCount: 'as-played',
     },
     handicapLimit: { men: below(30) },
@@ -48,10 +57,25 @@ function terms({ below, oneIn, pick }: Chance, ids: readonly string[]): Record<s
     entrants: ids.filter(() => oneIn(2)),
     groups: [ids.slice(0, 3)],
     divisions: [{ id: 'd', name: 'D', handicapTo: below(40), gender: 'women' }],
-    maximum: { kind: 'double-par' },
+    maximum: pick([{ kind: 'double-par' }, { kind: 'net-double-bogey' }, { kind: 'fixed', strokes: 3 + below(18) }]),
+    extraHoleStrokes: pick(['none', 'as-on-the-card']),
+    minimumDrives: below(6),
   }
   return Object.fromEntries(Object.entries(all).filter(([key]) => key === 'rounds' || oneIn(8)))
 }
+
+const ENDINGS = [
+  {},
+  { walkover: 'b' },
+  { concededBy: 'a' },
+  { concededHoles: [{ hole: 4, to: 'b' }] },
+  {
+    extraHoles: [
+      { a: 4, b: 4 },
+      { a: 'x', b: 5 },
+    ],
+  },
+]
 
 function randomDay(seed: number): unknown {
   const dice = chance(seed)
@@ -68,7 +92,11 @@ function randomDay(seed: number): unknown {
     .map(({ player, round }) => ({
       player,
       ...(round === 2 ? { round, tee: 'nine' } : {}),
-      scores: Array.from({ length: below(round === 2 ? 10 : 19) }, () => pick([3, 4, 5, 6, 'x', null])),
+      ...(oneIn(9)
+        ? { missed: true, scores: [] }
+        : { scores: Array.from({ length: below(round === 2 ? 10 : 19) }, () => pick([3, 4, 5, 6, 'x', null])) }),
+      ...(oneIn(9) ? { penaltyPoints: below(60), penaltyStrokes: { [1 + below(9)]: 2 } } : {}),
+      ...(oneIn(4) ? { drives: Array.from({ length: below(10) }, () => pick([...ids, null])) } : {}),
       ...(oneIn(9) ? { outcome: pick(['withdrawn', 'disqualified', 'no-return']) } : {}),
       ...(oneIn(5) ? { startHole: 1 + below(9) } : {}),
     }))
@@ -77,7 +105,12 @@ function randomDay(seed: number): unknown {
     const ends = format.side.to === 1 ? ids : sides.map(({ id }) => id)
     const matches =
       format.isMatch && ends.length > 1
-        ? { matches: [{ id: 'm', a: ends[0], b: ends[1], ...(oneIn(4) ? { abandoned: true } : {}) }] }
+        ? {
+            matches: [
+              { id: 'm', a: ends[0], b: ends[1], ...(oneIn(4) ? { abandoned: true } : {}), ...pick(ENDINGS) },
+              { id: 'away', a: 'gone', b: ends[1], ...pick([{ walkover: 'b' }, { concededBy: 'b' }]) },
+            ],
+          }
         : {}
     return { id: `c${c}`, format: format.id, ...matches, ...terms(dice, ends) }
   })
@@ -94,7 +127,8 @@ function randomDay(seed: number): unknown {
     closed: oneIn(2),
   }
   const shell = writeDayFile({ ...day, players: [], sides: [], cards: [], competitions: [] }) as Record<string, unknown>
-  return JSON.parse(JSON.stringify({ ...shell, players, sides, cards, competitions }))
+  const absent = [{ id: 'gone', name: 'Gone' }]
+  return JSON.parse(JSON.stringify({ ...shell, players, sides, cards, competitions, absent }))
 }
 
 /** The same day with the competitions that were complained about left out. */
@@ -109,7 +143,7 @@ function leftOver(json: unknown): unknown {
 describe('a day the file lets through', () => {
   it('is scored without a throw', () => {
     let scored = 0
-    for (let seed = 1; seed <= 1500; seed++) {
+    for (let seed = 1; seed <= 1700; seed++) {
       const parsed = parseDayFile(leftOver(randomDay(seed)))
       if (!parsed.ok) continue
       for (const result of scoreDay(parsed.value)) {
