@@ -36,7 +36,9 @@ export function matchSheetOf(record: DayRecord, a: CardsOfSide, b: CardsOfSide):
     allowance: `${allowance} %`,
     allowanceFrom: sentence,
     sentence: matchSentence(match, shown, shortOf(a, names), shortOf(b, names)),
-    working: matchWorking(day, match, 1, format).filter((step) => step.label.startsWith('Strokes for')),
+    working: matchWorking(day, match, 1, { id: match.id, format: format.id }).filter((step) =>
+      step.label.startsWith('Strokes for'),
+    ),
     players: record.entries
       .filter((one) => one.status === 'entered' && cards.has(one.id))
       .map((one) => ({ entryId: one.id, name: names.full(one.id) }))

@@ -5,9 +5,9 @@ import { countsOf } from '../count/count-on-hole'
 import type { Day, Match } from '../day'
 import { editionOf } from '../editions/editions'
 import { formatOf } from '../formats/catalogue'
-import { ballValueOf, type Format } from '../formats/format'
-import { matchStrokes } from '../handicap/match-strokes'
-import { type Ball, ballOf, lowestParOf, seedsOf } from '../score/balls'
+import { ballValueOf, type Format, type MatchPart } from '../formats/format'
+import { type DifferenceOf, type MatchHandicap, matchStrokes } from '../handicap/match-strokes'
+import { type Ball, type BallSeed, ballOf, lowestParOf, seedsOf } from '../score/balls'
 import { type DayIndex, indexOf } from '../score/day-index'
 import { type Entrant, entrantOf } from '../score/entrants'
 import { handicapInFull, ownHandicap } from '../score/handicap-of-ball'
@@ -69,8 +69,20 @@ function decidedWithout(match: Match, { format }: TermsInForce, index: DayIndex)
   }
 }
 
-/** Balls of both sides with their strokes in this match. */
-export function matchBalls(a: Entrant, b: Entrant, terms: TermsInForce, index: DayIndex): MatchBalls {
+/** What the strokes of a match are taken from. */
+export interface MatchFooting {
+  /** Balls of A, then those of B. */
+  readonly seeds: readonly BallSeed[]
+  /** How many of them are A's. */
+  readonly ofA: number
+  readonly lowestPar: number
+  /** Handicaps of the balls in the same order, the allowance applied and nothing rounded. */
+  readonly full: readonly MatchHandicap[]
+  readonly fromLowest: boolean
+  readonly difference: DifferenceOf
+}
+
+export function footingOf(a: Entrant, b: Entrant, terms: TermsInForce, index: DayIndex): MatchFooting {
   const { format, competition } = terms
   const one = format.ball === 'one'
   const seedsA = seedsOf(a.id, a.players, one, index)
@@ -78,12 +90,26 @@ export function matchBalls(a: Entrant, b: Entrant, terms: TermsInForce, index: D
   const { edition } = index.day
   const lowestPar = lowestParOf(seeds)
   const usual = editionOf(edition).matchDifference
-  const difference = competition.matchDifference ?? (format.side.to > 1 ? usual.sides : usual.players)
-  const full = seeds.map((seed) => handicapInFull(seed, terms, lowestPar, edition))
-  const fromLowest = format.strokes.kind !== 'none' && format.strokes.off === 'lowest'
+  return {
+    seeds,
+    ofA: seedsA.length,
+    lowestPar,
+    full: seeds.map((seed) => handicapInFull(seed, terms, lowestPar, edition)),
+    fromLowest: format.strokes.kind !== 'none' && format.strokes.off === 'lowest',
+    difference: competition.matchDifference ?? (format.side.to > 1 ? usual.sides : usual.players),
+  }
+}
+
+/** Balls of both sides with their strokes in this match. */
+export function matchBalls(a: Entrant, b: Entrant, terms: TermsInForce, index: DayIndex): MatchBalls {
+  return ballsOn(footingOf(a, b, terms, index), terms)
+}
+
+export function ballsOn(footing: MatchFooting, terms: TermsInForce): MatchBalls {
+  const { seeds, ofA, full, fromLowest, difference } = footing
   const strokes = fromLowest ? matchStrokes(full, difference) : full.map(ownHandicap)
   const balls = seeds.map((seed, i) => ballOf(seed, strokes[i]!, terms, false))
-  return { a: balls.slice(0, seedsA.length), b: balls.slice(seedsA.length) }
+  return { a: balls.slice(0, ofA), b: balls.slice(ofA) }
 }
 
 function played(match: Match, a: Entrant, b: Entrant, terms: TermsInForce, index: DayIndex): MatchResult | null {

@@ -8,6 +8,8 @@ import {
   type Fraction,
   fraction,
   halvedTenths,
+  plus,
+  rounded,
   tenths,
   wholeHandicap,
 } from '../exact/fraction'
@@ -18,7 +20,7 @@ import { afterAllowance, beforeAllowance } from '../handicap/playing-handicap'
 import { weightsFor } from '../handicap/side-handicap'
 import type { BallSeed } from '../score/balls'
 import type { PlayerLine } from '../score/day-index'
-import { courseHandicapsOf, handicapByHand, handicapInFull, limitOf, ownHandicap } from '../score/handicap-of-ball'
+import { courseHandicapsOf, handicapByHand, handicapInFull, limitOf } from '../score/handicap-of-ball'
 import type { TermsInForce } from '../score/terms-in-force'
 import type { WorkingStep } from '../standings'
 
@@ -57,12 +59,16 @@ export function courseHandicapStep(line: PlayerLine, editionId: string): Working
   }
 }
 
+/** A match may take its differences from handicaps in full: then nothing is rounded yet, and the figures say so. */
+export type RoundedWhen = 'here' | 'later'
+
 /** The playing handicap of one ball, with what led to it. */
 export function playingHandicapSteps(
   seed: BallSeed,
   terms: TermsInForce,
   lowestPar: number,
   editionId: string,
+  when: RoundedWhen = 'here',
 ): WorkingStep[] {
   const { format } = terms
   if (format.strokes.kind === 'none') {
@@ -75,14 +81,16 @@ export function playingHandicapSteps(
     return [{ figure: wholeHandicap(byHand), label: 'Playing handicap', sentence, clause: 'Terms of the competition' }]
   }
   const steps =
-    format.strokes.kind === 'for-the-side' ? sideSteps(seed, terms, editionId) : ownSteps(seed, terms, editionId)
+    format.strokes.kind === 'for-the-side'
+      ? sideSteps(seed, terms, editionId, when)
+      : ownSteps(seed, terms, editionId, when)
   const due = comparesStrokes(format) ? parDifference(seed.sheet.par, lowestPar) : 0
   if (due > 0) {
-    const whole = ownHandicap(handicapInFull(seed, terms, lowestPar, editionId))
+    const { full } = handicapInFull(seed, terms, lowestPar, editionId)
     steps.push({
-      figure: wholeHandicap(whole),
+      figure: shownAs(plus(full, fraction(due)), when),
       label: 'Difference in par',
-      sum: `${whole - due} + (${seed.sheet.par} − ${lowestPar})`,
+      sum: `${shownAs(full, when)} + (${seed.sheet.par} − ${lowestPar})`,
       sentence: `Par from these tees is ${seed.sheet.par}, the lowest in the competition ${lowestPar}: the difference is added.`,
       clause: `${editionOf(editionId).title}, 6.2b`,
     })
@@ -90,11 +98,15 @@ export function playingHandicapSteps(
   return steps
 }
 
+function shownAs(handicap: Fraction, when: RoundedWhen): string {
+  return when === 'later' ? inFull(handicap) : wholeHandicap(rounded(handicap))
+}
+
 function allowanceClause(terms: TermsInForce): string {
   return terms.allowanceFrom === 'house choice' ? 'allowance, house choice' : 'allowance, Appendix C'
 }
 
-function ownSteps(seed: BallSeed, terms: TermsInForce, editionId: string): WorkingStep[] {
+function ownSteps(seed: BallSeed, terms: TermsInForce, editionId: string, when: RoundedWhen): WorkingStep[] {
   const line = seed.lines[0]!
   const percent = typeof terms.allowance === 'number' ? terms.allowance : (terms.allowance[0] ?? 100)
   const before = beforeAllowance(line.course, editionId)
@@ -102,10 +114,10 @@ function ownSteps(seed: BallSeed, terms: TermsInForce, editionId: string): Worki
   const shown = editionOf(editionId).beforeAllowance === 'kept' ? inFull(before) : wholeHandicap(line.course.rounded)
   const steps: WorkingStep[] = [
     {
-      figure: wholeHandicap(ownHandicap({ full: after, parDifference: 0 })),
+      figure: shownAs(after, when),
       label: 'Playing handicap',
       sum: `${shown} × ${percent} % = ${inFull(after)}`,
-      sentence: `The allowance for ${terms.format.name}, then the nearest whole number. Rounded once, here.`,
+      sentence: `The allowance for ${terms.format.name}${when === 'later' ? '. Not rounded yet.' : ', then the nearest whole number. Rounded once, here.'}`,
       clause: `${editionOf(editionId).title}, 6.2a; ${allowanceClause(terms)}`,
     },
   ]
@@ -117,20 +129,22 @@ function ownSteps(seed: BallSeed, terms: TermsInForce, editionId: string): Worki
   return steps
 }
 
-function sideSteps(seed: BallSeed, terms: TermsInForce, editionId: string): WorkingStep[] {
+function sideSteps(seed: BallSeed, terms: TermsInForce, editionId: string, when: RoundedWhen): WorkingStep[] {
   const courses = courseHandicapsOf(seed, terms)
   const low = courses.map((one) => beforeAllowance(one, editionId))
   low.sort(compare)
   const weights = weightsFor(terms.allowance, low.length)
   const full = handicapInFull(seed, terms, seed.sheet.par, editionId).full
   const by = terms.competition.dividedBy
+  const limits = limitSteps(seed, terms)
   if (by !== undefined) {
     return [
+      ...limits,
       {
-        figure: wholeHandicap(ownHandicap({ full, parDifference: 0 })),
+        figure: shownAs(full, when),
         label: 'Playing handicap of the side',
         sum: `(${low.map(inFull).join(' + ')}) ÷ ${by} = ${inFull(full)}`,
-        sentence: `The course handicaps added up and divided by ${by}, then rounded once.`,
+        sentence: `The course handicaps added up and divided by ${by}${when === 'later' ? '. Not rounded yet.' : ', then rounded once.'}`,
         clause: 'Terms of the competition, house choice',
       },
     ]
@@ -138,13 +152,31 @@ function sideSteps(seed: BallSeed, terms: TermsInForce, editionId: string): Work
   const sum = low.map((one, i) => `${inFull(one)} × ${weights[i] ?? 0} %`).join(' + ')
   return [
     {
-      figure: wholeHandicap(ownHandicap({ full, parDifference: 0 })),
+      figure: shownAs(full, when),
       label: 'Playing handicap of the side',
       sum: `${sum} = ${inFull(full)}`,
-      sentence: `${allowanceInWords(terms.allowance)}, added up and rounded once at the end.`,
+      sentence: `${allowanceInWords(terms.allowance)}, ${when === 'later' ? 'added up. Not rounded yet.' : 'added up and rounded once at the end.'}`,
       clause: `${editionOf(editionId).title}, 6.2a; ${allowanceClause(terms)}`,
     },
   ]
+}
+
+/** Players of a side whose course handicap is cut to the limit before it is shared. */
+function limitSteps(seed: BallSeed, terms: TermsInForce): WorkingStep[] {
+  return seed.lines.flatMap((line): WorkingStep[] => {
+    const limit = limitOf(line, terms)
+    if (limit === null || line.course.rounded <= limit) return []
+    const { name } = line.player
+    const sentence = `The terms of the competition let nobody here count more than ${limit}: so much counts of ${name}.`
+    return [
+      {
+        figure: wholeHandicap(limit),
+        label: `Handicap limit of ${name}`,
+        sentence,
+        clause: 'Terms of the competition',
+      },
+    ]
+  })
 }
 
 /** All steps from the figure to the playing handicap of one ball. */

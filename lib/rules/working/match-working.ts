@@ -1,69 +1,102 @@
 // How a match stands and where its strokes fall: Rules of Golf 3.2, RoH Appendix C (lowest plays off nought) and
 // Appendix E (strokes on the own indexes).
 
-import type { Day } from '../day'
+import type { Competition, Day } from '../day'
 import { editionOf } from '../editions/editions'
-import { wholeHandicap } from '../exact/fraction'
-import { formatOf } from '../formats/catalogue'
+import { asHandicap, compare, type Fraction, fraction, plus, rounded, wholeHandicap } from '../exact/fraction'
+import { FORMATS } from '../formats/catalogue'
 import type { Format } from '../formats/format'
-import { matchBalls } from '../matches/match'
-import { type MatchBalls, resultInWords } from '../matches/play-match'
-import { indexOf } from '../score/day-index'
-import { type Entrant, entrantOf } from '../score/entrants'
-import { type TermsInForce, termsInForce } from '../score/terms-in-force'
+import { resultInWords } from '../matches/play-match'
+import type { BallSeed } from '../score/balls'
 import type { MatchResult, WorkingStep } from '../standings'
+import { courseHandicapStep, playingHandicapSteps, type RoundedWhen } from './handicap-working'
 import { strokesSentence } from './hole-working'
+import { ballsIn, type MatchSeen, matchSeen, nameIn } from './match-seen'
 
-/** Strokes each ball receives, then the state after a hole. */
+/**
+ * How many strokes each ball receives, then the state after a hole. `competition` is the one the match was played in, with
+ * all its terms; any two cards as a match have only the published ones. Empty where somebody is not in the day.
+ */
 export function matchWorking(
   day: Day,
   match: MatchResult,
   hole: number,
-  format: Format = formatOf('match')!,
+  competition: Competition = { id: match.id, format: 'match' },
+  formats: readonly Format[] = FORMATS,
 ): WorkingStep[] {
-  const terms = termsInForce({ id: match.id, format: format.id }, day, [format])
-  return terms === null ? [] : [...strokeSteps(day, match, terms), ...holeSteps(day, match, hole, terms)]
+  const seen = matchSeen(day, match, competition, formats)
+  return seen === null ? [] : [...strokeSteps(seen), ...holeSteps(seen, hole)]
 }
 
-function ballsIn(day: Day, match: MatchResult, terms: TermsInForce): MatchBalls | null {
-  const index = indexOf(day)
-  // Players put together for the occasion are named by their ids, joined.
-  const end = (id: string): Entrant | null => entrantOf(id, index) ?? { id, players: id.split(' and ') }
-  const a = end(match.a)
-  const b = end(match.b)
-  if (a === null || b === null) return null
-  const balls = matchBalls(a, b, terms, index)
-  return balls.a.length === 0 || balls.b.length === 0 ? null : balls
+/** Ball by ball: the handicap this competition gives it, and what is left of it after the lowest is taken off. */
+function strokeSteps(seen: MatchSeen): WorkingStep[] {
+  const { day, terms, footing } = seen
+  const { format, competition } = terms
+  if (format.strokes.kind === 'none') {
+    const sentence = 'No handicap counts in this match: nobody receives a stroke.'
+    return [{ figure: '0', label: 'Strokes', sentence, clause: format.clause }]
+  }
+  const { seeds, full, fromLowest, difference, lowestPar } = footing
+  const when: RoundedWhen = fromLowest && difference === 'unrounded' ? 'later' : 'here'
+  const figures = full.map((one) =>
+    plus(when === 'later' ? one.full : fraction(rounded(one.full)), fraction(one.parDifference)),
+  )
+  const lowest = figures.reduce((low, one) => (compare(one, low) < 0 ? one : low), figures[0]!)
+  const edition = editionOf(day.edition).title
+  return ballsIn(seen).flatMap((ball, at) => {
+    const name = nameIn(day, ball.id)
+    const own = fromLowest && compare(figures[at]!, lowest) === 0
+    return [
+      ...handicapOf(seeds[at]!, seen, lowestPar, when),
+      {
+        figure: wholeHandicap(ball.handicap),
+        label: `Strokes for ${name}`,
+        ...(fromLowest && !own ? { sum: lessThan(figures[at]!, lowest, when) } : {}),
+        sentence: !fromLowest
+          ? `Everybody plays off the own handicap. ${strokesSentence(ball.handicap, ball.holes.length)}`
+          : own
+            ? 'The lowest handicap of the match plays off nought.'
+            : `The difference from the lowest handicap${when === 'later' ? ', rounded once, here' : ''}. ${strokesSentence(ball.handicap, ball.holes.length)}`,
+        clause: `${competition.matchDifference === undefined ? '' : 'Terms of the competition; '}${edition}, Appendix C and E`,
+      },
+    ]
+  })
 }
 
-function strokeSteps(day: Day, match: MatchResult, terms: TermsInForce): WorkingStep[] {
-  const balls = ballsIn(day, match, terms)
-  if (balls === null) return []
-  return [...balls.a, ...balls.b].map((ball) => ({
-    figure: wholeHandicap(ball.handicap),
-    label: `Strokes for ${nameOf(day, ball.id)}`,
-    sentence:
-      ball.handicap === 0
-        ? 'The lowest handicap of the match plays off nought.'
-        : `The difference from the lowest handicap. ${strokesSentence(ball.handicap, ball.holes.length)}`,
-    clause: `${editionOf(day.edition).title}, Appendix C and E`,
-  }))
+/** Course and playing handicap of one ball, each under its player's name: a match shows several. */
+function handicapOf(seed: BallSeed, { day, terms }: MatchSeen, lowestPar: number, when: RoundedWhen): WorkingStep[] {
+  const courses = seed.lines.map((line) => ({ ...courseHandicapStep(line, day.edition), of: line.player.name }))
+  const name = nameIn(day, seed.id)
+  const playing = playingHandicapSteps(seed, terms, lowestPar, day.edition, when).map((step) => {
+    const label = step.label.replace(/ of the side$/, '')
+    return label.includes(' of ') ? step : { ...step, label: `${label} of ${name}` }
+  })
+  return [...courses.map(({ of, ...step }) => ({ ...step, label: `${step.label} of ${of}` })), ...playing]
 }
 
-function holeSteps(day: Day, match: MatchResult, hole: number, terms: TermsInForce): WorkingStep[] {
-  const balls = ballsIn(day, match, terms)
+/** "18.088 − 0.566"; a plus handicap taken off is added. */
+function lessThan(mine: Fraction, lowest: Fraction, when: RoundedWhen): string {
+  const shown = (one: Fraction) => (when === 'later' ? asHandicap(one, 3) : wholeHandicap(rounded(one)))
+  if (compare(lowest, fraction(0)) >= 0) return `${shown(mine)} − ${shown(lowest)}`
+  const isPlus = compare(mine, fraction(0)) < 0
+  const [start, added] = [shown(mine).replace('+', '−'), shown(lowest).replace('+', '')]
+  return `${isPlus ? start : shown(mine)} + ${added}`
+}
+
+function holeSteps(seen: MatchSeen, hole: number): WorkingStep[] {
+  const { day, result: match } = seen
   const at = match.holes.findIndex((state) => state.hole === hole)
   const state = match.holes[at]
-  if (balls === null || state === undefined) return []
+  if (state === undefined) return []
   const steps: WorkingStep[] = []
-  for (const ball of [...balls.a, ...balls.b]) {
+  for (const ball of ballsIn(seen)) {
     const i = ball.holes.findIndex((one) => one.hole === hole)
     const gross = ball.gross[i] ?? null
     const strokes = ball.strokes[i] ?? 0
     const net = typeof gross === 'number' ? gross - strokes : null
     steps.push({
       figure: net === null ? '–' : String(net),
-      label: `${nameOf(day, ball.id)} on hole ${hole}`,
+      label: `${nameIn(day, ball.id)} on hole ${hole}`,
       ...(typeof gross === 'number' ? { sum: strokes < 0 ? `${gross} + ${-strokes}` : `${gross} − ${strokes}` } : {}),
       sentence:
         gross === null ? 'Not played.' : gross === 'x' ? 'No score on this hole.' : 'Gross less strokes received.',
@@ -92,9 +125,5 @@ function holeSteps(day: Day, match: MatchResult, hole: number, terms: TermsInFor
 
 function stateInWords(day: Day, match: MatchResult, up: number): string {
   if (up === 0) return 'level'
-  return up > 0 ? `${nameOf(day, match.a)} ${up} up` : `${nameOf(day, match.b)} ${-up} up`
-}
-
-function nameOf(day: Day, id: string): string {
-  return day.players.find((one) => one.id === id)?.name ?? day.sides.find((one) => one.id === id)?.name ?? id
+  return up > 0 ? `${nameIn(day, match.a)} ${up} up` : `${nameIn(day, match.b)} ${-up} up`
 }
