@@ -49,25 +49,51 @@ export function stoodAt({ up, finished, result }: MatchPlayed, { abandoned }: Ma
   return { up, finished: true, result: `${result}, abandoned` }
 }
 
+/** One extra hole: both scores as they are compared, and who won it: 1 for A, -1 for B, 0 halved. */
+export interface ExtraHole {
+  /** Number on the card. */
+  readonly hole: number
+  readonly a: number | 'x'
+  readonly b: number | 'x'
+  readonly won: number
+}
+
+/** The extra holes up to the first that is won, in the order of play, from the first hole of the match on. */
+export function extraHolesPlayed(
+  extra: NonNullable<Match['extraHoles']>,
+  balls: MatchBalls,
+  { startHole }: Pick<MatchSettings, 'startHole'>,
+  terms: TermsInForce,
+): readonly ExtraHole[] {
+  const { holes } = balls.a[0]!
+  const none = terms.competition.extraHoleStrokes === 'none'
+  const played: ExtraHole[] = []
+  for (let at = 0; at < extra.length; at++) {
+    const i = modulo(startHole - 1 + at, holes.length)
+    // With several balls a side the score written is the better net already.
+    const net = (side: readonly Ball[], score: number | 'x') =>
+      score === 'x' || none || side.length > 1 ? score : score - side[0]!.strokes[i]!
+    const a = net(balls.a, extra[at]!.a)
+    const b = net(balls.b, extra[at]!.b)
+    const won = holeWon(a, b, 'low', true) ?? 0
+    played.push({ hole: holes[i]!.hole, a, b, won })
+    if (won !== 0) break
+  }
+  return played
+}
+
 /** The first extra hole that is won decides; level on all of them, the match is still level. */
 function extraHoles(
   extra: NonNullable<Match['extraHoles']>,
   balls: MatchBalls,
-  { startHole }: MatchSettings,
+  settings: MatchSettings,
   terms: TermsInForce,
 ): MatchEnding | null {
+  const played = extraHolesPlayed(extra, balls, settings, terms)
+  const won = played[played.length - 1]?.won ?? 0
+  if (won === 0) return null
   const length = balls.a[0]!.holes.length
-  const none = terms.competition.extraHoleStrokes === 'none'
-  for (let at = 0; at < extra.length; at++) {
-    const i = modulo(startHole - 1 + at, length)
-    // With several balls a side the score written is the better net already.
-    const net = (side: readonly Ball[], score: number | 'x') =>
-      score === 'x' || none || side.length > 1 ? score : score - side[0]!.strokes[i]!
-    const won = holeWon(net(balls.a, extra[at]!.a), net(balls.b, extra[at]!.b), 'low', true)
-    if (won !== null && won !== 0)
-      return { up: won, finished: true, result: `at the ${ordinal(length + at + 1)}`, takes: 'nothing' }
-  }
-  return null
+  return { up: won, finished: true, result: `at the ${ordinal(length + played.length)}`, takes: 'nothing' }
 }
 
 function endedByOutcome({ a, b }: MatchBalls): { readonly up: number; readonly result: string } | null {

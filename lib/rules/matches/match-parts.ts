@@ -4,9 +4,10 @@
 
 import type { Hole, Match } from '../day'
 import type { MatchPart } from '../formats/format'
+import type { TermsInForce } from '../score/terms-in-force'
 import type { MatchPartResult } from '../standings'
 import { type MatchEnding, stoodAt } from './match-endings'
-import { type MatchBalls, type MatchSettings, playMatch } from './play-match'
+import { type MatchBalls, type MatchPlayed, type MatchSettings, playMatch } from './play-match'
 
 /** Who won a match that stands so many holes up for A; null while it is on and when it is level. */
 export function winnerOf(match: Match, up: number, finished: boolean): string | null {
@@ -14,22 +15,41 @@ export function winnerOf(match: Match, up: number, finished: boolean): string | 
   return up > 0 ? match.a : match.b
 }
 
-/** Every part with its own result. `ending` is that of the whole match, on the course or off it. */
-export function partsOf(
+/** One of several matches inside a match. */
+export interface PartPlayed {
+  readonly name: string
+  /** Hole by hole, as far as it went on the course. */
+  readonly course: MatchPlayed
+  /** How it came out, on the course or off it. */
+  readonly end: Omit<MatchEnding, 'takes'>
+  /** Not decided on the course: it went with the whole match. */
+  readonly withWhole: boolean
+}
+
+/** Null for a format that is one match. `ending` is that of the whole match, on the course or off it. */
+export function partsPlayed(
   match: Match,
   balls: MatchBalls,
   settings: MatchSettings,
-  parts: readonly MatchPart[],
+  { format }: TermsInForce,
   ending: MatchEnding,
-): MatchPartResult[] {
+): readonly PartPlayed[] | null {
+  const parts = format.value.kind === 'against-opponent' ? format.value.parts : undefined
+  if (parts === undefined) return null
   const holes = balls.a[0]!.holes
   return stretchesOf(parts, holes).map(({ name, first, last }) => {
-    const isWhole = first === 0 && last === holes.length - 1
-    const { up, finished, result } = isWhole
-      ? ending
-      : partEnding(match, balls, { ...settings, from: first, to: last }, ending)
-    return { name, winner: winnerOf(match, up, finished), result, finished }
+    // Holes that the other went on to play alone were no part of the match any more.
+    const over = ending.takes === 'nothing' ? settings.over : false
+    const course = playMatch(balls.a, balls.b, { ...settings, from: first, to: last, over })
+    if (first === 0 && last === holes.length - 1) return { name, course, end: ending, withWhole: false }
+    if (ending.takes === 'nothing') return { name, course, end: stoodAt(course, match), withWhole: false }
+    const withWhole = ending.takes === 'everything' || !course.finished
+    return { name, course, end: withWhole ? ending : course, withWhole }
   })
+}
+
+export function partResult(match: Match, { name, end: { up, finished, result } }: PartPlayed): MatchPartResult {
+  return { name, winner: winnerOf(match, up, finished), result, finished }
 }
 
 /** The parts of a match of which no hole was played. */
@@ -54,17 +74,4 @@ function stretchesOf(parts: readonly MatchPart[], holes: readonly Hole[]) {
     // A round of nine has no back nine.
     return first < 0 || last < first ? [] : [{ name, first, last }]
   })
-}
-
-function partEnding(
-  match: Match,
-  balls: MatchBalls,
-  settings: MatchSettings,
-  whole: MatchEnding,
-): Omit<MatchEnding, 'takes'> {
-  if (whole.takes === 'everything') return whole
-  if (whole.takes === 'nothing') return stoodAt(playMatch(balls.a, balls.b, settings), match)
-  // Holes that the other went on to play alone were no part of the match any more.
-  const part = playMatch(balls.a, balls.b, { ...settings, over: false })
-  return part.finished ? part : whole
 }

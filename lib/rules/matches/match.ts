@@ -5,7 +5,7 @@ import { countsOf } from '../count/count-on-hole'
 import type { Day, Match } from '../day'
 import { editionOf } from '../editions/editions'
 import { formatOf } from '../formats/catalogue'
-import { ballValueOf, type Format, type MatchPart } from '../formats/format'
+import { ballValueOf, type Format } from '../formats/format'
 import { type DifferenceOf, type MatchHandicap, matchStrokes } from '../handicap/match-strokes'
 import { type Ball, type BallSeed, ballOf, lowestParOf, seedsOf } from '../score/balls'
 import { type DayIndex, indexOf } from '../score/day-index'
@@ -14,7 +14,7 @@ import { handicapInFull, ownHandicap } from '../score/handicap-of-ball'
 import { type TermsInForce, termsInForce } from '../score/terms-in-force'
 import type { MatchResult } from '../standings'
 import { endingOf, givenEnding } from './match-endings'
-import { partsOf, partsUnplayed, winnerOf } from './match-parts'
+import { partResult, partsPlayed, partsUnplayed, winnerOf } from './match-parts'
 import { type MatchBalls, type MatchSettings, playMatch } from './play-match'
 
 /** A player or a side of the day by id, or any players put together for the occasion. */
@@ -114,27 +114,12 @@ export function ballsOn(footing: MatchFooting, terms: TermsInForce): MatchBalls 
 
 function played(match: Match, a: Entrant, b: Entrant, terms: TermsInForce, index: DayIndex): MatchResult | null {
   const balls = matchBalls(a, b, terms, index)
-  const holes = balls.a[0]?.holes
-  if (holes === undefined || balls.b.length === 0) return null
-  const { format } = terms
-  const on = ballValueOf(format.value)
-  const settings: MatchSettings = {
-    counts: countsOf(
-      format.count,
-      on,
-      holes.map(({ hole }) => hole),
-    ),
-    better: on.kind === 'points' || on.kind === 'against-par' ? 'high' : 'low',
-    from: 0,
-    to: holes.length - 1,
-    startHole: startOf(balls),
-    over: index.day.closed,
-    conceded: new Map(match.concededHoles?.map(({ hole, to }) => [hole, to === 'a' ? 1 : -1])),
-  }
+  if (balls.a.length === 0 || balls.b.length === 0) return null
+  const settings = settingsOf(match, balls, terms, index.day.closed)
   const round = playMatch(balls.a, balls.b, settings)
   const ending = endingOf(match, balls, round, settings, terms)
   const { up, finished, result } = ending
-  const parts = format.value.kind === 'against-opponent' ? format.value.parts : undefined
+  const parts = partsPlayed(match, balls, settings, terms, ending)
   return {
     id: match.id,
     a: match.a,
@@ -146,7 +131,26 @@ function played(match: Match, a: Entrant, b: Entrant, terms: TermsInForce, index
     finished,
     holes: round.states,
     strokes: Object.fromEntries([...balls.a, ...balls.b].map((ball) => [ball.id, ball.handicap])),
-    ...(parts === undefined ? {} : { parts: partsOf(match, balls, settings, parts, ending) }),
+    ...(parts === null ? {} : { parts: parts.map((part) => partResult(match, part)) }),
+  }
+}
+
+/** How the whole round of a match is played: what counts on each hole, from which hole, what was conceded. */
+export function settingsOf(match: Match, balls: MatchBalls, { format }: TermsInForce, over: boolean): MatchSettings {
+  const on = ballValueOf(format.value)
+  const holes = balls.a[0]!.holes
+  return {
+    counts: countsOf(
+      format.count,
+      on,
+      holes.map(({ hole }) => hole),
+    ),
+    better: on.kind === 'points' || on.kind === 'against-par' ? 'high' : 'low',
+    from: 0,
+    to: holes.length - 1,
+    startHole: startOf(balls),
+    over,
+    conceded: new Map(match.concededHoles?.map(({ hole, to }) => [hole, to === 'a' ? 1 : -1])),
   }
 }
 

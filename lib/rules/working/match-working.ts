@@ -1,31 +1,37 @@
-// How a match stands and where its strokes fall: Rules of Golf 3.2, RoH Appendix C (lowest plays off nought) and
-// Appendix E (strokes on the own indexes).
+// Where the strokes of a match fall: RoH Appendix C (lowest plays off nought) and Appendix E (strokes on the own indexes);
+// then a hole of it, or how it came out.
 
 import type { Competition, Day } from '../day'
 import { editionOf } from '../editions/editions'
 import { asHandicap, compare, type Fraction, fraction, plus, rounded, wholeHandicap } from '../exact/fraction'
 import { FORMATS } from '../formats/catalogue'
 import type { Format } from '../formats/format'
-import { resultInWords } from '../matches/play-match'
 import type { BallSeed } from '../score/balls'
 import type { MatchResult, WorkingStep } from '../standings'
 import { courseHandicapStep, playingHandicapSteps, type RoundedWhen } from './handicap-working'
 import { strokesSentence } from './hole-working'
+import { endSteps, partSteps } from './match-end-working'
+import { holeSteps } from './match-hole-working'
 import { ballsIn, type MatchSeen, matchSeen, nameIn } from './match-seen'
 
 /**
- * How many strokes each ball receives, then the state after a hole. `competition` is the one the match was played in, with
+ * How many strokes each ball receives, then the state after a hole, or for null how the match came out, with each part
+ * of a match in parts. `competition` is the one the match was played in, with
  * all its terms; any two cards as a match have only the published ones. Empty where somebody is not in the day.
  */
 export function matchWorking(
   day: Day,
   match: MatchResult,
-  hole: number,
+  hole: number | null,
   competition: Competition = { id: match.id, format: 'match' },
   formats: readonly Format[] = FORMATS,
 ): WorkingStep[] {
   const seen = matchSeen(day, match, competition, formats)
-  return seen === null ? [] : [...strokeSteps(seen), ...holeSteps(seen, hole)]
+  if (seen === null) return []
+  return [
+    ...strokeSteps(seen),
+    ...(hole === null ? endSteps(seen) : [...holeSteps(seen, hole), ...partSteps(seen, hole)]),
+  ]
 }
 
 /** Ball by ball: the handicap this competition gives it, and what is left of it after the lowest is taken off. */
@@ -81,49 +87,4 @@ function lessThan(mine: Fraction, lowest: Fraction, when: RoundedWhen): string {
   const isPlus = compare(mine, fraction(0)) < 0
   const [start, added] = [shown(mine).replace('+', '−'), shown(lowest).replace('+', '')]
   return `${isPlus ? start : shown(mine)} + ${added}`
-}
-
-function holeSteps(seen: MatchSeen, hole: number): WorkingStep[] {
-  const { day, result: match } = seen
-  const at = match.holes.findIndex((state) => state.hole === hole)
-  const state = match.holes[at]
-  if (state === undefined) return []
-  const steps: WorkingStep[] = []
-  for (const ball of ballsIn(seen)) {
-    const i = ball.holes.findIndex((one) => one.hole === hole)
-    const gross = ball.gross[i] ?? null
-    const strokes = ball.strokes[i] ?? 0
-    const net = typeof gross === 'number' ? gross - strokes : null
-    steps.push({
-      figure: net === null ? '–' : String(net),
-      label: `${nameIn(day, ball.id)} on hole ${hole}`,
-      ...(typeof gross === 'number' ? { sum: strokes < 0 ? `${gross} + ${-strokes}` : `${gross} − ${strokes}` } : {}),
-      sentence:
-        gross === null ? 'Not played.' : gross === 'x' ? 'No score on this hole.' : 'Gross less strokes received.',
-      clause: 'Rules of Golf 3.2a and 3.1c',
-    })
-  }
-  if (state.up === null) {
-    const sentence = 'This hole does not count: not played, or the match was over.'
-    return [...steps, { figure: '–', label: 'Match', sentence, clause: 'Rules of Golf 3.2a' }]
-  }
-  const played = match.holes.filter((one, h) => one.up !== null && h <= at).length
-  const left = match.holes.length - played
-  const lead = state.up < 0 ? -state.up : state.up
-  const over = lead > left || left === 0
-  const words = over ? resultInWords(state.up, left, true, played) : stateInWords(day, match, state.up)
-  steps.push({
-    figure: words,
-    label: `Match after hole ${hole}`,
-    sentence: over
-      ? `${lead === 0 ? 'Level' : `${lead} up`} with ${left} to play: the match is over.`
-      : `${left} to play.`,
-    clause: 'Rules of Golf 3.2a',
-  })
-  return steps
-}
-
-function stateInWords(day: Day, match: MatchResult, up: number): string {
-  if (up === 0) return 'level'
-  return up > 0 ? `${nameIn(day, match.a)} ${up} up` : `${nameIn(day, match.b)} ${-up} up`
 }

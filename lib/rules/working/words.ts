@@ -30,6 +30,11 @@ export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1)
 }
 
+/** The verb after a name: of a side named by its players it is for several. */
+export function says(name: string, one: string, several: string): string {
+  return name.includes(' and ') ? several : one
+}
+
 /** An eight, an eleven, an eighteen; a five. */
 export function article(word: string): string {
   return /^(eight|eleven|8|11|18)/.test(word) ? 'an' : 'a'

@@ -99,3 +99,133 @@ describe('the strokes of a match', () => {
     expect(strokesIn(steps).map(([, figure]) => Number(figure))).toEqual(Object.values(match.strokes))
   })
 })
+
+const said = (steps: readonly WorkingStep[]) =>
+  steps
+    .filter(({ label }) => !/handicap|Handicap|Strokes|Difference/.test(label))
+    .map(({ figure, label, sum, sentence }) => [figure, label, ...(sum ? [sum] : []), sentence])
+
+describe('the parts of a match', () => {
+  // Ours: scratch on both sides, so that the holes are won as the strokes are written.
+  const FOURS = new Array<number>(18).fill(4)
+  const players = ['a', 'b'].map((id) => ({ id, name: id.toUpperCase(), indexTenths: 0, tee: 'yellow-men' }))
+  const won = (...holes: number[]) => FOURS.map((four, at) => (holes.includes(at + 1) ? 3 : four))
+  const match = (a: readonly number[], b: readonly number[], hole: number | null, more: Partial<Day> = {}) => {
+    const competition = { id: 'c', format: 'three-part-match', matches: [{ id: 'm', a: 'a', b: 'b' }] }
+    const cards = [
+      { player: 'a', scores: a },
+      { player: 'b', scores: b },
+    ]
+    const day = aldermoss({ players, cards, competitions: [competition], ...more })
+    const result = scoreDay(day)[0]!.matches![0]!
+    return { result, steps: matchWorking(day, result, hole, competition) }
+  }
+
+  it('each have a step with the value of the board', () => {
+    // A wins 1 and 2; B wins 10 to 13 and leads the round by two.
+    const { result, steps } = match(won(1, 2), won(10, 11, 12, 13), null)
+    expect(result.parts!.map((part) => [part.name, part.result])).toEqual([
+      ['front nine', '2&1'],
+      ['back nine', '4&3'],
+      ['whole', '2&1'],
+    ])
+    expect(said(steps)).toEqual([
+      ['2&1', 'Front nine', '2 − 0', 'A won two holes, B no hole, six halved. A wins it, 2 up with 1 to play.'],
+      ['4&3', 'Back nine', '4 − 0', 'A won no hole, B four holes, two halved. B wins it, 4 up with 3 to play.'],
+      ['2&1', 'Whole', '4 − 2', 'A won two holes, B four holes, eleven halved. B wins it, 2 up with 1 to play.'],
+    ])
+  })
+
+  it('say how they stand while the round is on, and what has not begun', () => {
+    const { steps } = match(won(1).slice(0, 4), FOURS.slice(0, 4), null, { closed: false })
+    expect(said(steps)).toEqual([
+      ['1 up', 'Front nine', '1 − 0', 'A won one hole, B no hole, three halved. A 1 up with 5 to play.'],
+      ['–', 'Back nine', 'Not started.'],
+      ['1 up', 'Whole', '1 − 0', 'A won one hole, B no hole, three halved. A 1 up with 14 to play.'],
+    ])
+  })
+
+  it('stand beside the match after a hole', () => {
+    const { steps } = match(won(1, 2), won(10, 11, 12, 13), 11)
+    expect(said(steps).slice(-2)).toEqual([
+      ['level', 'Match after hole 11', 'The hole goes to B. Level with 7 to play.'],
+      ['2 up', 'Back nine after hole 11', '2 − 0', 'A won no hole, B two holes, none halved. B 2 up with 7 to play.'],
+    ])
+    const over = match(won(1, 2), won(10, 11, 12, 13, 14), 18).steps
+    expect(said(over).at(-1)).toEqual([
+      '–',
+      'Back nine after hole 18',
+      'This hole does not count here: not played, or this part was over.',
+    ])
+  })
+})
+
+describe('the end of a match', () => {
+  const FOURS = new Array<number>(18).fill(4)
+  const ended = (more: object, outcome?: 'withdrawn' | 'disqualified', format = 'match') => {
+    const players = ['a', 'b'].map((id) => ({ id, name: id.toUpperCase(), indexTenths: 0, tee: 'yellow-men' }))
+    const competition = { id: 'c', format, matches: [{ id: 'm', a: 'a', b: 'b', ...more }] }
+    const cards = [
+      { player: 'a', scores: FOURS },
+      { player: 'b', scores: outcome ? [4, 4] : FOURS, ...(outcome ? { outcome } : {}) },
+    ]
+    const day = aldermoss({ players, cards, competitions: [competition] })
+    return said(matchWorking(day, scoreDay(day)[0]!.matches![0]!, null, competition))
+  }
+
+  it.each<[string, object, 'withdrawn' | 'disqualified' | undefined, string[]]>([
+    ['halved', {}, undefined, ['halved', 'The match', 'A won no hole, B no hole, 18 halved. Halved.']],
+    [
+      'a hole conceded',
+      { concededHoles: [{ hole: 3, to: 'b' }] },
+      undefined,
+      ['1 up', 'The match', '1 − 0', 'A won no hole, B one hole, 17 halved, hole 3 conceded to B. B wins it, 1 up.'],
+    ],
+    [
+      'a walkover',
+      { walkover: 'a' },
+      undefined,
+      ['walkover', 'How it ended', 'A walkover for A: nobody came to play against.'],
+    ],
+    ['conceded', { concededBy: 'a' }, undefined, ['conceded', 'How it ended', 'A conceded the match.']],
+    ['withdrawn', {}, 'withdrawn', ['conceded', 'How it ended', 'B withdrew, and whoever withdraws concedes.']],
+    ['disqualified', {}, 'disqualified', ['disqualified', 'How it ended', 'B is disqualified and out of the match.']],
+    [
+      'on an extra hole',
+      {
+        extraHoles: [
+          { a: 4, b: 4 },
+          { a: 5, b: 4 },
+        ],
+      },
+      undefined,
+      ['at the 20th', 'Extra hole 2: hole 2', '5 to 4', 'Won by B, and the match with it.'],
+    ],
+  ])('%s', (_, more, outcome, last) => {
+    expect(ended(more, outcome).at(-1)).toEqual(last)
+  })
+})
+
+describe('a hole of a match of sides', () => {
+  it('says whose ball counts, and adds both where both do', () => {
+    const better = said(worked({ format: 'four-ball-match', allowance: 100 }, {}, 5).steps)
+    // Hole 5 is index 13 for men: Coldbrook gets one of 17, Trevennor one of 19; 17 for women, one of 25.
+    expect(better.slice(-3)).toEqual([
+      ['4', 'haldane and coldbrook on hole 5', 'The better ball is that of haldane.'],
+      ['3', 'trevennor and tarrablane on hole 5', 'The better ball is that of tarrablane.'],
+      expect.arrayContaining(['Match after hole 5']),
+    ])
+    expect(better.at(-1)!.at(-1)).toMatch(/^The hole goes to trevennor and tarrablane\./)
+    const both = said(worked({ format: 'total-of-two-match', allowance: 100 }, {}, 5).steps)
+    expect(both.at(-3)!.slice(0, 3)).toEqual(['8', 'haldane and coldbrook on hole 5', '4 + 4'])
+  })
+
+  it.each(['match', 'four-ball-match', 'total-of-two-match', 'greensomes-match', 'three-part-match'])(
+    '%s has a sentence and a clause for every step of every hole',
+    (format) => {
+      for (let hole = 1; hole <= 18; hole++)
+        for (const step of worked({ format }, {}, hole).steps)
+          expect(Object.values(step).every((text) => text !== '' && !/undefined|NaN/.test(text))).toBe(true)
+    },
+  )
+})
