@@ -1,6 +1,6 @@
 // What the pages of one card are given: the card read in its competitions, one figure opened, two cards as a match.
 
-import type { HoleLine, MatchResult, WorkingStep } from '@/lib/rules/standings'
+import type { HoleLine, WorkingStep } from '@/lib/rules/standings'
 import type { BoardRow, CompetitionBoard, DayHead, ResultSheet } from './views'
 
 /** One player's card, read in every competition it counts in. */
@@ -60,30 +60,4 @@ export interface CardWorking extends DayHead {
   /** "Rules of Handicapping 2024" */
   readonly edition: string
   readonly editionSentence: string
-}
-
-export interface MatchSide {
-  readonly entryId: string
-  readonly name: string
-  readonly tee: string
-  readonly courseHandicap: number | null
-  readonly strokes: number
-  /** Of a side of two the ball that counts on each hole, with its player in `by`. */
-  readonly holes: readonly HoleLine[]
-  /** Both balls of a side of two; `entryId` is then the first of them. */
-  readonly partners?: readonly MatchSide[]
-}
-
-/** Any two cards as a match, or any four as a four-ball. */
-export interface MatchSheet extends DayHead {
-  readonly a: MatchSide
-  readonly b: MatchSide
-  readonly match: MatchResult
-  readonly allowance: string
-  readonly allowanceFrom: string
-  /** "Trevennor beat Coldbrook 2&1." */
-  readonly sentence: string
-  /** How many strokes and to whom, with the clauses. */
-  readonly working: readonly WorkingStep[]
-  readonly players: readonly { readonly entryId: string; readonly name: string }[]
 }

@@ -2,9 +2,10 @@
 
 import 'server-only'
 import { type CardRead, cardReadAs } from '@/lib/boards/card-read-as'
-import type { CardWorking, MatchSheet, PlayerCard } from '@/lib/boards/card-views'
+import type { CardWorking, PlayerCard } from '@/lib/boards/card-views'
 import { cardWorkingOf } from '@/lib/boards/card-working'
-import { matchSheetOf } from '@/lib/boards/match-sheet'
+import { competitionMatchSheet, type MatchAsked, matchSheetOf } from '@/lib/boards/match-sheet'
+import type { MatchSheet } from '@/lib/boards/match-views'
 import { playerCardOf } from '@/lib/boards/player-card'
 import type { DayRecord } from '@/lib/facts/day-record'
 import { ok, type Refused, type Result, refused } from '@/lib/result'
@@ -37,10 +38,25 @@ export async function matchOf(
   b: string,
   /** Their partners, for any four cards as a four-ball. */
   partners?: { readonly a: string; readonly b: string },
+  hole: number | null = null,
 ): Promise<Result<MatchSheet, NoCard>> {
   return ofDay(slug, daySlug, (record) =>
-    partners ? matchSheetOf(record, [a, partners.a], [b, partners.b]) : matchSheetOf(record, [a], [b]),
+    partners ? matchSheetOf(record, [a, partners.a], [b, partners.b], hole) : matchSheetOf(record, [a], [b], hole),
   )
+}
+
+/** A match of a competition, on its own terms. */
+export async function competitionMatch(
+  slug: string,
+  daySlug: string,
+  asked: MatchAsked,
+): Promise<Result<MatchSheet, NoCard | 'no-such-match'>> {
+  const record = await recordAtVersion(slug, daySlug)
+  if (!record) return noSuchDay()
+  const sheet = competitionMatchSheet(await recordForEverybody(record), asked)
+  if (sheet === null)
+    return refused('no-such-match', 'There is no such match on this day any more. Look for it on the board.')
+  return ok(sheet)
 }
 
 /** A card as if the day had been played under another format. */

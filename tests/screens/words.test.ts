@@ -56,8 +56,8 @@ describe('figures and words', () => {
   })
 
   it('says who was up after a hole', () => {
-    expect(stateAfter(2, 'Jago Trevennor', 'Emrys Coldbrook')).toBe('Trevennor 2 up')
-    expect(stateAfter(-1, 'Jago Trevennor', 'Emrys Coldbrook')).toBe('Coldbrook 1 up')
+    expect(stateAfter(2, 'Trevennor', 'Coldbrook')).toBe('Trevennor 2 up')
+    expect(stateAfter(-1, 'Trevennor', 'Coldbrook')).toBe('Coldbrook 1 up')
     expect(stateAfter(0, 'A', 'B')).toBe('all square')
     expect(stateAfter(null, 'A', 'B')).toBe('')
   })

@@ -45,10 +45,29 @@ export function readAsAt(society: string, day: string, entry: string, format: st
   return `${cardAt(society, day, entry)}?${query}${hole === undefined ? '' : '#working'}`
 }
 
-export function matchAt(society: string, day: string, a?: string, b?: string): string {
+/** Any two cards; with partners any four. */
+export function matchAt(
+  society: string,
+  day: string,
+  a?: string,
+  b?: string,
+  more: { a2?: string | undefined; b2?: string | undefined; hole?: number | undefined } = {},
+): string {
   const query = new URLSearchParams()
   if (a) query.set('a', a)
   if (b) query.set('b', b)
+  if (more.a2) query.set('a2', more.a2)
+  if (more.b2) query.set('b2', more.b2)
+  return opened(`${dayAt(society, day)}/match`, query, more.hole)
+}
+
+/** A match of competition `c`, from 1, by its id; with a hole, that hole opened. */
+export function matchOfAt(society: string, day: string, c: number, match: string, hole?: number): string {
+  return opened(`${dayAt(society, day)}/match`, new URLSearchParams({ c: String(c), m: match }), hole)
+}
+
+function opened(path: string, query: URLSearchParams, hole: number | undefined): string {
+  if (hole !== undefined) query.set('hole', String(hole))
   const text = query.toString()
-  return `${dayAt(society, day)}/match${text ? `?${text}` : ''}`
+  return `${path}${text ? `?${text}` : ''}${hole === undefined ? '' : '#working'}`
 }

@@ -1,24 +1,20 @@
-// Any two cards as a match, or any four as a four-ball: who was up after each hole, on which holes the strokes fell, and how it ended.
+// A match, of a competition or of any two or four cards: who was up after each hole, on which holes the strokes fell, and how it ended.
 
 import { Dots } from '@/app/_parts/dots'
 import { MatchStrip } from '@/app/_parts/match-strip'
+import { Opens } from '@/app/_parts/opens'
 import { WorkingSteps } from '@/app/_parts/working-steps'
-import type { MatchSheet, MatchSide } from '@/lib/boards/card-views'
 import { inWords, listed } from '@/lib/boards/in-words'
+import type { MatchSheet, MatchSide } from '@/lib/boards/match-views'
 import type { HoleLine } from '@/lib/rules/standings'
-import { cardAt } from './addresses'
+import { boardAt, cardAt, matchAt, matchOfAt } from './addresses'
 import { ChooseTwo } from './choose-two'
-import { shortName } from './words'
 
 /** "Trevennor 2 up", "all square". */
 export function stateAfter(up: number | null, a: string, b: string): string {
   if (up === null) return ''
   if (up === 0) return 'all square'
-  return `${shortName(up > 0 ? a : b)} ${Math.abs(up)} up`
-}
-
-function stateOf(up: number | null, a: MatchSide, b: MatchSide): string {
-  return a.partners ? stateAfter(up, sideName(a), sideName(b)) : stateAfter(up, a.name, b.name)
+  return `${up > 0 ? a : b} ${Math.abs(up)} up`
 }
 
 interface PlayedProps {
@@ -58,7 +54,7 @@ function PlayedByTwo({
 }: {
   partners: readonly MatchSide[]
   hole: number
-  by: string | undefined
+  by: readonly string[]
   sheet: MatchSheet
   won: boolean
 }) {
@@ -66,7 +62,7 @@ function PlayedByTwo({
     <>
       {partners.map((ball) => {
         const line = ball.holes.find((one) => one.hole === hole)
-        const counts = by === ball.entryId
+        const counts = by.includes(ball.entryId)
         return (
           <span key={ball.entryId} className={counts ? 'match-ball' : 'match-ball second'}>
             <a
@@ -77,7 +73,7 @@ function PlayedByTwo({
               {line?.gross === 'x' || !line ? '–' : (line.gross ?? '·')}
             </a>
             <Dots strokes={line?.strokes ?? 0} spoken={(line?.strokes ?? 0) !== 0} />
-            <span className="small match-who">{shortName(ball.name)}</span>
+            <span className="small match-who">{ball.short}</span>
           </span>
         )
       })}
@@ -94,20 +90,7 @@ function spokenScore(line: HoleLine | undefined): string {
 function Side({ side, hole, sheet, won }: { side: MatchSide; hole: number; sheet: MatchSheet; won: boolean }) {
   const line = side.holes.find((one) => one.hole === hole)
   if (!side.partners) return <Played line={line} side={side} sheet={sheet} won={won} />
-  return (
-    <PlayedByTwo
-      partners={side.partners}
-      hole={hole}
-      by={line?.net === null ? undefined : line?.by?.[0]}
-      sheet={sheet}
-      won={won}
-    />
-  )
-}
-
-/** "Trevennor", "Trevennor and Haldane". */
-function sideName(side: MatchSide): string {
-  return listed((side.partners ?? [side]).map(({ name }) => shortName(name)))
+  return <PlayedByTwo partners={side.partners} hole={hole} by={line?.by ?? []} sheet={sheet} won={won} />
 }
 
 function Holes({ sheet }: { sheet: MatchSheet }) {
@@ -120,8 +103,8 @@ function Holes({ sheet }: { sheet: MatchSheet }) {
           <th scope="col" className="lead-col">
             Hole
           </th>
-          <th scope="col">{sideName(a)}</th>
-          <th scope="col">{sideName(b)}</th>
+          <th scope="col">{a.short}</th>
+          <th scope="col">{b.short}</th>
           <th scope="col">After the hole</th>
         </tr>
       </thead>
@@ -140,7 +123,16 @@ function Holes({ sheet }: { sheet: MatchSheet }) {
               <td className={won < 0 ? 'won' : undefined}>
                 <Side side={b} hole={state.hole} sheet={sheet} won={won < 0} />
               </td>
-              <td>{stateOf(state.up, a, b)}</td>
+              <td>
+                {state.up === null ? null : (
+                  <Opens
+                    href={holeAt(sheet, state.hole)}
+                    label={`${stateAfter(state.up, a.short, b.short)} after hole ${state.hole}: open the working`}
+                  >
+                    {stateAfter(state.up, a.short, b.short)}
+                  </Opens>
+                )}
+              </td>
             </tr>
           )
         })}
@@ -149,12 +141,19 @@ function Holes({ sheet }: { sheet: MatchSheet }) {
   )
 }
 
+function holeAt({ societySlug, daySlug, a, b, of, match }: MatchSheet, hole: number): string {
+  if (of) return matchOfAt(societySlug, daySlug, of.number, match.id, hole)
+  const [a2, b2] = [a.partners?.[1]?.entryId, b.partners?.[1]?.entryId]
+  return matchAt(societySlug, daySlug, a.entryId, b.entryId, { a2, b2, hole })
+}
+
 function strokesSentence(sheet: MatchSheet): string {
   const balls = [sheet.a, sheet.b].flatMap((side) => side.partners ?? [side])
   const receiving = balls.filter(({ strokes }) => strokes > 0)
   if (receiving.length === 0) return 'They play level: nobody receives a stroke.'
   const each = receiving.map(
-    ({ name, strokes }) => `${shortName(name)} receives ${inWords(strokes)} ${strokes === 1 ? 'stroke' : 'strokes'}`,
+    ({ short, strokes }) =>
+      `${short} ${short.includes(' and ') ? 'receive' : 'receives'} ${inWords(strokes)} ${strokes === 1 ? 'stroke' : 'strokes'}`,
   )
   return `${listed(each)}, where the dots stand.`
 }
@@ -166,7 +165,7 @@ export function MatchPage({ sheet }: { sheet: MatchSheet }) {
       <div className="wk-title">
         <div>
           <p className="sc second">
-            {sheet.dayName} · {a.partners ? 'four cards as a four-ball' : 'two cards as a match'}
+            {sheet.dayName} · {sheet.of?.name ?? (a.partners ? 'four cards as a four-ball' : 'two cards as a match')}
           </p>
           <h1>
             {a.name} <span className="slant">against</span> {b.name}
@@ -176,7 +175,9 @@ export function MatchPage({ sheet }: { sheet: MatchSheet }) {
           </p>
         </div>
         <p className="wk-hero">
-          <span className="fig trim match-result">{match.finished ? match.result : stateNow(sheet)}</span>
+          <span className="fig trim match-result">
+            {match.finished && !match.result.endsWith('abandoned') ? match.result : stateNow(sheet)}
+          </span>
         </p>
       </div>
       <section className="oxford" aria-labelledby="up-h">
@@ -184,8 +185,8 @@ export function MatchPage({ sheet }: { sheet: MatchSheet }) {
           Who was up
         </h2>
         <MatchStrip
-          a={a.partners ? sideName(a) : a.name}
-          b={b.partners ? sideName(b) : b.name}
+          a={a.partners ? a.short : a.name}
+          b={b.partners ? b.short : b.name}
           holes={match.holes}
           result={match.result}
         />
@@ -195,20 +196,41 @@ export function MatchPage({ sheet }: { sheet: MatchSheet }) {
           <h2 id="holes-h">Hole by hole</h2>
           <Holes sheet={sheet} />
         </section>
-        <section aria-labelledby="strokes-h">
-          <h2 id="strokes-h">How many strokes, and to whom</h2>
-          <WorkingSteps steps={sheet.working} heading="h3" />
-          <p className="small second">
-            Allowance {sheet.allowance}. {sheet.allowanceFrom.replace(/\.+$/, '')}. Played from{' '}
-            {a.tee === b.tee ? a.tee : `${a.tee}; and from ${b.tee}`}. Each hole is read by its own tee’s index.
-          </p>
-        </section>
+        <div className="match-steps">
+          {sheet.opened && (
+            <section id="working" aria-labelledby="hole-h">
+              <h2 id="hole-h">Hole {sheet.opened.hole}, step by step</h2>
+              <WorkingSteps steps={sheet.opened.steps} heading="h3" />
+            </section>
+          )}
+          <section aria-labelledby="came-h">
+            <h2 id="came-h">{match.finished ? 'How it came out' : 'How it stands'}</h2>
+            <WorkingSteps steps={sheet.outcome} heading="h3" />
+          </section>
+          <section aria-labelledby="strokes-h">
+            <h2 id="strokes-h">How many strokes, and to whom</h2>
+            <WorkingSteps steps={sheet.working} heading="h3" />
+            {sheet.handicaps.length > 0 && (
+              <details className="match-handicaps">
+                <summary>The handicaps they are taken from</summary>
+                <WorkingSteps steps={sheet.handicaps} heading="h3" />
+              </details>
+            )}
+            <p className="small second">
+              Allowance {sheet.allowance}. {sheet.allowanceFrom.replace(/\.+$/, '')}. Played from{' '}
+              {a.tee === b.tee ? a.tee : `${a.tee}; and from ${b.tee}`}. Each hole is read by its own tee’s index.{' '}
+              {sheet.of?.moreTerms.join(' ')}
+            </p>
+          </section>
+        </div>
       </div>
       <section className="match-again no-print" aria-labelledby="again-h">
         <h2 id="again-h">Other cards</h2>
         <ChooseTwo
           sheet={{
-            ...sheet,
+            societySlug: sheet.societySlug,
+            daySlug: sheet.daySlug,
+            players: sheet.players,
             a: a.entryId,
             b: b.entryId,
             a2: a.partners?.[1]?.entryId,
@@ -216,6 +238,13 @@ export function MatchPage({ sheet }: { sheet: MatchSheet }) {
           }}
         />
       </section>
+      {sheet.of && (
+        <p className="acts no-print">
+          <a className="btn" href={boardAt(sheet.societySlug, sheet.daySlug, { c: sheet.of.number })}>
+            Back to the board
+          </a>
+        </p>
+      )}
     </>
   )
 }

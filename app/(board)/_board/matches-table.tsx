@@ -1,14 +1,14 @@
 // The matches of a competition: who meets whom, how it stands, and a way into each.
 
-import { wonHow } from '@/lib/boards/match-ending-words'
-import { matchAt } from './addresses'
+import { Opens } from '@/app/_parts/opens'
+import { matchOfAt } from './addresses'
+import { MatchParts, matchEnd } from './match-parts'
 import type { ScreenBoard } from './screen-board'
 
 export function MatchesTable({ board }: { board: ScreenBoard }) {
   const { societySlug, daySlug } = board.head
-  const { names, chances } = board.competition
-  // Two players are two cards and can be opened; a side's match is read here only.
-  const singles = new Set(board.groups.flatMap(({ entryIds }) => entryIds))
+  const { id, names, chances } = board.competition
+  const c = board.competitions.findIndex((one) => one.id === id) + 1
   return (
     <table className="matches ruled">
       <caption className="unseen">Matches</caption>
@@ -25,21 +25,23 @@ export function MatchesTable({ board }: { board: ScreenBoard }) {
         {board.matches.map((match, at) => {
           const a = names[match.a] ?? match.a
           const b = names[match.b] ?? match.b
+          const { winner, how } = matchEnd(match, names)
           return (
             <tr key={match.id}>
               <td className="lead-col fig">{at + 1}</td>
               <th scope="row">
-                {singles.has(match.a) && singles.has(match.b) ? (
-                  <a href={matchAt(societySlug, daySlug, match.a, match.b)}>
-                    {a} against {b}
-                  </a>
-                ) : (
-                  `${a} against ${b}`
-                )}
+                {a} against {b}
               </th>
               <td className={match.finished ? undefined : 'second'}>
-                {match.winner ? <b>{names[match.winner] ?? match.winner} </b> : null}
-                <span className="match-how">{match.winner ? wonHow(match.result) : match.result}</span>
+                {winner ? <b>{winner} </b> : null}
+                <Opens
+                  href={matchOfAt(societySlug, daySlug, c, match.id)}
+                  label={`${a} against ${b}, ${winner ? `${winner} ` : ''}${how}: open the working`}
+                  className="match-how"
+                >
+                  {how}
+                </Opens>
+                <MatchParts match={match} names={names} />
                 {chances?.matches[match.id] && <span className="small second block">{chances.matches[match.id]}</span>}
               </td>
             </tr>

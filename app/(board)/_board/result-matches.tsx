@@ -1,9 +1,18 @@
 // The matches of a competition on the sheet: who met whom, and how it ended.
 
-import { wonHow } from '@/lib/boards/match-ending-words'
-import type { CompetitionBoard } from '@/lib/boards/views'
+import { Opens } from '@/app/_parts/opens'
+import type { CompetitionBoard, DayHead } from '@/lib/boards/views'
+import { matchOfAt } from './addresses'
+import { MatchParts, matchEnd } from './match-parts'
 
-export function ResultMatches({ competition }: { readonly competition: CompetitionBoard }) {
+interface Props {
+  readonly head: Pick<DayHead, 'societySlug' | 'daySlug'>
+  readonly competition: CompetitionBoard
+  /** Which competition of the day, from 1. */
+  readonly c: number
+}
+
+export function ResultMatches({ head: { societySlug, daySlug }, competition, c }: Props) {
   const { names, matches } = competition
   const nameOf = (id: string) => names[id] ?? id
   return (
@@ -20,24 +29,27 @@ export function ResultMatches({ competition }: { readonly competition: Competiti
           </tr>
         </thead>
         <tbody>
-          {matches.map((match, at) => (
-            <tr key={match.id}>
-              <td className="lead-col fig">{at + 1}</td>
-              <th scope="row">
-                {nameOf(match.a)} against {nameOf(match.b)}
-              </th>
-              <td>
-                {match.winner === null ? null : <b>{nameOf(match.winner)} </b>}
-                {match.winner === null ? match.result : wonHow(match.result)}
-                {match.parts?.map((part) => (
-                  <span className="small second" key={part.name}>
-                    {' '}
-                    {part.name}: {part.winner === null ? part.result : `${nameOf(part.winner)} ${wonHow(part.result)}`}.
-                  </span>
-                ))}
-              </td>
-            </tr>
-          ))}
+          {matches.map((match, at) => {
+            const { winner, how } = matchEnd(match, names)
+            return (
+              <tr key={match.id}>
+                <td className="lead-col fig">{at + 1}</td>
+                <th scope="row">
+                  {nameOf(match.a)} against {nameOf(match.b)}
+                </th>
+                <td>
+                  {winner ? <b>{winner} </b> : null}
+                  <Opens
+                    href={matchOfAt(societySlug, daySlug, c, match.id)}
+                    label={`${nameOf(match.a)} against ${nameOf(match.b)}, ${winner ? `${winner} ` : ''}${how}: open the working`}
+                  >
+                    {how}
+                  </Opens>
+                  <MatchParts match={match} names={names} />
+                </td>
+              </tr>
+            )
+          })}
         </tbody>
       </table>
     </div>

@@ -3,7 +3,7 @@
 import { Device } from '@/app/_parts/device'
 import { HoleBars } from '@/app/_parts/hole-bars'
 import { Fold } from '@/app/_parts/ledger'
-import type { BoardRow, CompetitionBoard, ResultSheet } from '@/lib/boards/views'
+import type { BoardRow, CompetitionBoard, DayBoard, ResultSheet } from '@/lib/boards/views'
 import { editionOf } from '@/lib/rules/editions/editions'
 import { BoardExtras } from './board-extras'
 import { ResultColumn } from './result-column'
@@ -37,15 +37,9 @@ function FirstThree({ competition, rows }: { competition: CompetitionBoard; rows
   )
 }
 
-function Competition({
-  competition,
-  first,
-  teams,
-}: {
-  competition: CompetitionBoard
-  first: boolean
-  teams: ResultSheet['board']['teams']
-}) {
+/** `c` is its place on the day, from 1. */
+function Competition({ competition, c, board }: { competition: CompetitionBoard; c: number; board: DayBoard }) {
+  const first = c === 1
   const placed = competition.rows.filter((row) => row.place !== null)
   const top = placed.slice(0, 3)
   const [left, right] = halves(placed.slice(3))
@@ -56,7 +50,7 @@ function Competition({
       <h2 id={id} className={first ? 'unseen' : undefined}>
         {competition.name}
       </h2>
-      {competition.matches.length > 0 && <ResultMatches competition={competition} />}
+      {competition.matches.length > 0 && <ResultMatches head={board} competition={competition} c={c} />}
       {competition.matches.length > 0 ? null : top.length === 0 ? (
         <p className="second">No card was returned in this competition.</p>
       ) : (
@@ -72,7 +66,7 @@ function Competition({
         </div>
       )}
       <ResultDivisions competition={competition} />
-      <BoardExtras competition={competition} rows={competition.rows} teams={first ? teams : undefined} />
+      <BoardExtras competition={competition} rows={competition.rows} teams={first ? board.teams : undefined} />
       {outside.length > 0 && <p className="small res-outside">{outside.join(' ')}</p>}
       {!first && (
         <p className="small second">
@@ -133,7 +127,7 @@ export function ResultSheetPage({ sheet, zone }: { sheet: ResultSheet; zone: str
         </p>
       )}
       {board.competitions.map((competition, at) => (
-        <Competition key={competition.id} competition={competition} first={at === 0} teams={board.teams} />
+        <Competition key={competition.id} competition={competition} c={at + 1} board={board} />
       ))}
       {sheet.ties.length > 0 && (
         <section className="ties" aria-labelledby="ties-h">

@@ -2,6 +2,7 @@
 // the match stood after it (3.2a).
 
 import { countOnHole } from '../count/count-on-hole'
+import type { HoleScore } from '../day'
 import { ballValueOf } from '../formats/format'
 import { settingsOf } from '../matches/match'
 import { resultInWords } from '../matches/play-match'
@@ -13,13 +14,13 @@ import { figure, says } from './words'
 const CLAUSE = 'Rules of Golf 3.2a'
 
 export function holeSteps(seen: MatchSeen, hole: number): WorkingStep[] {
-  const { balls, match, result } = seen
+  const { result } = seen
   const at = result.holes.findIndex((state) => state.hole === hole)
   if (at < 0) return []
   return [
     ...ballsIn(seen).map((ball) => ballStep(seen, ball, hole)),
-    ...sideSteps(seen, match.a, balls.a, hole),
-    ...sideSteps(seen, match.b, balls.b, hole),
+    ...sideSteps(seen, 'a', hole),
+    ...sideSteps(seen, 'b', hole),
     stateStep(seen, at),
   ]
 }
@@ -52,21 +53,35 @@ const READ_AS: Readonly<Record<ReturnType<typeof ballValueOf>['kind'], (net: num
   'against-par': (net, par) => `Net ${net} on a par ${par}, against par.`,
 }
 
-/** What a side of several balls has on the hole; nothing for a side of one. */
-function sideSteps(seen: MatchSeen, id: string, balls: readonly Ball[], hole: number): WorkingStep[] {
-  if (balls.length < 2) return []
-  const { day, terms } = seen
-  const settings = settingsOf(seen.match, seen.balls, terms, day.closed)
+export interface SideOnHole {
+  readonly value: HoleScore
+  /** The balls that count, best first. */
+  readonly by: readonly Ball[]
+}
+
+/** What one side has on a hole, and which of its balls count. */
+export function sideOnHole(seen: MatchSeen, side: 'a' | 'b', hole: number): SideOnHole {
+  const balls = seen.balls[side]
+  const settings = settingsOf(seen.match, seen.balls, seen.terms, seen.day.closed)
   const i = balls[0]!.holes.findIndex((one) => one.hole === hole)
+  if (i < 0) return { value: null, by: [] }
   const chosen: number[] = []
   const value = countOnHole(balls, i, settings.counts[i]!, -1, settings.better, chosen)
-  const names = chosen.map((b) => nameIn(day, balls[b]!.id))
-  const shown = chosen.map((b) => balls[b]!.values[i])
+  return { value, by: chosen.map((b) => balls[b]!) }
+}
+
+/** Nothing for a side of one ball: its own step says it. */
+function sideSteps(seen: MatchSeen, side: 'a' | 'b', hole: number): WorkingStep[] {
+  if (seen.balls[side].length < 2) return []
+  const { day, match, terms } = seen
+  const { value, by } = sideOnHole(seen, side, hole)
+  const names = by.map((ball) => nameIn(day, ball.id))
+  const each = by.map((ball) => ball.values[ball.holes.findIndex((one) => one.hole === hole)])
   return [
     {
       figure: typeof value === 'number' ? String(value) : '–',
-      label: `${nameIn(day, id)} on hole ${hole}`,
-      ...(names.length > 1 ? { sum: shown.join(' + ') } : {}),
+      label: `${nameIn(day, match[side])} on hole ${hole}`,
+      ...(names.length > 1 ? { sum: each.join(' + ') } : {}),
       sentence:
         value === null
           ? 'Not all the scores that count are in.'

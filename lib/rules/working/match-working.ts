@@ -14,33 +14,45 @@ import { endSteps, partSteps } from './match-end-working'
 import { holeSteps } from './match-hole-working'
 import { ballsIn, type MatchSeen, matchSeen, nameIn } from './match-seen'
 
+export interface MatchWorking {
+  /** Course and playing handicap of each ball. */
+  readonly handicaps: readonly WorkingStep[]
+  /** How many strokes each ball receives. */
+  readonly strokes: readonly WorkingStep[]
+  /** A hole and the state after it, or how the match came out. */
+  readonly then: readonly WorkingStep[]
+}
+
 /**
- * How many strokes each ball receives, then the state after a hole, or for null how the match came out, with each part
- * of a match in parts. `competition` is the one the match was played in, with
- * all its terms; any two cards as a match have only the published ones. Empty where somebody is not in the day.
+ * `competition` is the one the match was played in, with all its terms; any two cards as a match have only the published
+ * ones. `hole` null is the whole match, part by part where it has parts. Null where somebody is not in the day.
  */
-export function matchWorking(
+export function workingOfMatch(
   day: Day,
   match: MatchResult,
   hole: number | null,
   competition: Competition = { id: match.id, format: 'match' },
   formats: readonly Format[] = FORMATS,
-): WorkingStep[] {
+): MatchWorking | null {
   const seen = matchSeen(day, match, competition, formats)
-  if (seen === null) return []
-  return [
-    ...strokeSteps(seen),
-    ...(hole === null ? endSteps(seen) : [...holeSteps(seen, hole), ...partSteps(seen, hole)]),
-  ]
+  if (seen === null) return null
+  const then = hole === null ? endSteps(seen) : [...holeSteps(seen, hole), ...partSteps(seen, hole)]
+  return { ...strokeSteps(seen), then }
+}
+
+/** All of it in one list; empty where somebody is not in the day. */
+export function matchWorking(...asked: Parameters<typeof workingOfMatch>): readonly WorkingStep[] {
+  const working = workingOfMatch(...asked)
+  return working === null ? [] : [...working.handicaps, ...working.strokes, ...working.then]
 }
 
 /** Ball by ball: the handicap this competition gives it, and what is left of it after the lowest is taken off. */
-function strokeSteps(seen: MatchSeen): WorkingStep[] {
+function strokeSteps(seen: MatchSeen): Omit<MatchWorking, 'then'> {
   const { day, terms, footing } = seen
   const { format, competition } = terms
   if (format.strokes.kind === 'none') {
     const sentence = 'No handicap counts in this match: nobody receives a stroke.'
-    return [{ figure: '0', label: 'Strokes', sentence, clause: format.clause }]
+    return { handicaps: [], strokes: [{ figure: '0', label: 'Strokes', sentence, clause: format.clause }] }
   }
   const { seeds, full, fromLowest, difference, lowestPar } = footing
   const when: RoundedWhen = fromLowest && difference === 'unrounded' ? 'later' : 'here'
@@ -49,24 +61,23 @@ function strokeSteps(seen: MatchSeen): WorkingStep[] {
   )
   const lowest = figures.reduce((low, one) => (compare(one, low) < 0 ? one : low), figures[0]!)
   const edition = editionOf(day.edition).title
-  return ballsIn(seen).flatMap((ball, at) => {
-    const name = nameIn(day, ball.id)
+  const balls = ballsIn(seen)
+  const strokes = balls.map((ball, at): WorkingStep => {
     const own = fromLowest && compare(figures[at]!, lowest) === 0
-    return [
-      ...handicapOf(seeds[at]!, seen, lowestPar, when),
-      {
-        figure: wholeHandicap(ball.handicap),
-        label: `Strokes for ${name}`,
-        ...(fromLowest && !own ? { sum: lessThan(figures[at]!, lowest, when) } : {}),
-        sentence: !fromLowest
-          ? `Everybody plays off the own handicap. ${strokesSentence(ball.handicap, ball.holes.length)}`
-          : own
-            ? 'The lowest handicap of the match plays off nought.'
-            : `The difference from the lowest handicap${when === 'later' ? ', rounded once, here' : ''}. ${strokesSentence(ball.handicap, ball.holes.length)}`,
-        clause: `${competition.matchDifference === undefined ? '' : 'Terms of the competition; '}${edition}, Appendix C and E`,
-      },
-    ]
+    const where = strokesSentence(ball.handicap, ball.holes.length)
+    return {
+      figure: wholeHandicap(ball.handicap),
+      label: `Strokes for ${nameIn(day, ball.id)}`,
+      ...(fromLowest && !own ? { sum: lessThan(figures[at]!, lowest, when) } : {}),
+      sentence: !fromLowest
+        ? `Everybody plays off the own handicap. ${where}`
+        : own
+          ? 'The lowest handicap of the match plays off nought.'
+          : `The difference from the lowest handicap${when === 'later' ? ', rounded once, here' : ''}. ${where}`,
+      clause: `${competition.matchDifference === undefined ? '' : 'Terms of the competition; '}${edition}, Appendix C and E`,
+    }
   })
+  return { handicaps: balls.flatMap((_, at) => handicapOf(seeds[at]!, seen, lowestPar, when)), strokes }
 }
 
 /** Course and playing handicap of one ball, each under its player's name: a match shows several. */

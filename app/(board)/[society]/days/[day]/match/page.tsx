@@ -2,8 +2,8 @@ import type { Metadata } from 'next'
 import { Notice } from '@/app/_parts/notice'
 import { refused } from '@/lib/result'
 import { dayBoard } from '@/lib/society/read-board'
-import { matchOf } from '@/lib/society/read-card'
-import { type Asked, found, one } from '../../../../_board/answer'
+import { competitionMatch, matchOf } from '@/lib/society/read-card'
+import { type Asked, counting, found, one } from '../../../../_board/answer'
 import { ChooseTwo } from '../../../../_board/choose-two'
 import { MatchPage } from '../../../../_board/match-page'
 import { NothingHere } from '../../../../_board/nothing-here'
@@ -30,16 +30,19 @@ export async function generateMetadata({ params, searchParams }: Props): Promise
 
 type Query = Awaited<Asked>
 
-/** Nothing until two cards are named; four when both have a partner, and a refusal when only one has. */
+/** A match of a competition by its id; else nothing until two cards are named; four when both have a partner, and a refusal when only one has. */
 async function asked(society: string, day: string, query: Query) {
+  const hole = counting(query.hole) ?? null
+  const match = one(query.m)
+  if (match) return competitionMatch(society, day, { competition: counting(query.c) ?? 1, match, hole })
   const [a, b, a2, b2] = [one(query.a), one(query.b), one(query.a2), one(query.b2)]
   if (!a || !b) return null
-  if (!a2 && !b2) return matchOf(society, day, a, b)
+  if (!a2 && !b2) return matchOf(society, day, a, b, undefined, hole)
   if (!a2 || !b2)
     return refused('partner-missing', 'A four-ball has two partners on each side: choose the fourth card.')
   if (new Set([a, b, a2, b2]).size < 4)
     return refused('card-twice', 'Four different cards make a four-ball: one is chosen twice.')
-  return matchOf(society, day, a, b, { a: a2, b: b2 })
+  return matchOf(society, day, a, b, { a: a2, b: b2 }, hole)
 }
 
 export default async function TwoCardsPage({ params, searchParams }: Props) {

@@ -1,0 +1,35 @@
+// How a match stands or ended, in a sentence with both names.
+
+import type { MatchResult } from '@/lib/rules/standings'
+import { wonHow } from './match-ending-words'
+
+interface Both {
+  readonly a: string
+  readonly b: string
+}
+
+/** "A 2 up after 11" with the names of A. */
+export function resultNamed({ result }: MatchResult, { a, b }: Both): string {
+  const who = result.startsWith('A ') ? a : result.startsWith('B ') ? b : null
+  return who === null ? result : `${who} ${result.slice(2)}`
+}
+
+/** "Trevennor beat Coldbrook 2&1.", "Trevennor and Haldane are 2 up after 11." */
+export function matchSentence(match: MatchResult, both: Both): string {
+  const { a, b } = both
+  const { result } = match
+  if (result === 'no result') return `The match of ${a} and ${b} counts for neither.`
+  if (match.finished && !result.endsWith('abandoned')) {
+    if (match.winner === null) return `${a} and ${b} halved the match.`
+    const [winner, loser] = match.winner === match.a ? [a, b] : [b, a]
+    return `${winner} beat ${loser} ${wonHow(result)}.`
+  }
+  const so = result.replace(', abandoned', '')
+  const end = match.finished ? ' when the match was abandoned.' : '.'
+  if (so === 'not started') return match.finished ? `${a} and ${b} did not play.` : `${a} and ${b} have not started.`
+  if (so.startsWith('level')) return `${a} and ${b} ${match.finished ? 'were' : 'are'} ${so}${end}`
+  const who = so.startsWith('A ') ? a : b
+  const several = who.includes(' and ')
+  const verb = match.finished ? (several ? 'were' : 'was') : several ? 'are' : 'is'
+  return `${who} ${verb} ${so.slice(2)}${end}`
+}
