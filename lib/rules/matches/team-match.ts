@@ -10,19 +10,29 @@ function teamOf(id: string, day: Day): Team | null {
   return day.teams?.find((team) => players.every((player) => team.players.includes(player))) ?? null
 }
 
+/** What a match is to a team. Null: it is none of its business, or between two of its own. */
+export type ForTeam = 'won' | 'halved' | 'lost' | 'not finished' | 'no result' | null
+
+export function matchForTeam(match: MatchResult, team: Team, day: Day): ForTeam {
+  const isA = teamOf(match.a, day) === team
+  const isB = teamOf(match.b, day) === team
+  if (isA === isB) return null
+  if (match.result === 'no result') return 'no result'
+  if (!match.finished) return 'not finished'
+  if (match.winner === null) return 'halved'
+  return match.winner === (isA ? match.a : match.b) ? 'won' : 'lost'
+}
+
 export function teamPoints(matches: readonly MatchResult[], day: Day): TeamPoints[] {
   return (day.teams ?? []).map((team) => {
     let won = 0
     let halved = 0
     let lost = 0
     for (const match of matches) {
-      if (!match.finished || match.result === 'no result') continue
-      const isA = teamOf(match.a, day) === team
-      const isB = teamOf(match.b, day) === team
-      if (isA === isB) continue
-      if (match.winner === null) halved++
-      else if (match.winner === (isA ? match.a : match.b)) won++
-      else lost++
+      const fate = matchForTeam(match, team, day)
+      if (fate === 'won') won++
+      else if (fate === 'halved') halved++
+      else if (fate === 'lost') lost++
     }
     return pointsOf(team, won, halved, lost)
   })

@@ -14,22 +14,38 @@ export function divisionsOf(entries: readonly Entry[], terms: TermsInForce, inde
     id: division.id,
     name: division.name,
     standings: ranked(
-      entries.filter((entry) => belongs(entry, division, index)),
+      entries.filter((entry) => notIn(entry, division, index) === null),
       terms,
     ),
   }))
 }
 
-function belongs(entry: Entry, division: Division, index: DayIndex): boolean {
+/** The first condition of a division that does not hold, and for whom where it is asked of each player. */
+export type NotIn =
+  | { readonly kind: 'handicap-from' | 'handicap-to' }
+  | { readonly kind: 'gender' | 'guests' | 'group' | 'not-playing'; readonly player: string }
+
+/** Null when every condition that is given holds for everybody of the entry. */
+export function notIn(entry: Entry, division: Division, index: DayIndex): NotIn | null {
   const handicap = handicapOf(entry.balls)
-  if (division.handicapFrom !== undefined && handicap < division.handicapFrom) return false
-  if (division.handicapTo !== undefined && handicap > division.handicapTo) return false
-  return entry.entrant.players.every((id) => {
-    const line = index.players.get(id)
-    if (line === undefined) return false
-    const { player, sheet } = line
-    if (division.gender !== undefined && sheet.tee.gender !== division.gender) return false
-    if (division.guests !== undefined && (player.guest === true) !== (division.guests === 'only')) return false
-    return division.group === undefined || (player.groups?.includes(division.group) ?? false)
-  })
+  if (division.handicapFrom !== undefined && handicap < division.handicapFrom) return { kind: 'handicap-from' }
+  if (division.handicapTo !== undefined && handicap > division.handicapTo) return { kind: 'handicap-to' }
+  for (const player of entry.entrant.players) {
+    const kind = playerNotIn(player, division, index)
+    if (kind !== null) return { kind, player }
+  }
+  return null
+}
+
+function playerNotIn(
+  id: string,
+  division: Division,
+  index: DayIndex,
+): 'gender' | 'guests' | 'group' | 'not-playing' | null {
+  const line = index.players.get(id)
+  if (line === undefined) return 'not-playing'
+  const { player, sheet } = line
+  if (division.gender !== undefined && sheet.tee.gender !== division.gender) return 'gender'
+  if (division.guests !== undefined && (player.guest === true) !== (division.guests === 'only')) return 'guests'
+  return division.group === undefined || (player.groups?.includes(division.group) ?? false) ? null : 'group'
 }
