@@ -47,6 +47,8 @@ export interface CardWorking extends DayHead {
   /** "A five on a par four with one stroke is net four, level with par: two points." */
   readonly sentence: string
   readonly steps: readonly WorkingStep[]
+  /** Of a whole card: in which divisions it stands and why, where the competition has some. */
+  readonly divisions?: readonly WorkingStep[]
   /** Index of the step that gives the strokes on this hole; the band of stroke indexes is drawn under it. */
   readonly strokesAt: number | null
   readonly strokesByIndex: readonly { readonly strokeIndex: number; readonly strokes: number }[]

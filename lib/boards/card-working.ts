@@ -13,6 +13,7 @@ import { dayHead } from './board'
 import type { CardWorking } from './card-views'
 import type { CurrentCard } from './current-card'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
+import { divisionStepsOf } from './day-working'
 import { type Names, namesOf } from './entrant-names'
 import { capital, dateInWords, listed, scoreInWords, scoreLong, scoreShort, timeInWords, type Unit } from './in-words'
 import { writerName } from './returns'
@@ -58,7 +59,10 @@ export function cardWorkingOf(
     edition,
     editionSentence: `${edition} and Rules of Golf 2023, as the terms of the day say.`,
   }
-  if (of.hole === null) return { ...head, ...ofTheCard(asked, result.unit) }
+  if (of.hole === null) {
+    const divisions = divisionStepsOf(day, competition, standing.entrant)
+    return { ...head, ...ofTheCard(asked, result.unit), ...(divisions.length > 0 ? { divisions } : {}) }
+  }
   const hole = ofTheHole(asked, of.hole)
   return hole && { ...head, ...hole }
 }

@@ -1,9 +1,10 @@
-// The public readings of one card, and of two cards as a match. Everything is counted from the same record.
+// The public readings of one card, of cards as a match, and of the figures of a day that belong to no card. Everything is counted from the same record.
 
 import 'server-only'
 import { type CardRead, cardReadAs } from '@/lib/boards/card-read-as'
 import type { CardWorking, PlayerCard } from '@/lib/boards/card-views'
 import { cardWorkingOf } from '@/lib/boards/card-working'
+import { type DayWorking, type DayWorkingAsked, dayWorkingOf } from '@/lib/boards/day-working'
 import { competitionMatchSheet, type MatchAsked, matchSheetOf } from '@/lib/boards/match-sheet'
 import type { MatchSheet } from '@/lib/boards/match-views'
 import { playerCardOf } from '@/lib/boards/player-card'
@@ -57,6 +58,20 @@ export async function competitionMatch(
   if (sheet === null)
     return refused('no-such-match', 'There is no such match on this day any more. Look for it on the board.')
   return ok(sheet)
+}
+
+/** The points of a team, or who stands in a division, with the steps. */
+export async function dayWorking(
+  slug: string,
+  daySlug: string,
+  asked: DayWorkingAsked,
+): Promise<Result<DayWorking, 'no-such-day' | 'not-found'>> {
+  const record = await recordAtVersion(slug, daySlug)
+  if (!record) return noSuchDay()
+  const working = dayWorkingOf(await recordForEverybody(record), asked)
+  return working === null
+    ? refused('not-found', 'There is no such team or division on this day any more. Look for it on the board.')
+    : ok(working)
 }
 
 /** A card as if the day had been played under another format. */

@@ -45,6 +45,16 @@ export function readAsAt(society: string, day: string, entry: string, format: st
   return `${cardAt(society, day, entry)}?${query}${hole === undefined ? '' : '#working'}`
 }
 
+/** The points of a team in competition `c`, or in all the matches of the day. */
+export function teamAt(society: string, day: string, team: string, c?: number): string {
+  return `${dayAt(society, day)}/working?${new URLSearchParams({ ...(c ? { c: String(c) } : {}), team })}`
+}
+
+/** Who stands in a division of competition `c`, and why. */
+export function divisionAt(society: string, day: string, c: number, division: string): string {
+  return `${dayAt(society, day)}/working?${new URLSearchParams({ c: String(c), d: division })}`
+}
+
 /** Any two cards; with partners any four. */
 export function matchAt(
   society: string,

@@ -1,26 +1,32 @@
 // What only some boards have, under the table: points of the teams, rounds that are added up, groups that share a game,
 // the drives of a scramble. Nothing on a day that has none of them.
 
+import { Opens } from '@/app/_parts/opens'
 import type { TeamLine } from '@/lib/boards/extra-views'
 import { scoreShort } from '@/lib/boards/in-words'
-import type { BoardRow, CompetitionBoard } from '@/lib/boards/views'
+import type { BoardRow, CompetitionBoard, DayHead } from '@/lib/boards/views'
+import { teamAt } from './addresses'
 import { shortDate } from './words'
 
 type Row = Pick<BoardRow, 'entrant' | 'name' | 'place' | 'score' | 'rounds' | 'drives'>
 
 interface Props {
+  readonly head: Pick<DayHead, 'societySlug' | 'daySlug'>
+  /** Which competition of the day, from 1. */
+  readonly c: number
   readonly competition: Pick<CompetitionBoard, 'name' | 'unit' | 'teams' | 'shared' | 'notShared'>
   readonly rows: readonly Row[]
   /** All the matches of the day together, where it has teams. */
   readonly teams?: readonly TeamLine[] | undefined
 }
 
-export function BoardExtras({ competition, rows, teams }: Props) {
+export function BoardExtras({ head: { societySlug, daySlug }, c, competition, rows, teams }: Props) {
+  const opens = (of?: number) => (team: string) => teamAt(societySlug, daySlug, team, of)
   return (
     <>
-      {teams && teams.length > 1 ? <Teams title="The teams, all matches" lines={teams} /> : null}
+      {teams && teams.length > 1 ? <Teams title="The teams, all matches" lines={teams} at={opens()} /> : null}
       {competition.teams && competition.teams.length > 1 ? (
-        <Teams title={`The teams, ${competition.name}`} lines={competition.teams} />
+        <Teams title={`The teams, ${competition.name}`} lines={competition.teams} at={opens(c)} />
       ) : null}
       <Rounds competition={competition} rows={rows} />
       <Shared competition={competition} rows={rows} />
@@ -29,7 +35,14 @@ export function BoardExtras({ competition, rows, teams }: Props) {
   )
 }
 
-function Teams({ title, lines }: { readonly title: string; readonly lines: readonly TeamLine[] }) {
+interface TeamsProps {
+  readonly title: string
+  readonly lines: readonly TeamLine[]
+  /** Where the points of a team open. */
+  readonly at: (team: string) => string
+}
+
+function Teams({ title, lines, at }: TeamsProps) {
   return (
     <div className="scroll">
       <table className="extras ruled">
@@ -56,7 +69,9 @@ function Teams({ title, lines }: { readonly title: string; readonly lines: reado
             <tr key={line.team}>
               <th scope="row">{line.name}</th>
               <td className="num fig">
-                <b>{line.points}</b>
+                <Opens href={at(line.team)} label={`${line.points} points, ${line.name}: open the working`}>
+                  <b>{line.points}</b>
+                </Opens>
               </td>
               <td className="num fig">{line.won}</td>
               <td className="num fig">{line.halved}</td>

@@ -6,6 +6,7 @@ import { useCallback, useMemo, useState } from 'react'
 import { Choice } from '@/app/_parts/choice'
 import { Notice } from '@/app/_parts/notice'
 import { Said } from '@/app/_parts/toast'
+import { divisionAt } from './addresses'
 import { BoardExtras } from './board-extras'
 import { BoardTop } from './board-top'
 import { GroupsView } from './groups-view'
@@ -65,7 +66,11 @@ export function LiveBoard({ initial, c, view, d: asked, opened, mine }: LiveBoar
         </Notice>
       )}
       <ViewLinks board={board} c={c} view={view} d={d} />
-      {division && <p className="small second division-of">{division.sentence}</p>}
+      {division && (
+        <p className="small second division-of">
+          {division.sentence} <a href={divisionAt(societySlug, daySlug, c, division.id)}>Who is in it, and why</a>
+        </p>
+      )}
       {board.matches.length > 0 ? (
         <MatchesTable board={board} />
       ) : view === 'mine' ? (
@@ -78,7 +83,13 @@ export function LiveBoard({ initial, c, view, d: asked, opened, mine }: LiveBoar
         <StandingsTable board={inDivision(board, d)} c={c} view={view} open={open} changed={changed} toggle={toggle} />
       )}
       {view === 'leaders' && (
-        <BoardExtras competition={board.competition} rows={inDivision(board, d).rows} teams={board.teams} />
+        <BoardExtras
+          head={board.head}
+          c={c}
+          competition={board.competition}
+          rows={inDivision(board, d).rows}
+          teams={board.teams}
+        />
       )}
       <Said words={marking ? spoken : ''} />
       <div className="key-line">

@@ -1,11 +1,19 @@
 // The divisions of a competition on the sheet, each with who is in it and its own places.
 
 import { rowsOfDivision } from '@/lib/boards/divisions'
-import type { CompetitionBoard } from '@/lib/boards/views'
+import type { CompetitionBoard, DayHead } from '@/lib/boards/views'
+import { divisionAt } from './addresses'
 import { ResultColumn } from './result-column'
 import { halves } from './result-words'
 
-export function ResultDivisions({ competition }: { readonly competition: CompetitionBoard }) {
+interface Props {
+  readonly head: Pick<DayHead, 'societySlug' | 'daySlug'>
+  readonly competition: CompetitionBoard
+  /** Which competition of the day, from 1. */
+  readonly c: number
+}
+
+export function ResultDivisions({ head: { societySlug, daySlug }, competition, c }: Props) {
   const divisions = competition.divisions ?? []
   if (divisions.length === 0) return null
   return (
@@ -16,7 +24,12 @@ export function ResultDivisions({ competition }: { readonly competition: Competi
         return (
           <section key={id} aria-labelledby={`div-${competition.id}-${id}`}>
             <h3 id={`div-${competition.id}-${id}`}>{name}</h3>
-            <p className="small second">{sentence}</p>
+            <p className="small second">
+              {sentence}{' '}
+              <a className="no-print" href={divisionAt(societySlug, daySlug, c, id)}>
+                Who is in it, and why
+              </a>
+            </p>
             {placed.length === 0 ? (
               <p className="small second">No card was returned in this division.</p>
             ) : (

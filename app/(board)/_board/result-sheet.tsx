@@ -65,8 +65,14 @@ function Competition({ competition, c, board }: { competition: CompetitionBoard;
           </div>
         </div>
       )}
-      <ResultDivisions competition={competition} />
-      <BoardExtras competition={competition} rows={competition.rows} teams={first ? board.teams : undefined} />
+      <ResultDivisions head={board} competition={competition} c={c} />
+      <BoardExtras
+        head={board}
+        c={c}
+        competition={competition}
+        rows={competition.rows}
+        teams={first ? board.teams : undefined}
+      />
       {outside.length > 0 && <p className="small res-outside">{outside.join(' ')}</p>}
       {!first && (
         <p className="small second">

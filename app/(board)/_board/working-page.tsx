@@ -84,6 +84,12 @@ export function WorkingPage({ working, c }: { working: CardWorking; c: number })
         <WorkingSteps steps={working.steps} under={under} />
         <div className="wk-more">
           {working.ifItHadBeen.length > 0 && <IfItHadBeen working={working} />}
+          {working.divisions && (
+            <section aria-labelledby="div-h" className="wk-divisions">
+              <h2 id="div-h">In which division</h2>
+              <WorkingSteps steps={working.divisions} heading="h3" />
+            </section>
+          )}
           <section aria-labelledby="edition-h">
             <h2 id="edition-h">Edition</h2>
             <p>{working.editionSentence}</p>

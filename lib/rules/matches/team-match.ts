@@ -10,17 +10,28 @@ function teamOf(id: string, day: Day): Team | null {
   return day.teams?.find((team) => players.every((player) => team.players.includes(player))) ?? null
 }
 
-/** What a match is to a team. Null: it is none of its business, or between two of its own. */
-export type ForTeam = 'won' | 'halved' | 'lost' | 'not finished' | 'no result' | null
+/** What a match is to a team. */
+export interface ForTeam {
+  readonly fate: 'won' | 'halved' | 'lost' | 'not finished' | 'no result'
+  /** The team's own side in it, and the other. */
+  readonly own: string
+  readonly other: string
+}
 
-export function matchForTeam(match: MatchResult, team: Team, day: Day): ForTeam {
+/** Null: it is none of the team's business, or between two of its own. */
+export function matchForTeam(match: MatchResult, team: Team, day: Day): ForTeam | null {
   const isA = teamOf(match.a, day) === team
   const isB = teamOf(match.b, day) === team
   if (isA === isB) return null
-  if (match.result === 'no result') return 'no result'
-  if (!match.finished) return 'not finished'
-  if (match.winner === null) return 'halved'
-  return match.winner === (isA ? match.a : match.b) ? 'won' : 'lost'
+  const [own, other] = isA ? [match.a, match.b] : [match.b, match.a]
+  return { fate: fateOf(match, own), own, other }
+}
+
+function fateOf({ result, finished, winner }: MatchResult, own: string): ForTeam['fate'] {
+  if (result === 'no result') return 'no result'
+  if (!finished) return 'not finished'
+  if (winner === null) return 'halved'
+  return winner === own ? 'won' : 'lost'
 }
 
 export function teamPoints(matches: readonly MatchResult[], day: Day): TeamPoints[] {
@@ -29,7 +40,7 @@ export function teamPoints(matches: readonly MatchResult[], day: Day): TeamPoint
     let halved = 0
     let lost = 0
     for (const match of matches) {
-      const fate = matchForTeam(match, team, day)
+      const fate = matchForTeam(match, team, day)?.fate
       if (fate === 'won') won++
       else if (fate === 'halved') halved++
       else if (fate === 'lost') lost++

@@ -16,12 +16,12 @@ export interface Session {
 
 const CLAUSE = 'Common practice, one point a match'
 
-const WORTH: Readonly<Record<NonNullable<ForTeam>, { readonly halfPoints: number; readonly said: string }>> = {
-  won: { halfPoints: 2, said: 'Won: one point.' },
-  halved: { halfPoints: 1, said: 'Halved: half a point.' },
-  lost: { halfPoints: 0, said: 'Lost: no point.' },
-  'not finished': { halfPoints: 0, said: 'Not finished: no point yet.' },
-  'no result': { halfPoints: 0, said: 'No result: it counts for neither team.' },
+const WORTH: Readonly<Record<ForTeam['fate'], { readonly halfPoints: number; readonly said: string }>> = {
+  won: { halfPoints: 2, said: 'one point' },
+  halved: { halfPoints: 1, said: 'half a point' },
+  lost: { halfPoints: 0, said: 'no point' },
+  'not finished': { halfPoints: 0, said: 'no point yet' },
+  'no result': { halfPoints: 0, said: 'it counts for neither team' },
 }
 
 /** Works from the matches as `scoreDay` answers them. Empty where the day has no such team. */
@@ -33,12 +33,13 @@ export function teamWorking(
 ): WorkingStep[] {
   const team = day.teams?.find((one) => one.id === teamId)
   if (team === undefined) return []
-  const counts: Record<NonNullable<ForTeam>, number> = { won: 0, halved: 0, lost: 0, 'not finished': 0, 'no result': 0 }
+  const counts: Record<ForTeam['fate'], number> = { won: 0, halved: 0, lost: 0, 'not finished': 0, 'no result': 0 }
   let sum = 0
   const steps = sessions.flatMap(({ name, matches }) =>
     matches.flatMap((match, at): WorkingStep[] => {
-      const fate = matchForTeam(match, team, day)
-      if (fate === null) return []
+      const found = matchForTeam(match, team, day)
+      if (found === null) return []
+      const { fate, own, other } = found
       const { halfPoints, said } = WORTH[fate]
       counts[fate]++
       const before = sum
@@ -46,9 +47,9 @@ export function teamWorking(
       return [
         {
           figure: halves(sum),
-          label: `${name === null ? 'Match' : `${name}, match`} ${at + 1}: ${nameOf(match.a)} against ${nameOf(match.b)}`,
+          label: `${name === null ? 'Match' : `${name}, match`} ${at + 1}: ${nameOf(own)} against ${nameOf(other)}`,
           ...(halfPoints === 0 ? {} : { sum: `${halves(before)} + ${halves(halfPoints)}` }),
-          sentence: said,
+          sentence: `${capital(fate)}${howIn(match, fate)}: ${said}.`,
           clause: CLAUSE,
         },
       ]
@@ -57,7 +58,12 @@ export function teamWorking(
   return [...steps, totalStep(sum, counts)]
 }
 
-function totalStep(sum: number, counts: Readonly<Record<NonNullable<ForTeam>, number>>): WorkingStep {
+/** ", 2&1", ", conceded"; nothing where the fate says it all. */
+function howIn({ result }: MatchResult, fate: ForTeam['fate']): string {
+  return fate === 'won' || fate === 'lost' ? `, ${result.replace(/^[AB] /, '')}` : ''
+}
+
+function totalStep(sum: number, counts: Readonly<Record<ForTeam['fate'], number>>): WorkingStep {
   const { won, halved, lost } = counts
   const open = counts['not finished']
   const each = [`${inWords(won)} won`, `${inWords(halved)} halved`, `${inWords(lost)} lost`].map((one) =>

@@ -144,8 +144,8 @@ describe('the working of a team', () => {
     expect(steps.map(({ figure, label, sum, sentence }) => [figure, label, sum, sentence])).toEqual([
       ['½', 'first, match 1: a against b', '0 + ½', 'Halved: half a point.'],
       ['½', 'first, match 2: c against d', undefined, 'Not finished: no point yet.'],
-      ['1½', 'second, match 1: b against c', '½ + 1', 'Won: one point.'],
-      ['1½', 'second, match 2: d against a', undefined, 'Not finished: no point yet.'],
+      ['1½', 'second, match 1: c against b', '½ + 1', 'Won, 3&2: one point.'],
+      ['1½', 'second, match 2: a against d', undefined, 'Not finished: no point yet.'],
       ['1½', 'Total', '1 × 1 + 1 × ½', 'One won, one halved, none lost; two still to come.'],
     ])
     expect(teamWorking(day, 'nobody', sessions)).toEqual([])
