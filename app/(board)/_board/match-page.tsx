@@ -129,7 +129,8 @@ function Holes({ sheet }: { sheet: MatchSheet }) {
                     href={holeAt(sheet, state.hole)}
                     label={`${stateAfter(state.up, a.short, b.short)} after hole ${state.hole}: open the working`}
                   >
-                    {stateAfter(state.up, a.short, b.short)}
+                    {/* The figure stays with its word. */}
+                    {stateAfter(state.up, a.short, b.short).replace(/ up$/, '\u00a0up')}
                   </Opens>
                 )}
               </td>

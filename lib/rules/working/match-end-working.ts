@@ -10,14 +10,20 @@ import { type MatchSeen, nameIn } from './match-seen'
 import { capital, inWords, says, withUnit } from './words'
 
 const CLAUSE = 'Rules of Golf 3.2a'
+const COMMITTEE = 'Ruling of the committee'
 
 /** The whole match, or its parts where it has some, then what ended it otherwise than on the last green. */
 export function endSteps(seen: MatchSeen): WorkingStep[] {
   const settings = settingsOf(seen.match, seen.balls, seen.terms, seen.day.closed)
   const whole = playMatch(seen.balls.a, seen.balls.b, settings)
   const parts = partsIn(seen, settings, whole)
-  const steps = parts === null ? [stretchStep(seen, 'The match', whole)] : parts.map((part) => partStep(seen, part))
   const ended = endingSteps(seen, settings.startHole)
+  const steps =
+    parts !== null
+      ? parts.map((part) => partStep(seen, part))
+      : ended.length === 0
+        ? [stretchStep(seen, 'The match', whole)]
+        : [stretchStep(seen, 'On the course', { ...whole, finished: false })]
   return whole.holesPlayed === 0 && ended.length > 0 ? ended : [...steps, ...ended]
 }
 
@@ -112,32 +118,36 @@ function concededIn({ day, match }: MatchSeen, states: readonly MatchState[]): s
 function endingSteps(seen: MatchSeen, startHole: number): WorkingStep[] {
   const { day, match, result, balls, terms } = seen
   const nameOf = (end: 'a' | 'b') => nameIn(day, match[end])
-  const step = (sentence: string, clause: string): WorkingStep => ({
-    figure: result.result.replace(/^[AB] /, ''),
-    label: 'How it ended',
-    sentence,
-    clause,
-  })
-  if (match.walkover !== undefined)
-    return [step(`A walkover for ${nameOf(match.walkover)}: nobody came to play against.`, 'The committee')]
-  if (match.concededBy !== undefined)
-    return [step(`${nameOf(match.concededBy)} conceded the match.`, 'Rules of Golf 3.2b')]
-  const other = result.winner === null ? null : nameOf(result.winner === match.a ? 'b' : 'a')
-  switch (result.result) {
-    case 'no result':
-      return [step('Neither side is in the match any more: it counts for nobody.', 'Rules of Golf 1.3c and 3.2b')]
-    case 'disqualified':
-      return [
-        step(`${other} ${says(other ?? '', 'is', 'are')} disqualified and out of the match.`, 'Rules of Golf 1.3c'),
-      ]
-    case 'conceded':
-      return [step(`${other} withdrew, and whoever withdraws concedes.`, 'Rules of Golf 3.2b')]
+  // In the margin stands "won": how, the sentence says.
+  const wonBy = (end: 'a' | 'b', how: string, clause: string): WorkingStep[] => {
+    const winner = nameOf(end)
+    const sentence = `${how}: ${winner} ${says(winner, 'wins', 'win')} the match.`
+    return [{ figure: 'won', label: 'How it ended', sentence, clause }]
   }
-  if (match.abandoned === true && result.result.endsWith('abandoned'))
-    return [step('Stopped and not to be finished: it stands as it was.', 'The committee')]
+  const other = (end: 'a' | 'b') => (end === 'a' ? 'b' : 'a')
+  if (match.walkover !== undefined) return wonBy(match.walkover, 'A walkover, nobody came to play against', COMMITTEE)
+  if (match.concededBy !== undefined)
+    return wonBy(other(match.concededBy), `${nameOf(match.concededBy)} conceded`, 'Rules of Golf 3.2b')
+  const winner = result.winner === match.b ? 'b' : 'a'
+  const loser = nameOf(other(winner))
+  switch (result.result) {
+    case 'no result': {
+      const sentence = 'Neither side is in the match any more: it counts for nobody.'
+      return [{ figure: '–', label: 'How it ended', sentence, clause: 'Rules of Golf 1.3c and 3.2b' }]
+    }
+    case 'disqualified':
+      return wonBy(winner, `${loser} ${says(loser, 'is', 'are')} disqualified`, 'Rules of Golf 1.3c')
+    case 'conceded':
+      return wonBy(winner, `${loser} withdrew, and whoever withdraws concedes`, 'Rules of Golf 3.2b')
+  }
+  if (match.abandoned === true && result.result.endsWith('abandoned')) {
+    const figure = result.result.replace(/^[AB] /, '').replace(/ after.*|, abandoned/, '')
+    const sentence = 'Stopped and not to be finished: it stands as it was.'
+    return [{ figure: figure === 'not started' ? '–' : figure, label: 'How it ended', sentence, clause: COMMITTEE }]
+  }
   if (match.extraHoles === undefined || !result.result.startsWith('at the ')) return []
   return extraHolesPlayed(match.extraHoles, balls, { startHole }, terms).map(({ hole, a, b, won }, at, all) => ({
-    figure: at === all.length - 1 ? result.result : 'level',
+    figure: at === all.length - 1 ? result.result.slice('at the '.length) : 'level',
     label: `Extra hole ${at + 1}: hole ${hole}`,
     sum: `${a === 'x' ? 'no score' : a} to ${b === 'x' ? 'no score' : b}`,
     sentence:

@@ -185,11 +185,16 @@ describe('the end of a match', () => {
       'a walkover',
       { walkover: 'a' },
       undefined,
-      ['walkover', 'How it ended', 'A walkover for A: nobody came to play against.'],
+      ['won', 'How it ended', 'A walkover, nobody came to play against: A wins the match.'],
     ],
-    ['conceded', { concededBy: 'a' }, undefined, ['conceded', 'How it ended', 'A conceded the match.']],
-    ['withdrawn', {}, 'withdrawn', ['conceded', 'How it ended', 'B withdrew, and whoever withdraws concedes.']],
-    ['disqualified', {}, 'disqualified', ['disqualified', 'How it ended', 'B is disqualified and out of the match.']],
+    ['conceded', { concededBy: 'a' }, undefined, ['won', 'How it ended', 'A conceded: B wins the match.']],
+    [
+      'withdrawn',
+      {},
+      'withdrawn',
+      ['won', 'How it ended', 'B withdrew, and whoever withdraws concedes: A wins the match.'],
+    ],
+    ['disqualified', {}, 'disqualified', ['won', 'How it ended', 'B is disqualified: A wins the match.']],
     [
       'on an extra hole',
       {
@@ -199,10 +204,33 @@ describe('the end of a match', () => {
         ],
       },
       undefined,
-      ['at the 20th', 'Extra hole 2: hole 2', '5 to 4', 'Won by B, and the match with it.'],
+      ['20th', 'Extra hole 2: hole 2', '5 to 4', 'Won by B, and the match with it.'],
     ],
   ])('%s', (_, more, outcome, last) => {
     expect(ended(more, outcome).at(-1)).toEqual(last)
+  })
+
+  it('says first what was played, without a winner on the course', () => {
+    const played = ended({ concededHoles: [{ hole: 3, to: 'b' }], concededBy: 'b' })
+    expect(played[0]).toEqual([
+      '1 up',
+      'On the course',
+      '1 − 0',
+      'A won no hole, B one hole, 17 halved, hole 3 conceded to B. B 1 up.',
+    ])
+  })
+
+  it('leaves an abandoned match as it was', () => {
+    const match = { id: 'm', a: 'a', b: 'b', abandoned: true, concededHoles: [{ hole: 1, to: 'a' as const }] }
+    const competition = { id: 'c', format: 'match', matches: [match] }
+    const players = ['a', 'b'].map((id) => ({ id, name: id.toUpperCase(), indexTenths: 0, tee: 'yellow-men' }))
+    const cards = players.map(({ id }) => ({ player: id, scores: FOURS.slice(0, 10) }))
+    const day = aldermoss({ players, cards, competitions: [competition] })
+    const steps = said(matchWorking(day, scoreDay(day)[0]!.matches![0]!, null, competition))
+    expect(steps.map((step) => step.slice(0, 2))).toEqual([
+      ['1 up', 'On the course'],
+      ['1 up', 'How it ended'],
+    ])
   })
 })
 
