@@ -38,7 +38,7 @@ export function HoleView({ pack, now, book, holder, hole, go, refuse }: Props) {
   const { columns, unit } = headingsOf(pack)
 
   const differing = now.cards.filter((card) => card.notAgreed.includes(hole)).length
-  const shifted = useRef({ differing, hole, at: 0 })
+  const shifted = useRef({ differing, hole, at: Number.NEGATIVE_INFINITY })
   useEffect(() => {
     if (shifted.current.differing !== differing && shifted.current.hole === hole) shifted.current.at = performance.now()
     shifted.current = { differing, hole, at: shifted.current.at }
