@@ -5,6 +5,7 @@ import type { DayRecord, EntryRecord, PrizeRecord } from '@/lib/facts/day-record
 import type { CompetitionTerms } from '@/lib/facts/terms'
 import type { HoleScore } from '@/lib/rules/day'
 import { inWords as allowanceInWords, formatOf } from '@/lib/rules/formats/catalogue'
+import { type RoundHoles, shownHole } from '@/lib/rules/hole-numbers'
 import { figureOf, ratingOf, strokesFigure } from './figure'
 import { rarerTermsInWords } from './terms-in-words'
 import { tieRuleInWords } from './tie-sentences'
@@ -188,8 +189,8 @@ export function courseWords(course: {
 }
 
 /** The holes that differ, as keyed: `{ 'Hole 4': 5 }`. */
-export function holeWords(scores: readonly HoleScore[]): InWords {
+export function holeWords(scores: readonly HoleScore[], round: Pick<RoundHoles, 'firstHole'>): InWords {
   return Object.fromEntries(
-    scores.map((score, at) => [`Hole ${at + 1}`, score === 'x' ? 'no score' : (score ?? 'blank')]),
+    scores.map((score, at) => [`Hole ${shownHole(round, at)}`, score === 'x' ? 'no score' : (score ?? 'blank')]),
   )
 }

@@ -2,6 +2,7 @@
 // lost. The newest fact of a side and hole counts; what came late is kept and not counted.
 
 import type { BallFactRecord } from '@/lib/facts/day-record'
+import { hasHole, placeOfHole, type RoundHoles, shownHole } from '@/lib/rules/hole-numbers'
 
 export interface SideBall {
   /** Entry id of whose drive was taken, hole by hole. */
@@ -10,16 +11,17 @@ export interface SideBall {
   readonly ballLostOn: number | null
 }
 
-export function sideBall(sideId: string, facts: readonly BallFactRecord[], holes: number): SideBall {
-  const drives: (string | null)[] = new Array(holes).fill(null)
-  const lost: boolean[] = new Array(holes).fill(false)
+export function sideBall(sideId: string, facts: readonly BallFactRecord[], round: RoundHoles): SideBall {
+  const drives: (string | null)[] = new Array(round.holes).fill(null)
+  const lost: boolean[] = new Array(round.holes).fill(false)
   for (const fact of facts) {
-    if (fact.sideId !== sideId || fact.late || fact.hole > holes) continue
-    if (fact.kind === 'drive') drives[fact.hole - 1] = fact.entryId
-    else lost[fact.hole - 1] = fact.lost
+    if (fact.sideId !== sideId || fact.late || !hasHole(round, fact.hole)) continue
+    const place = placeOfHole(round, fact.hole)
+    if (fact.kind === 'drive') drives[place] = fact.entryId
+    else lost[place] = fact.lost
   }
   const first = lost.indexOf(true)
-  return { drives, ballLostOn: first < 0 ? null : first + 1 }
+  return { drives, ballLostOn: first < 0 ? null : shownHole(round, first) }
 }
 
 export interface DriveCount {
@@ -51,9 +53,4 @@ export function drivesStand(
   const open = drives.filter((one) => one === null || !players.includes(one)).length
   const wanted = counts.reduce((sum, one) => sum + one.wanted, 0)
   return { minimum, counts, open, outOfReach: minimum !== null && wanted > open }
-}
-
-/** Yellow ball: whose score must count on a hole. The engine's rota: in the side's order, by the number of the hole. */
-export function namedPlayer(players: readonly string[], hole: number): string | null {
-  return players.length === 0 ? null : players[(hole - 1) % players.length]!
 }

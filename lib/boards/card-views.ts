@@ -1,5 +1,6 @@
 // What the pages of one card are given: the card read in its competitions, one figure opened, two cards as a match.
 
+import type { RoundHoles } from '@/lib/rules/hole-numbers'
 import type { HoleLine, WorkingStep } from '@/lib/rules/standings'
 import type { BoardRow, CompetitionBoard, DayHead, ResultSheet } from './views'
 
@@ -42,6 +43,8 @@ export interface CardWorking extends DayHead {
   readonly competition: string
   readonly formatName: string
   readonly hole: number | null
+  /** Which holes the card has: the way from one to the next. */
+  readonly round: RoundHoles
   readonly figure: string
   readonly unit: string
   /** "A five on a par four with one stroke is net four, level with par: two points." */

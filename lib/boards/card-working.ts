@@ -55,6 +55,7 @@ export function cardWorkingOf(
     competition: competition.name,
     formatName: formatOf(competition.format)?.name ?? competition.format,
     hole: of.hole,
+    round: { holes: record.round.holes, firstHole: record.round.firstHole },
     unit: result.unit,
     edition,
     editionSentence: `${edition} and Rules of Golf 2023, as the terms of the day say.`,
@@ -138,7 +139,7 @@ function figureOrigin(record: DayRecord, entry: EntryRecord, zone: string): Pick
 
 /** "Written by Emrys Coldbrook and by Una Tarrablane, 12.52 pm. They agree." */
 function grossOrigin({ record, cards, names, zone }: Asked, entryId: string, hole: number): string {
-  const now = cards.get(entryId)?.holes[hole - 1]
+  const now = cards.get(entryId)?.holes.find((one) => one.hole === hole)
   if (!now) return 'Not played yet.'
   const ruling = record.rulings.find((one) => one.number === now.ruledBy)
   if (ruling)

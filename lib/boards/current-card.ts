@@ -4,6 +4,7 @@
 import type { CardRecord, FactRecord, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import type { CardOutcome } from '@/lib/rules/day'
+import { holesOfRound } from '@/lib/rules/hole-numbers'
 
 export interface CurrentHole {
   readonly hole: number
@@ -39,6 +40,7 @@ export interface CurrentCard {
 export interface CardSources {
   readonly card: Pick<CardRecord, 'id'>
   readonly holes: number
+  readonly firstHole: number
   readonly facts: readonly FactRecord[]
   readonly rulings: readonly RulingRecord[]
   readonly signatures: readonly SignatureRecord[]
@@ -46,11 +48,19 @@ export interface CardSources {
   readonly abandoned?: 'nothing' | 'counts' | undefined
 }
 
-export function currentCard({ card, holes, facts, rulings, signatures, abandoned }: CardSources): CurrentCard {
+export function currentCard({
+  card,
+  holes,
+  firstHole,
+  facts,
+  rulings,
+  signatures,
+  abandoned,
+}: CardSources): CurrentCard {
   const inForce = rulingsInForce(rulings.filter((ruling) => ruling.cardId === card.id))
   const mine = facts.filter((fact) => fact.cardId === card.id)
   const counting = mine.filter((fact) => !fact.late)
-  const lines = Array.from({ length: holes }, (_, at) => currentHole(at + 1, counting, inForce))
+  const lines = holesOfRound({ holes, firstHole }).map((hole) => currentHole(hole, counting, inForce))
   const signed = signatures.filter((one) => one.cardId === card.id && one.withdrawnAt === null)
   return {
     cardId: card.id,

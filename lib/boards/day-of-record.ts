@@ -34,6 +34,7 @@ function standing(record: DayRecord): ReadonlyMap<string, CurrentCard> {
       currentCard({
         card,
         holes: record.round.holes,
+        firstHole: record.round.firstHole,
         facts: factsOf.get(card.id) ?? [],
         signatures: signaturesOf.get(card.id) ?? [],
         rulings: rulingsOf.get(card.id) ?? [],
@@ -128,7 +129,7 @@ function counted(record: DayRecord, cards: ReadonlyMap<string, CurrentCard>, wit
 
 /** Cards as they stand, by entry. Of an earlier day a handicap by ruling goes with the card, for that round alone. */
 function cardsOfRound(
-  { groups }: Pick<DayRecord, 'groups'>,
+  { groups, round }: Pick<DayRecord, 'groups' | 'round'>,
   cards: ReadonlyMap<string, CurrentCard>,
   earlier = false,
 ): ReadonlyMap<string, Card> {
@@ -142,7 +143,7 @@ function cardsOfRound(
         ...(card.outcome ? { outcome: card.outcome } : {}),
         ...(Object.keys(card.penaltyStrokes).length ? { penaltyStrokes: card.penaltyStrokes } : {}),
         ...(card.penaltyPoints ? { penaltyPoints: card.penaltyPoints } : {}),
-        startHole: startHole.get(entryId) ?? 1,
+        startHole: startHole.get(entryId) ?? round.firstHole,
         ...(earlier && card.playingHandicap !== null ? { playingHandicap: card.playingHandicap } : {}),
       },
     ]),

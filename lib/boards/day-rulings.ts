@@ -3,6 +3,7 @@
 import type { DayRecord } from '@/lib/facts/day-record'
 import { abandonedIn, type DayRuling, dayRulingsInForce } from '@/lib/facts/day-rulings'
 import type { Competition } from '@/lib/rules/day'
+import { holesOfRound, type RoundHoles } from '@/lib/rules/hole-numbers'
 import type { Names } from './entrant-names'
 import { listed } from './in-words'
 import type { ResultSheet } from './views'
@@ -31,7 +32,9 @@ export function asRuled(record: Ruled, competition: Competition): Competition {
   const stopped = matches === undefined ? withTies : { ...withTies, matches }
   switch (abandoned.counts) {
     case 'first-holes':
-      return matches === undefined ? { ...stopped, countedHoles: firstHoles(withTies, abandoned.afterHole) } : stopped
+      return matches === undefined
+        ? { ...stopped, countedHoles: firstHoles(withTies, record.round, abandoned.afterHole) }
+        : stopped
     case 'level':
     case 'no-score':
       return { ...stopped, notPlayed: abandoned.counts }
@@ -41,39 +44,46 @@ export function asRuled(record: Ruled, competition: Competition): Competition {
 }
 
 /** The holes up to it, of those that the terms count at all. */
-function firstHoles({ countedHoles }: Competition, afterHole: number): number[] {
-  const first = Array.from({ length: afterHole }, (_, at) => at + 1)
+function firstHoles({ countedHoles }: Competition, round: RoundHoles, afterHole: number): number[] {
+  const first = holesOfRound(round).filter((hole) => hole <= afterHole)
   const kept = first.filter((hole) => countedHoles?.includes(hole) ?? true)
   return kept.length > 0 ? kept : first
 }
 
-export function dayRulingInWords(ruling: DayRuling, names: Pick<Names, 'entrant'>): string {
+export function dayRulingInWords(
+  ruling: DayRuling,
+  names: Pick<Names, 'entrant'>,
+  { firstHole }: Pick<RoundHoles, 'firstHole'>,
+): string {
   switch (ruling.kind) {
     case 'play-off':
       return `Play-off: ${listed(ruling.order.map((id, at) => `${at + 1} ${names.entrant(id)}`))}.`
     case 'abandoned':
-      return `The round was abandoned ${ruling.afterHole === 0 ? 'before it began' : `after hole ${ruling.afterHole}`}: ${COUNTS[ruling.counts](ruling.afterHole)}.`
+      return `The round was abandoned ${ruling.afterHole === 0 ? 'before it began' : `after hole ${ruling.afterHole}`}: ${COUNTS[ruling.counts](ruling.afterHole, firstHole)}.`
     case 'taken-back':
       return `Ruling ${ruling.replaces} on the day is taken back.`
   }
 }
 
-const COUNTS: Readonly<Record<Extract<DayRuling, { kind: 'abandoned' }>['counts'], (hole: number) => string>> = {
+const COUNTS: Readonly<
+  Record<Extract<DayRuling, { kind: 'abandoned' }>['counts'], (hole: number, first: number) => string>
+> = {
   nothing: () => 'nothing counts',
-  'first-holes': (hole) => (hole === 1 ? 'only hole 1 counts' : `only holes 1 to ${hole} count, for everybody`),
+  'first-holes': (hole, first) =>
+    hole === first ? `only hole ${hole} counts` : `only holes ${first} to ${hole} count, for everybody`,
   level: () => 'holes not played count as level',
   'no-score': () => 'holes not played have no score',
 }
 
 /** What stands beside the terms of a competition on the board: its play-off, and a round that was abandoned. */
 export function dayRulingsSaid(
-  record: Pick<DayRecord, 'dayRulings'>,
+  record: Pick<DayRecord, 'dayRulings' | 'round'>,
   competitionId: string,
   names: Pick<Names, 'entrant'>,
 ): readonly string[] {
   return dayRulingsInForce(record.dayRulings ?? [])
     .filter((one) => one.kind === 'abandoned' || one.competitionId === competitionId)
-    .map((one) => dayRulingInWords(one, names))
+    .map((one) => dayRulingInWords(one, names, record.round))
 }
 
 /** The clause of each: the Rules leave both to the committee. */
@@ -85,7 +95,7 @@ export const CLAUSE_OF: Readonly<Record<DayRuling['kind'], string>> = {
 
 /** For the sheet, beside the rulings on cards. */
 export function dayRulingLines(
-  record: Pick<DayRecord, 'dayRulings' | 'competitions'>,
+  record: Pick<DayRecord, 'dayRulings' | 'competitions' | 'round'>,
   names: Pick<Names, 'entrant'>,
 ): ResultSheet['rulings'] {
   return dayRulingsInForce(record.dayRulings ?? []).map((one) => ({
@@ -94,7 +104,7 @@ export function dayRulingLines(
       one.kind === 'play-off'
         ? (record.competitions.find(({ id }) => id === one.competitionId)?.name ?? 'Play-off')
         : 'The day',
-    sentence: `${dayRulingInWords(one, names)} ${one.reason}${/[.!?]$/.test(one.reason) ? '' : '.'}`,
+    sentence: `${dayRulingInWords(one, names, record.round)} ${one.reason}${/[.!?]$/.test(one.reason) ? '' : '.'}`,
     clause: CLAUSE_OF[one.kind],
     by: one.byName,
     at: one.ruledAt,

@@ -3,6 +3,7 @@
 import type { CompetitionRecord, DayRecord, PairingRecord } from '@/lib/facts/day-record'
 import { type MatchEnding, NO_ENDING } from '@/lib/facts/match-ending'
 import { ballValueOf } from '@/lib/rules/formats/format'
+import { holesOfRound } from '@/lib/rules/hole-numbers'
 import { sideBall } from './ball-facts'
 import { namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
@@ -33,7 +34,8 @@ export interface BallAtDesk {
   readonly side: { readonly id: string; readonly name: string }
   readonly kind: 'drives' | 'named-ball'
   readonly players: readonly { readonly entryId: string; readonly name: string }[]
-  readonly holes: number
+  /** Numbers of the holes, in card order. */
+  readonly holes: readonly number[]
   readonly drives: readonly (string | null)[]
   readonly ballLostOn: number | null
   readonly said: string
@@ -151,7 +153,7 @@ function ballsAtDesk(record: DayRecord, competition: CompetitionRecord): BallAtD
   if (kind === null) return []
   const names = namesOf(record)
   return competition.sides.map((side) => {
-    const { drives, ballLostOn } = sideBall(side.id, record.ballFacts, record.round.holes)
+    const { drives, ballLostOn } = sideBall(side.id, record.ballFacts, record.round)
     const taken = side.entryIds
       .map((id) => `${names.short(id)} ${drives.filter((one) => one === id).length}`)
       .join(', ')
@@ -159,7 +161,7 @@ function ballsAtDesk(record: DayRecord, competition: CompetitionRecord): BallAtD
       side: { id: side.id, name: names.entrant(side.id) },
       kind,
       players: side.entryIds.map((entryId) => ({ entryId, name: names.short(entryId) })),
-      holes: record.round.holes,
+      holes: holesOfRound(record.round),
       drives,
       ballLostOn,
       said:

@@ -1,6 +1,7 @@
 // Where each group is, from what has been written: nobody is asked and no clock is read.
 
 import type { DayRecord, GroupRecord } from '@/lib/facts/day-record'
+import { holesFrom, placeOfHole, type RoundHoles } from '@/lib/rules/hole-numbers'
 import type { CurrentCard } from './current-card'
 import type { GroupOnCourse } from './views'
 
@@ -8,17 +9,17 @@ export function groupsOnCourse(
   record: Pick<DayRecord, 'groups' | 'round' | 'entries'>,
   cards: ReadonlyMap<string, CurrentCard>,
 ): readonly GroupOnCourse[] {
-  return record.groups.map((group) => groupOnCourse(group, record.round.holes, cards))
+  return record.groups.map((group) => groupOnCourse(group, record.round, cards))
 }
 
-function groupOnCourse(group: GroupRecord, holes: number, cards: ReadonlyMap<string, CurrentCard>): GroupOnCourse {
+function groupOnCourse(group: GroupRecord, round: RoundHoles, cards: ReadonlyMap<string, CurrentCard>): GroupOnCourse {
   // A player who was ruled out or went in no longer holds the group back.
   const playing = group.entryIds.flatMap((id) => {
     const card = cards.get(id)
     return card && card.outcome === null ? [card] : []
   })
-  const order = Array.from({ length: holes }, (_, at) => ((group.startHole - 1 + at) % holes) + 1)
-  const written = (hole: number) => playing.filter((card) => card.scores[hole - 1] !== null).length
+  const order = holesFrom(round, group.startHole)
+  const written = (hole: number) => playing.filter((card) => card.scores[placeOfHole(round, hole)] !== null).length
   const through = playing.length ? order.filter((hole) => written(hole) === playing.length).length : 0
   const last = order.findLastIndex((hole) => written(hole) > 0)
   const at = last < 0 ? null : written(order[last]!) === playing.length ? last + 1 : last
@@ -28,7 +29,7 @@ function groupOnCourse(group: GroupRecord, holes: number, cards: ReadonlyMap<str
     startHole: group.startHole,
     started: last >= 0,
     through,
-    onHole: at === null || at >= holes ? null : order[at]!,
+    onHole: at === null || at >= round.holes ? null : order[at]!,
     entryIds: group.entryIds,
   }
 }

@@ -4,6 +4,7 @@
 import { momentIn } from '@/lib/facts/calendar'
 import type { DayRecord, FactRecord, GroupRecord } from '@/lib/facts/day-record'
 import { isStopped, type PlayNow, playNow } from '@/lib/facts/play-stop'
+import { holesFrom } from '@/lib/rules/hole-numbers'
 import { dayHead } from './board'
 import { cardsAsTheyStand } from './day-of-record'
 import { namesOf } from './entrant-names'
@@ -89,7 +90,7 @@ export function onTheCourse(record: DayRecord, phones: readonly PhoneOfGroup[], 
 
   const walked = record.groups.map((group, at): Walked => {
     const start = starts[at]!
-    const order = holesFrom(group.startHole, record.round.holes)
+    const order = holesFrom(record.round, group.startHole)
     const offset = (start.getTime() - first.getTime()) / 60_000
     const ends = minutesToEnd(
       group.entryIds.length,
@@ -159,9 +160,6 @@ export function onTheCourse(record: DayRecord, phones: readonly PhoneOfGroup[], 
     })),
   }
 }
-
-const holesFrom = (start: number, holes: number) =>
-  Array.from({ length: holes }, (_, at) => ((start - 1 + at) % holes) + 1)
 
 // A phone's clock is believed where it can be true: after an hour before the start, and not after the score was here.
 function momentOf(fact: FactRecord, start: Date): Date {

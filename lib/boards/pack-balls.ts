@@ -33,8 +33,7 @@ function ballOf(
   const card = here.flatMap((id) => record.cards.find((one) => one.entryId === id) ?? [])[0]
   if (!card) return []
   const names = namesOf(record)
-  const { holes } = record.round
-  const { drives } = sideBall(side.id, record.ballFacts, holes)
+  const { drives } = sideBall(side.id, record.ballFacts, record.round)
   const lost = new Map<number, boolean>()
   for (const fact of record.ballFacts)
     if (fact.sideId === side.id && fact.kind === 'ball-lost' && !fact.late) lost.set(fact.hole, fact.lost)

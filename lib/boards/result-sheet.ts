@@ -1,6 +1,7 @@
 // The numbered sheet, made once when the result is published and never counted again.
 
 import type { DayRecord } from '@/lib/facts/day-record'
+import { holesOfRound } from '@/lib/rules/hole-numbers'
 import { boardOf } from './board'
 import { rulingsInForce } from './current-card'
 import { dayOfRecord } from './day-of-record'
@@ -70,12 +71,12 @@ function tiesOf(board: CompetitionBoard, several: boolean, names: Names): string
 /** How each hole played: the average value of the cards that have a figure on it, to two places. */
 function courseOf(record: DayRecord): ResultSheet['course'] {
   const lines = [...mainReading(record, dayOfRecord(record)).lines.values()]
-  return Array.from({ length: record.round.holes }, (_, at) => {
+  return holesOfRound(record.round).map((hole, at) => {
     const values = lines
-      .filter((line) => line.holes.some((hole) => hole.gross !== null && hole.gross !== 'x'))
+      .filter((line) => line.holes.some(({ gross }) => gross !== null && gross !== 'x'))
       .flatMap((line) => line.holes[at]?.value ?? [])
     const sum = values.reduce((total, value) => total + value, 0)
-    return { hole: at + 1, average: values.length ? Math.round((sum * 100) / values.length) / 100 : null }
+    return { hole, average: values.length ? Math.round((sum * 100) / values.length) / 100 : null }
   })
 }
 

@@ -171,7 +171,7 @@ function lineOf(kept: CardRecord, card: CurrentCard, group: GroupOnCourse | unde
 }
 
 function lateLine({ names, zone }: Desk, entry: EntryRecord, card: CurrentCard, fact: FactRecord): LateFactLine {
-  const now = card.scores[fact.hole - 1] ?? null
+  const now = card.holes.find((one) => one.hole === fact.hole)?.score ?? null
   const has = fact.score === now ? 'The card had it already.' : `The card has ${scoreInWords(now)}.`
   return {
     id: fact.id,

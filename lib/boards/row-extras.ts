@@ -46,7 +46,7 @@ export function drivesOfRow(
 ): Pick<BoardRow, 'drives'> {
   if (formatIn(competition)?.ball !== 'one' || players.length < 2) return {}
   const minimum = competition.terms.minimumDrives ?? null
-  const { drives } = sideBall(entrant, record.ballFacts, record.round.holes)
+  const { drives } = sideBall(entrant, record.ballFacts, record.round)
   if (minimum === null && drives.every((one) => one === null)) return {}
   const stand = drivesStand(players, drives, minimum)
   return {

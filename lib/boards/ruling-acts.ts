@@ -4,6 +4,7 @@
 import type { RulingKind } from '@/lib/facts/day-record'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import { ok, type Result, refused } from '@/lib/result'
+import { holesFrom } from '@/lib/rules/hole-numbers'
 import type { CardFault, CardRuling, Consequence, RulingChoice } from '@/lib/rules/rulings/ruling'
 import { RULINGS_ON_CARDS } from '@/lib/rules/rulings/rulings-on-cards'
 import type { CurrentCard } from './current-card'
@@ -122,13 +123,15 @@ function actsFor(
       if (card.missing.length === 0) return unclear('choice', 'No hole of this card is blank.')
       return ok(card.missing.map((missing) => score(missing, 'x')))
     case 'no-score-before': {
-      const order = card.holes.map((_, at) => ((startHole - 1 + at) % card.holes.length) + 1)
+      const round = { holes: card.holes.length, firstHole: card.holes[0]?.hole ?? 1 }
+      const order = holesFrom(round, startHole)
       const at = hole === null ? -1 : order.indexOf(hole)
       if (at < 1) return unclear('hole', 'Say with which hole the player began: a later one than the group.')
       return ok(order.slice(0, at).map((missed) => score(missed, 'x')))
     }
     case 'penalty-strokes': {
-      const on = fault === 'not-signed' ? card.holes.length : fault === 'started-late' ? startHole : hole
+      const on =
+        fault === 'not-signed' ? (card.holes.at(-1)?.hole ?? null) : fault === 'started-late' ? startHole : hole
       if (on === null) return unclear('hole', 'Say on which hole.')
       const strokes = { kind: 'penalty-strokes' as const, hole: on, value: value ?? consequence.strokes }
       return ok(fault === 'not-signed' ? [strokes, { kind: 'card-stands', hole: null, value: null }] : [strokes])
@@ -139,7 +142,7 @@ function actsFor(
       return ok([{ kind: 'playing-handicap', hole: null, value }])
     case 'one-version': {
       const differs = card.notAgreed.flatMap((on) => {
-        const fact = card.holes[on - 1]?.opinions.find((one) => one.writer === writer)
+        const fact = card.holes.find((one) => one.hole === on)?.opinions.find((one) => one.writer === writer)
         return fact ? [score(on, fact.score)] : []
       })
       if (differs.length === 0 || differs.length < card.notAgreed.length)

@@ -13,7 +13,7 @@ export function sidesOf(record: DayRecord, playing: ReadonlySet<string>): Side[]
     if (!format || format.sideSize < 2) return []
     const isNamed = format.count.kind === 'named-player'
     return sidesIn(one, playing).map(({ id, name, players }) => {
-      const lost = isNamed ? sideBall(id, record.ballFacts, record.round.holes).ballLostOn : null
+      const lost = isNamed ? sideBall(id, record.ballFacts, record.round).ballLostOn : null
       return {
         id,
         players,
@@ -76,7 +76,7 @@ export const isOneBall = ({ competitions }: Pick<DayRecord, 'competitions'>, sid
   competitions.some((one) => side.competitions?.includes(one.id) && formatIn(one)?.ball === 'one')
 
 function drivesOf(record: DayRecord, side: Side, { terms }: CompetitionRecord): (string | null)[] | null {
-  const { drives } = sideBall(side.id, record.ballFacts, record.round.holes)
+  const { drives } = sideBall(side.id, record.ballFacts, record.round)
   const known = drives.map((one) => (one !== null && side.players.includes(one) ? one : null))
   return terms.minimumDrives !== undefined || known.some((one) => one !== null) ? known : null
 }

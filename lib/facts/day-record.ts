@@ -207,6 +207,8 @@ export interface DayRecord {
     readonly courseId: string
     readonly courseName: string
     readonly holes: number
+    /** Number on the first flag of the card: 1, or 10 where the second nine of a course is played. */
+    readonly firstHole: number
     readonly startKind: 'tee-times' | 'shotgun'
     readonly firstTee: string
     readonly intervalMinutes: number

@@ -2,6 +2,7 @@
 // a walkover and an abandoned match are the committee's.
 
 import { z } from 'zod'
+import { hasHole, type RoundHoles, rangeInWords } from '@/lib/rules/hole-numbers'
 
 export const END = z.enum(['a', 'b'])
 const holed = z.union([z.int().min(1).max(30), z.literal('x')])
@@ -25,7 +26,7 @@ export type MatchEnding = z.infer<typeof matchEnding>
 export const NO_ENDING: MatchEnding = {}
 
 /** What contradicts itself: the place inside the ending, and why. */
-export function endingFaults(ending: MatchEnding, holes: number): { place: string; sentence: string }[] {
+export function endingFaults(ending: MatchEnding, round: RoundHoles): { place: string; sentence: string }[] {
   const faults: { place: string; sentence: string }[] = []
   const ends = [ending.walkover, ending.concededBy, ending.abandoned || undefined].filter((one) => one !== undefined)
   if (ends.length > 1)
@@ -36,7 +37,8 @@ export function endingFaults(ending: MatchEnding, holes: number): { place: strin
   const seen = new Set<number>()
   ending.concededHoles?.forEach(({ hole }, at) => {
     const place = `ending.concededHoles[${at}]`
-    if (hole > holes) faults.push({ place, sentence: `This round has ${holes} holes; there is no hole ${hole}.` })
+    if (!hasHole(round, hole))
+      faults.push({ place, sentence: `This round has ${rangeInWords(round)}; there is no hole ${hole}.` })
     else if (seen.has(hole)) faults.push({ place, sentence: `Hole ${hole} is conceded already.` })
     seen.add(hole)
   })

@@ -2,18 +2,20 @@
 // counts, whoever wrote it.
 
 import type { CardPack, PackBall } from '@/lib/facts/card-pack'
-import { notInPack } from './card-now'
+import { placeOfHole } from '@/lib/rules/hole-numbers'
+import { notInPack, roundOfPack } from './card-now'
 import type { KeptFact } from './kept-fact'
 
 export function ballsNow(pack: CardPack, facts: readonly KeptFact[]): readonly PackBall[] {
   const balls = pack.balls ?? []
   if (balls.length === 0) return []
   const fresh = notInPack(pack, facts)
+  const round = roundOfPack(pack)
   return balls.map((ball) => {
     const drives = [...ball.drives]
     const lost = new Set(ball.lost)
     for (const { fact } of fresh) {
-      if (fact.kind === 'drive' && fact.sideId === ball.sideId) drives[fact.hole - 1] = fact.entryId
+      if (fact.kind === 'drive' && fact.sideId === ball.sideId) drives[placeOfHole(round, fact.hole)] = fact.entryId
       if (fact.kind !== 'ball-lost' || fact.sideId !== ball.sideId) continue
       if (fact.lost) lost.add(fact.hole)
       else lost.delete(fact.hole)

@@ -5,6 +5,7 @@ import type { CardPack, PackCard, PackHole } from '@/lib/facts/card-pack'
 import type { CardState } from '@/lib/facts/day-record'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import type { PointsTable } from '@/lib/rules/formats/format'
+import type { RoundHoles } from '@/lib/rules/hole-numbers'
 import type { KeptFact } from './kept-fact'
 
 export interface Written {
@@ -126,6 +127,12 @@ function holeNow(
 /** What a writer has on a hole: what undo goes back to. */
 export function writtenBy(hole: HoleNow, writer: string): WrittenScore {
   return hole.written.find((each) => each.writer === writer)?.score ?? null
+}
+
+/** The card as hole numbers are counted on it; every card of a group is of the same holes. */
+export function roundOfPack(pack: CardPack): RoundHoles {
+  const holes = pack.cards[0]?.holes ?? []
+  return { holes: holes.length, firstHole: holes[0]?.hole ?? 1 }
 }
 
 /** Holes in the order this group plays them: from its starting hole round to it. */

@@ -37,7 +37,7 @@ export async function endMatch(
       const competition = day.competitions.find((one) => one.id === competitionId)
       const met = competition && matchNamed(competition, matchId)
       if (!competition || !met) return notFound('match')
-      const faults = endingFaults(ending, day.round.holes)
+      const faults = endingFaults(ending, day.round)
       const format = formatIn(competition)
       if (ending.extraHoles?.length && format && ballValueOf(format.value).kind !== 'strokes')
         faults.push({ place: 'ending.extraHoles', sentence: 'Extra holes are played on strokes, not on points.' })

@@ -1,5 +1,6 @@
 // Scores from a group's phone. Nothing is acknowledged before it is committed, and a repeat gets its first answer.
 
+import { shownHole } from '@/lib/rules/hole-numbers'
 import 'server-only'
 import { randomUUID } from 'node:crypto'
 import { holeWords } from '@/lib/boards/acts-in-words'
@@ -142,7 +143,7 @@ export async function keyCard(
     )
     for (const [at, score] of scores.entries()) {
       if (score === (said[at] ?? null)) continue
-      const fact = { hole: at + 1, score, writer: 'desk' }
+      const fact = { hole: shownHole(sources, at), score, writer: 'desk' }
       const gone = withdrawnBy(
         { ...sources, facts, signatures },
         card,
@@ -155,7 +156,7 @@ export async function keyCard(
       )
       facts = [...facts, unsaved(cardId, fact, { id: (facts.at(-1)?.id ?? 0) + 1 })]
       const seq = lastSeq + added.length + 1
-      added.push({ ...origin, seq, hole: at + 1, score, writerId: null, userId, writtenAt: now, late: false })
+      added.push({ ...origin, seq, hole: fact.hole, score, writerId: null, userId, writtenAt: now, late: false })
     }
     const live = currentCard({ ...sources, facts, signatures })
     const roles = (['player', 'marker'] as const).filter((role) => signed[role] && !live[role])
@@ -182,8 +183,8 @@ export async function keyCard(
       subject: await cardInWords(tx, societyId, cardId),
       subjectId: cardId,
       ...changedInWords(
-        { ...holeWords(said), Signed: 'no' },
-        { ...holeWords(scores), Signed: roles.length > 0 ? roles : 'no' },
+        { ...holeWords(said, sources), Signed: 'no' },
+        { ...holeWords(scores, sources), Signed: roles.length > 0 ? roles : 'no' },
       ),
     }
     await recordAct(tx, actor, { act: 'enter-score', area: 'results', ...record }, now)

@@ -1,6 +1,7 @@
 // What a card on paper says of a side's ball, keyed at the desk: whose drives, where the named ball was lost. The desk is
 // one more writer; only what differs is written.
 
+import { hasHole, rangeInWords, shownHole } from '@/lib/rules/hole-numbers'
 import 'server-only'
 import { sideBall } from '@/lib/boards/ball-facts'
 import type { Actor } from '@/lib/facts/actor'
@@ -40,14 +41,20 @@ export async function keyBall(
     const faults = (drives ?? []).flatMap((entryId, at) =>
       entryId === null || side.entryIds.includes(entryId)
         ? []
-        : [{ place: `drives[${at}]`, sentence: `Whose drive that was on hole ${at + 1} does not play in this side.` }],
+        : [
+            {
+              place: `drives[${at}]`,
+              sentence: `Whose drive that was on hole ${shownHole(day.round, at)} does not play in this side.`,
+            },
+          ],
     )
-    const { holes } = day.round
-    if ((drives?.length ?? 0) > holes || (ballLostOn ?? 0) > holes)
-      faults.push({ place: 'drives', sentence: `This round has ${holes} holes.` })
+    const { round } = day
+    const lostHere = ballLostOn === undefined || ballLostOn === null || hasHole(round, ballLostOn)
+    if ((drives?.length ?? 0) > round.holes || !lostHere)
+      faults.push({ place: 'drives', sentence: `This round has ${rangeInWords(round)}.` })
     if (faults.length > 0) return notUnderstood(faults)
 
-    const stands = sideBall(sideId, day.ballFacts, holes)
+    const stands = sideBall(sideId, day.ballFacts, round)
     const added: NewBallFact[] = []
     const add = (fact: Pick<NewBallFact, 'kind' | 'hole' | 'entryId' | 'lost'>) =>
       added.push({
@@ -63,7 +70,8 @@ export async function keyBall(
         late: false,
       })
     drives?.forEach((entryId, at) => {
-      if (entryId !== (stands.drives[at] ?? null)) add({ kind: 'drive', hole: at + 1, entryId, lost: false })
+      if (entryId !== (stands.drives[at] ?? null))
+        add({ kind: 'drive', hole: shownHole(round, at), entryId, lost: false })
     })
     if (ballLostOn !== undefined && ballLostOn !== stands.ballLostOn) {
       // Every hole somebody said it was lost on is taken back, so that only the desk's stands.

@@ -36,7 +36,7 @@ export async function ruleByChoice(
     const first = day && (await cardSources(tx, { societyId, dayId, cardId }))
     if (!day || !record || !first) return notFound('card')
     const group = record.groups.find((one) => one.entryIds.includes(first.card.entryId))
-    const chosen = actsOfChoice(read.value, currentCard(first), group?.startHole ?? 1)
+    const chosen = actsOfChoice(read.value, currentCard(first), group?.startHole ?? record.round.firstHole)
     if (!chosen.ok) return chosen
     const { ruling, choice, acts } = chosen.value
     let number = 0

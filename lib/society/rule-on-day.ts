@@ -9,6 +9,7 @@ import { type RuleOnDay, ruleOnDay as schema } from '@/lib/facts/commands'
 import type { DayRecord } from '@/lib/facts/day-record'
 import { type DayRuling, dayRulingsInForce } from '@/lib/facts/day-rulings'
 import { type Refused, type Result, refused } from '@/lib/result'
+import { hasHole, rangeInWords } from '@/lib/rules/hole-numbers'
 import { addDayRuling } from '@/lib/store/day-rulings'
 import { changeOfDay, type DayRefusals } from './day-change'
 import { live } from './live'
@@ -39,7 +40,7 @@ export async function ruleOnDay(
         record: {
           area: 'results',
           before: null,
-          after: { [`Ruling ${number} on the day`]: dayRulingInWords(given, namesOf(day)), Reason: reason },
+          after: { [`Ruling ${number} on the day`]: dayRulingInWords(given, namesOf(day), day.round), Reason: reason },
         },
         save: async (tx) => {
           await addDayRuling(tx, day.society.id, day.id, given)
@@ -77,7 +78,8 @@ function wrongWith(
       return scores.size > 1 ? fault('order', 'A play-off is between players who are level.') : null
     }
     case 'abandoned':
-      if (ruling.afterHole > day.round.holes) return fault('afterHole', `The round has ${day.round.holes} holes.`)
+      if (ruling.afterHole !== 0 && !hasHole(day.round, ruling.afterHole))
+        return fault('afterHole', `The round has ${rangeInWords(day.round)}.`)
       if (ruling.counts === 'first-holes' && ruling.afterHole === 0)
         return fault('afterHole', 'Say after which hole: those up to it count.')
       return null

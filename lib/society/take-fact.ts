@@ -4,11 +4,14 @@
 import { type CurrentCard, currentCard } from '@/lib/boards/current-card'
 import type { CardRecord, DayStatus, FactRecord, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
 import type { BallFact, DeviceFact } from '@/lib/facts/score-fact'
+import { hasHole, placeOfHole, rangeInWords, shownHole } from '@/lib/rules/hole-numbers'
 
 /** The cards of one group as the book has them, moved on fact by fact while a delivery is taken. */
 export interface GroupCards {
   readonly status: DayStatus
   readonly holes: number
+  /** Number on the first flag of the card: 10 where the second nine is played. */
+  readonly firstHole: number
   readonly entryIds: readonly string[]
   readonly nameOf: Readonly<Record<string, string>>
   readonly cards: readonly CardRecord[]
@@ -40,10 +43,12 @@ export function takeFact(group: GroupCards, fact: DeviceFact): Taken {
 
 const no = (code: string, sentence: string): Taken => ({ kind: 'refused', code, sentence })
 
+const noSuchHole = (group: GroupCards, hole: number) =>
+  no('no-such-hole', `This round has ${rangeInWords(group)}; there is no hole ${hole}.`)
+
 /** A drive or a lost ball goes with the card it was written beside: late where a score would be. */
 function takeBall(group: GroupCards, card: CardRecord, fact: BallFact): Taken {
-  if (fact.hole > group.holes)
-    return no('no-such-hole', `This round has ${group.holes} holes; there is no hole ${fact.hole}.`)
+  if (!hasHole(group, fact.hole)) return noSuchHole(group, fact.hole)
   const side = group.sides?.find((one) => one.id === fact.sideId)
   if (!side)
     return no(
@@ -73,8 +78,7 @@ function takeScore(
   now: CurrentCard,
   fact: Extract<DeviceFact, { kind: 'score' }>,
 ): Taken {
-  if (fact.hole > group.holes)
-    return no('no-such-hole', `This round has ${group.holes} holes; there is no hole ${fact.hole}.`)
+  if (!hasHole(group, fact.hole)) return noSuchHole(group, fact.hole)
   const closed = whyClosed(group.status, card)
   if (closed)
     return {
@@ -87,7 +91,7 @@ function takeScore(
 
 /** Roles whose signature no longer covers the card once this fact stands: the hole reads otherwise, or is in dispute. */
 export function withdrawnBy(
-  sources: Pick<GroupCards, 'holes' | 'facts' | 'rulings' | 'signatures'>,
+  sources: Pick<GroupCards, 'holes' | 'firstHole' | 'facts' | 'rulings' | 'signatures'>,
   card: CardRecord,
   now: CurrentCard,
   fact: { readonly hole: number; readonly score: FactRecord['score']; readonly writer: string },
@@ -95,9 +99,10 @@ export function withdrawnBy(
   const live = [now.player, now.marker].filter((one) => one !== null)
   if (!live.length) return []
   const then = currentCard({ card, ...sources, facts: [...sources.facts, unsaved(card.id, fact)] })
-  const line = then.holes[fact.hole - 1]
+  const place = placeOfHole(sources, fact.hole)
+  const line = then.holes[place]
   if (!line || line.ruledBy !== null) return []
-  return live.filter((one) => line.notAgreed || one.scores[fact.hole - 1] !== line.score).map((one) => one.role)
+  return live.filter((one) => line.notAgreed || one.scores[place] !== line.score).map((one) => one.role)
 }
 
 /** A fact as it will read once it is saved: after everything else. */
@@ -139,7 +144,7 @@ function takeSignature(
     return no('not-agreed', `${holes(now.notAgreed)} not agreed. Agree on the score, or ask the committee to rule.`)
   if (now.missing.length)
     return no('holes-missing', `${holes(now.missing)} without a score. Enter the strokes or "no score", then sign.`)
-  const differs = now.scores.flatMap((score, at) => (score === fact.scores[at] ? [] : [at + 1]))
+  const differs = now.scores.flatMap((score, at) => (score === fact.scores[at] ? [] : [shownHole(group, at)]))
   if (differs.length || fact.scores.length !== now.scores.length)
     return no(
       'card-changed',

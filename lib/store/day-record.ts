@@ -78,6 +78,7 @@ async function oneDay(tx: Tx, which: WhichDay): Promise<DayRecord | null> {
   const round = day?.rounds[0]
   if (!day || !round) return null
   const cards = await cardsOf(tx, round.id)
+  const tees = await teesOf(tx, round.id)
   const cardIds = cards.map((card) => card.id)
   return {
     society: day.society,
@@ -99,8 +100,12 @@ async function oneDay(tx: Tx, which: WhichDay): Promise<DayRecord | null> {
     showsPosition: day.showsPosition,
     showsChances: day.showsChances,
     boardVersion: day.scoreVersion,
-    round: { ...round, startKind: round.startKind as DayRecord['round']['startKind'] },
-    tees: await teesOf(tx, round.id),
+    round: {
+      ...round,
+      firstHole: tees[0]?.holes[0]?.hole ?? 1,
+      startKind: round.startKind as DayRecord['round']['startKind'],
+    },
+    tees,
     entries: await entriesOf(tx, day.id),
     competitions: await competitionsOf(tx, day.id),
     groups: await groupsOf(tx, round.id),

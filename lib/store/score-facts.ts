@@ -93,6 +93,7 @@ export interface GroupSources {
   readonly startPublished: boolean
   readonly scoreVersion: number
   readonly holes: number
+  readonly firstHole: number
   readonly entryIds: readonly string[]
   readonly nameOf: Readonly<Record<string, string>>
   readonly cards: readonly CardRecord[]
@@ -106,6 +107,7 @@ interface GroupRow {
   readonly started: number | bigint
   readonly scoreVersion: number | bigint
   readonly holes: number | bigint
+  readonly firstHole: number | bigint
   readonly entryId: string
   readonly firstName: string
   readonly familyName: string
@@ -125,7 +127,10 @@ export async function groupSources(
 ): Promise<GroupSources | null> {
   const rows = await tx.$queryRaw<GroupRow[]>`
     SELECT d."status", CASE WHEN d."startPublishedAt" IS NULL THEN 0 ELSE 1 END AS "started", d."scoreVersion",
-      r."holes", e."id" AS "entryId", p."firstName", p."familyName", c."id" AS "cardId", c."markerId", c."state"
+      r."holes",
+      COALESCE((SELECT MIN(h."hole") FROM "RoundTee" t JOIN "RoundTeeHole" h ON h."roundTeeId" = t."id"
+        WHERE t."roundId" = r."id"), 1) AS "firstHole",
+      e."id" AS "entryId", p."firstName", p."familyName", c."id" AS "cardId", c."markerId", c."state"
     FROM "Group" g
     JOIN "Round" r ON r."id" = g."roundId"
     JOIN "Day" d ON d."id" = r."dayId"
@@ -147,6 +152,7 @@ export async function groupSources(
     startPublished: Number(first.started) === 1,
     scoreVersion: Number(first.scoreVersion),
     holes: Number(first.holes),
+    firstHole: Number(first.firstHole),
     entryIds: rows.map((row) => row.entryId),
     nameOf: Object.fromEntries(rows.map((row) => [row.entryId, `${row.firstName} ${row.familyName}`])),
     cards,
@@ -160,6 +166,7 @@ export interface OneCardSources {
   readonly status: DayStatus
   readonly scoreVersion: number
   readonly holes: number
+  readonly firstHole: number
   readonly card: CardRecord
   /** The round was abandoned by a ruling on the day. */
   readonly abandoned: 'nothing' | 'counts' | undefined
@@ -181,7 +188,7 @@ export async function cardSources(
       markerId: true,
       state: true,
       takenInAt: true,
-      round: { select: { holes: true, day: { select: { status: true, scoreVersion: true } } } },
+      round: { select: { id: true, holes: true, day: { select: { status: true, scoreVersion: true } } } },
     },
   })
   if (!row) return null
@@ -190,12 +197,19 @@ export async function cardSources(
     status: round.day.status as DayStatus,
     scoreVersion: round.day.scoreVersion,
     holes: round.holes,
+    firstHole: await firstHoleOf(tx, round.id),
     card: { ...card, state: card.state as CardRecord['state'] },
     abandoned: stoppedBy(await dayRulingsOf(tx, which.dayId)),
     facts: await factsOf(tx, [card.id]),
     rulings: await rulingsOf(tx, which.dayId, [card.id]),
     signatures: await signaturesOf(tx, [card.id]),
   }
+}
+
+/** Number on the first flag of the round's cards. */
+async function firstHoleOf(tx: Tx, roundId: string): Promise<number> {
+  const first = await tx.roundTeeHole.aggregate({ where: { roundTee: { roundId } }, _min: { hole: true } })
+  return first._min.hole ?? 1
 }
 
 export interface NewFact {

@@ -32,7 +32,7 @@ const ruling = (number: number, kind: RulingRecord['kind'], over: Partial<Ruling
   ...over,
 })
 const card = (facts: readonly FactRecord[], rulings: readonly RulingRecord[] = []) =>
-  currentCard({ card: { id: 'c' }, holes: 18, facts, rulings, signatures: [] })
+  currentCard({ card: { id: 'c' }, holes: 18, firstHole: 1, facts, rulings, signatures: [] })
 
 describe('the card as it stands', () => {
   it('keeps a dispute open until the writers agree, whoever wrote last', () => {

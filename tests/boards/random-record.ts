@@ -109,6 +109,7 @@ function oneDay(
       courseId: 'course',
       courseName: 'Aldermoss Park',
       holes,
+      firstHole: 1,
       startKind: 'tee-times',
       firstTee: '10:00',
       intervalMinutes: 10,

@@ -98,6 +98,7 @@ export function smallRecord(small: Small): DayRecord {
       courseId: 'course',
       courseName: 'Aldermoss Park',
       holes: 18,
+      firstHole: 1,
       startKind: 'tee-times',
       firstTee: '10:00',
       intervalMinutes: 10,

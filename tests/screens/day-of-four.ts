@@ -97,6 +97,7 @@ export function recordAt(moment: Moment = {}): DayRecord {
       courseId: 'course',
       courseName: 'Aldermoss Park',
       holes: 18,
+      firstHole: 1,
       startKind: 'tee-times',
       firstTee: '10:00',
       intervalMinutes: 10,

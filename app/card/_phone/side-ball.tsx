@@ -2,7 +2,9 @@
 // What is written beside the strokes of a side: whose drive was taken on this hole, or that the named ball was lost.
 
 import type { PackBall } from '@/lib/facts/card-pack'
+import { roundOfPack } from '@/lib/outbox/card-now'
 import type { GroupBook, GroupSnapshot } from '@/lib/outbox/group-book'
+import { placeOfHole } from '@/lib/rules/hole-numbers'
 
 interface Props {
   readonly now: GroupSnapshot
@@ -27,6 +29,8 @@ export function SideBalls({ now, book, hole, refuse }: Props) {
 
 type OneBall = Props & { readonly ball: PackBall }
 
+const placeOn = ({ pack }: GroupSnapshot, hole: number) => (pack ? placeOfHole(roundOfPack(pack), hole) : 0)
+
 const isShut = (now: GroupSnapshot, ball: PackBall) =>
   now.pack?.status === 'closed' || (now.cards.find((card) => card.card.cardId === ball.cardId)?.closed ?? true)
 
@@ -50,7 +54,7 @@ export function drivesOutOfReach({ players, drives, minimum }: PackBall): boolea
 }
 
 function Drives({ ball, now, book, hole, refuse }: OneBall) {
-  const taken = ball.drives[hole - 1] ?? null
+  const taken = ball.drives[placeOn(now, hole)] ?? null
   async function write(entryId: string | null) {
     const done = await book.writeBall({ kind: 'drive', cardId: ball.cardId, sideId: ball.sideId, hole, entryId })
     refuse(done.ok ? null : done.sentence)
@@ -84,13 +88,13 @@ function Drives({ ball, now, book, hole, refuse }: OneBall) {
   )
 }
 
-/** In the side's order by the number of the hole: the engine's rota. */
-export function whoHasTheBall({ players }: PackBall, hole: number): PackBall['players'][number] | null {
-  return players.length === 0 ? null : players[(hole - 1) % players.length]!
+/** In the side's order from the first hole of the card, at place 0: the engine's rota. */
+export function whoHasTheBall({ players }: PackBall, place: number): PackBall['players'][number] | null {
+  return players.length === 0 ? null : players[place % players.length]!
 }
 
 function NamedBall({ ball, now, book, hole, refuse }: OneBall) {
-  const holder = whoHasTheBall(ball, hole)
+  const holder = whoHasTheBall(ball, placeOn(now, hole))
   const lostOn = ball.lost[0] ?? null
   const lostHere = ball.lost.includes(hole)
   async function write(lost: boolean) {

@@ -36,7 +36,7 @@ const HANDICAP = (figure: number) => (figure < 0 ? `+${-figure}` : String(figure
 export function WholeCard({ pack, now, book, card, holder, refuse }: Props) {
   const total = totalOf(pack.reading, card.holes)
   const marker = card.card.markerId ? pack.cards.find((each) => each.entryId === card.card.markerId) : null
-  const nines = [card.holes.filter((hole) => hole.hole <= 9), card.holes.filter((hole) => hole.hole > 9)]
+  const nines = [card.holes.slice(0, 9), card.holes.slice(9)]
   return (
     <>
       <header className="c-whole-head">

@@ -23,7 +23,7 @@ afterAll(() => day.close())
 const now = async (entryId: string) => {
   const record = await day.record()
   const card = record.cards.find((one) => one.entryId === entryId)!
-  return { ...currentCard({ ...record, card, holes: 18 }), state: card.state }
+  return { ...currentCard({ ...record, ...record.round, card }), state: card.state }
 }
 const facts = async () => (await day.record()).facts
 

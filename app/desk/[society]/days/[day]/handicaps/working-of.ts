@@ -48,7 +48,7 @@ export function workingOf(record: DayRecord, entryId: string, competitionId: str
     ],
     closed: false,
   }
-  const working = holeWorking(day, competitionId, format.sideSize === 1 ? entryId : 'side', 1)
+  const working = holeWorking(day, competitionId, format.sideSize === 1 ? entryId : 'side', record.round.firstHole)
   if (!working) return []
   const end = working.steps.findIndex((step) => step.clause === STROKES_ON_A_HOLE)
   return end === -1 ? working.steps : working.steps.slice(0, end)

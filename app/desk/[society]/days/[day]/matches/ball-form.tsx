@@ -7,7 +7,8 @@ interface Props {
   readonly action: FormAction
   readonly side: { readonly id: string; readonly name: string }
   readonly players: readonly { readonly entryId: string; readonly name: string }[]
-  readonly holes: number
+  /** Numbers of the holes, in card order. */
+  readonly holes: readonly number[]
   readonly kind: 'drives' | 'named-ball'
   readonly drives: readonly (string | null)[]
   readonly ballLostOn: number | null
@@ -16,19 +17,18 @@ interface Props {
 
 /** What the paper card says of the side's ball. */
 export function BallForm({ action, side, players, holes, kind, drives, ballLostOn, children }: Props) {
-  const numbers = Array.from({ length: holes }, (_, at) => at + 1)
   return (
     <ActForm action={action} label={`The ball of ${side.name}`}>
       {children}
       <input type="hidden" name="sideId" value={side.id} />
       <div className="fields">
         {kind === 'drives' ? (
-          numbers.map((hole) => (
+          holes.map((hole, place) => (
             <SelectField
               key={hole}
               name="drive"
               label={`Drive, hole ${hole}`}
-              initial={drives[hole - 1] ?? ''}
+              initial={drives[place] ?? ''}
               options={[
                 { value: '', label: '–' },
                 ...players.map(({ entryId, name }) => ({ value: entryId, label: name })),
@@ -42,7 +42,7 @@ export function BallForm({ action, side, players, holes, kind, drives, ballLostO
             initial={ballLostOn === null ? '' : String(ballLostOn)}
             options={[
               { value: '', label: 'came home' },
-              ...numbers.map((hole) => ({ value: String(hole), label: `lost on hole ${hole}` })),
+              ...holes.map((hole) => ({ value: String(hole), label: `lost on hole ${hole}` })),
             ]}
           />
         )}

@@ -10,6 +10,7 @@ import { ordinal, scoreShort } from '@/lib/boards/in-words'
 import type { CompetitionBoard } from '@/lib/boards/views'
 import type { DayRecord } from '@/lib/facts/day-record'
 import { dayRulingsInForce } from '@/lib/facts/day-rulings'
+import { lastHoleOf } from '@/lib/rules/hole-numbers'
 import { enterPlayOff, ruleAbandoned, takeDayRulingBack } from './day-actions'
 
 interface Props {
@@ -39,7 +40,7 @@ export function DayRulings({ record, boards, where }: Props) {
               <p className="in-margin fig">{one.number}</p>
               <div>
                 <p>
-                  <b>{dayRulingInWords(one, names)}</b> {one.reason}{' '}
+                  <b>{dayRulingInWords(one, names, record.round)}</b> {one.reason}{' '}
                   <span className="second">
                     {CLAUSE_OF[one.kind]}. Ruled by {one.byName}, {momentOf(new Date(one.ruledAt))}.
                   </span>
@@ -69,7 +70,7 @@ export function DayRulings({ record, boards, where }: Props) {
               label="After hole"
               type="number"
               min={0}
-              max={record.round.holes}
+              max={lastHoleOf(record.round)}
               required
               hint="The last hole that everybody finished. 0: before play began."
             />
