@@ -7,6 +7,7 @@ import { addMinutes } from '@/lib/facts/calendar'
 import type { DayRecord } from '@/lib/facts/day-record'
 import { type CallAgain, callAgain as schema } from '@/lib/facts/match-commands'
 import { ok, type Result, refused } from '@/lib/result'
+import { hasHole, placeOfHole, shownHole } from '@/lib/rules/hole-numbers'
 import { recordAct } from '@/lib/store/acts'
 import type { Tx } from '@/lib/store/client'
 import { type CourseKept, courseIn } from '@/lib/store/courses'
@@ -132,9 +133,14 @@ async function sameField(tx: Tx, first: DayRecord, dayId: string, now: Date): Pr
     entryNow.set(entry.id, await insertEntry(tx, societyId, dayId, kept, now))
   }
   const again = (ids: readonly string[]) => ids.flatMap((id) => entryNow.get(id) ?? [])
+  // The same place on the card of the new round, which may be another nine.
+  const startOf = (hole: number) => {
+    const now = shownHole(day.round, placeOfHole(first.round, hole))
+    return hasHole(day.round, now) ? now : day.round.firstHole
+  }
   const groups = first.groups.flatMap((group) => {
     const entryIds = again(group.entryIds)
-    return entryIds.length > 0 ? [{ entryIds, startHole: group.startHole, startTime: group.startTime }] : []
+    return entryIds.length > 0 ? [{ entryIds, startHole: startOf(group.startHole), startTime: group.startTime }] : []
   })
   const by = minutesBetween(first.round.firstTee, day.round.firstTee)
   if (groups.length > 0)

@@ -156,7 +156,10 @@ function sameTees(day: DayRecord, wanted: DayToKeep): boolean {
 /** New times for the groups when the start moved; none when it stayed, so that times set by hand stay too. */
 function timesOf(day: DayRecord, wanted: DayToKeep) {
   const { startKind, firstTee, intervalMinutes } = wanted.round
+  const firstHole = wanted.tees[0]?.holes[0]?.hole ?? 1
   const stayed =
+    wanted.round.holes === day.round.holes &&
+    firstHole === day.round.firstHole &&
     startKind === day.round.startKind &&
     firstTee === day.round.firstTee &&
     intervalMinutes === day.round.intervalMinutes
@@ -167,6 +170,7 @@ function timesOf(day: DayRecord, wanted: DayToKeep) {
     firstTee,
     intervalMinutes,
     pars: tee?.holes.map((hole) => hole.par) ?? [],
+    firstHole,
   })
   return (
     times?.map(({ time, hole }, at) => ({

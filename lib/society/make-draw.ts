@@ -14,6 +14,7 @@ import type { DayRecord } from '@/lib/facts/day-record'
 import { type Result, refused } from '@/lib/result'
 import { drawGroups } from '@/lib/rules/draw/groups'
 import { starts } from '@/lib/rules/draw/starts'
+import { hasHole, rangeInWords } from '@/lib/rules/hole-numbers'
 import type { Tx } from '@/lib/store/client'
 import { type GroupToKeep, type HowDrawn, replaceGroups } from '@/lib/store/groups'
 import { changeOfDay, type DayRefusals } from './day-change'
@@ -97,9 +98,18 @@ function placed(day: DayRecord, groups: readonly Asked[], drawn: HowDrawn, now: 
     firstTee: day.round.firstTee,
     intervalMinutes: day.round.intervalMinutes,
     pars: tee?.holes.map((hole) => hole.par) ?? [],
+    firstHole: day.round.firstHole,
   })
   if (times === null)
     return refused('too-many-groups', 'A shotgun start has room for two groups a hole, and none on the par threes.')
+  const nowhere = groups.findIndex(({ startHole }) => startHole !== undefined && !hasHole(day.round, startHole))
+  if (nowhere >= 0)
+    return notUnderstood([
+      {
+        place: `groups[${nowhere}].startHole`,
+        sentence: `This round has ${rangeInWords(day.round)}: group ${nowhere + 1} cannot start on hole ${groups[nowhere]!.startHole}.`,
+      },
+    ])
   const kept = groups.map(
     (group, at): GroupToKeep => ({
       entryIds: group.entryIds,

@@ -2,6 +2,7 @@
 // holes, second groups on the par fives and fours and never on a par three.
 
 import { floorDiv, modulo, wholeIn } from '../exact/fraction'
+import { shownHole } from '../hole-numbers'
 
 export interface Start {
   /** HH:MM */
@@ -15,6 +16,8 @@ export interface StartTerms {
   readonly intervalMinutes: number
   /** Pars in hole order. */
   readonly pars: readonly number[]
+  /** Number on the first flag of the card: 10 where the second nine is played. */
+  readonly firstHole: number
 }
 
 /** Null when a shotgun start has more groups than two to a hole allow. */
@@ -22,18 +25,18 @@ export function starts(groups: number, terms: StartTerms): readonly Start[] | nu
   if (terms.kind === 'tee-times')
     return Array.from({ length: groups }, (_, at) => ({
       time: later(terms.firstTee, at * terms.intervalMinutes),
-      hole: 1,
+      hole: terms.firstHole,
     }))
-  const holes = shotgunHoles(groups, terms.pars)
+  const holes = shotgunHoles(groups, terms)
   return holes === null ? null : holes.map((hole) => ({ time: terms.firstTee, hole }))
 }
 
-/** Hole of each group in the order of the groups. A hole with two groups has them one after the other. */
-export function shotgunHoles(groups: number, pars: readonly number[]): readonly number[] | null {
-  const first = pars.map((_, at) => at + 1).slice(0, groups)
+/** Number of each group's hole, in the order of the groups. A hole with two groups has them one after the other. */
+export function shotgunHoles(groups: number, on: Pick<StartTerms, 'pars' | 'firstHole'>): readonly number[] | null {
+  const holes = on.pars.map((par, place) => ({ par, hole: shownHole(on, place) }))
+  const first = holes.slice(0, groups).map(({ hole }) => hole)
   const over = groups - first.length
-  const longest = pars
-    .map((par, at) => ({ par, hole: at + 1 }))
+  const longest = holes
     .filter(({ par }) => par > 3)
     .sort((a, b) => b.par - a.par || a.hole - b.hole)
     .map(({ hole }) => hole)

@@ -176,20 +176,32 @@ describe('the lot', () => {
 describe('starts', () => {
   it('counts the interval from the first tee, past the hour', () => {
     expect(
-      starts(7, { kind: 'tee-times', firstTee: '10:00', intervalMinutes: 10, pars: PARS })?.map((one) => one.time),
+      starts(7, { kind: 'tee-times', firstTee: '10:00', intervalMinutes: 10, pars: PARS, firstHole: 1 })?.map(
+        (one) => one.time,
+      ),
     ).toEqual(['10:00', '10:10', '10:20', '10:30', '10:40', '10:50', '11:00'])
   })
 
   it('starts a shotgun at once from different holes, second groups never on a par three', () => {
-    const nine = starts(9, { kind: 'shotgun', firstTee: '09:30', intervalMinutes: 10, pars: PARS })
+    const nine = starts(9, { kind: 'shotgun', firstTee: '09:30', intervalMinutes: 10, pars: PARS, firstHole: 1 })
     expect(nine?.every((one) => one.time === '09:30')).toBe(true)
     expect(nine?.map((one) => one.hole)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9])
     for (let groups = 19; groups <= 32; groups++) {
-      const holes = shotgunHoles(groups, PARS)!
+      const holes = shotgunHoles(groups, { pars: PARS, firstHole: 1 })!
       for (const hole of [3, 8, 12, 16]) expect(holes.filter((one) => one === hole)).toHaveLength(1)
       expect(Math.max(...holes.map((hole) => holes.filter((one) => one === hole).length))).toBe(2)
     }
-    expect(shotgunHoles(33, PARS)).toBeNull()
+    expect(shotgunHoles(33, { pars: PARS, firstHole: 1 })).toBeNull()
+  })
+
+  it('starts on the flags of the second nine where that is played', () => {
+    const nine = { firstTee: '17:30', intervalMinutes: 10, pars: PARS.slice(9), firstHole: 10 }
+    expect(starts(2, { ...nine, kind: 'tee-times' })?.map((one) => one.hole)).toEqual([10, 10])
+    expect(starts(3, { ...nine, kind: 'shotgun' })?.map((one) => one.hole)).toEqual([10, 11, 12])
+    // The tenth group joins on the par five, the fourteenth.
+    expect(starts(10, { ...nine, kind: 'shotgun' })?.map((one) => one.hole)).toEqual([
+      10, 11, 12, 13, 14, 14, 15, 16, 17, 18,
+    ])
   })
 })
 

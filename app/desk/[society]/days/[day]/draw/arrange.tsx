@@ -5,6 +5,7 @@ import { type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from 
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Send } from '@/app/desk/_form/field'
+import type { RoundHoles } from '@/lib/rules/hole-numbers'
 import type { DrawnPlayer } from './drawn-player'
 import { GroupRow } from './group-row'
 import { type Groups, lonely, movedTo, placeOf, shifted, without } from './groups'
@@ -23,6 +24,7 @@ interface Props {
   readonly shotgun: boolean
   readonly interval: number
   readonly firstTee: string
+  readonly round: RoundHoles
   readonly shut: boolean
   readonly children: ReactNode
 }
@@ -33,7 +35,7 @@ interface Starts {
 }
 
 /** The draw under the hand: drag a name, or take it with the keys, or choose its group from the list. */
-export function Arrange({ action, players, groups: kept, shotgun, interval, firstTee, shut, children }: Props) {
+export function Arrange({ action, players, groups: kept, shotgun, interval, firstTee, round, shut, children }: Props) {
   const [groups, setGroups] = useState<Groups>(() => kept.map((group) => group.entryIds))
   const [starts, setStarts] = useState<readonly Starts[]>(() =>
     kept.map((one) => ({ time: one.startTime, hole: one.startHole })),
@@ -112,14 +114,14 @@ export function Arrange({ action, players, groups: kept, shotgun, interval, firs
     setTouched(true)
     const last = starts.at(-1)
     setGroups([...known, []])
-    setStarts([...starts, { time: last && !shotgun ? later(last.time, interval) : firstTee, hole: 1 }])
+    setStarts([...starts, { time: last && !shotgun ? later(last.time, interval) : firstTee, hole: round.firstHole }])
   }
 
   const alone = lonely(known)
   const sent = known.flatMap((entryIds, place) =>
     entryIds.length === 0
       ? []
-      : [{ entryIds, startTime: starts[place]?.time ?? firstTee, startHole: starts[place]?.hole ?? 1 }],
+      : [{ entryIds, startTime: starts[place]?.time ?? firstTee, startHole: starts[place]?.hole ?? round.firstHole }],
   )
   const seat = (entryId: string, group: number | null) => {
     const player = nameOf.get(entryId)
@@ -171,6 +173,7 @@ export function Arrange({ action, players, groups: kept, shotgun, interval, firs
             count={ids.length}
             start={starts[group]}
             shotgun={shotgun}
+            round={round}
             shut={shut}
             onStart={(start) => {
               setTouched(true)

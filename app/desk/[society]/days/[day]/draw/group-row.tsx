@@ -2,6 +2,7 @@
 
 import { useDroppable } from '@dnd-kit/core'
 import type { ReactNode } from 'react'
+import { lastHoleOf, type RoundHoles } from '@/lib/rules/hole-numbers'
 
 interface Start {
   readonly time: string
@@ -15,13 +16,14 @@ interface Props {
   readonly children: ReactNode
   readonly start?: Start
   readonly shotgun?: boolean
+  readonly round?: RoundHoles
   readonly shut?: boolean
   readonly waits?: boolean
   readonly onStart?: (start: Start) => void
 }
 
 /** One group: its time in the margin, its players beside it. */
-export function GroupRow({ id, title, count, children, start, shotgun, shut, waits, onStart }: Props) {
+export function GroupRow({ id, title, count, children, start, shotgun, round, shut, waits, onStart }: Props) {
   const { setNodeRef, isOver } = useDroppable({ id })
   return (
     <section
@@ -47,8 +49,8 @@ export function GroupRow({ id, title, count, children, start, shotgun, shut, wai
                 <input
                   className="cell fig"
                   type="number"
-                  min={1}
-                  max={18}
+                  min={round?.firstHole}
+                  max={round && lastHoleOf(round)}
                   aria-label={`Starting hole of ${title.toLowerCase()}`}
                   value={start.hole}
                   readOnly={shut}

@@ -90,6 +90,7 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
             shotgun={record.round.startKind === 'shotgun'}
             interval={record.round.intervalMinutes}
             firstTee={record.round.firstTee}
+            round={{ holes: record.round.holes, firstHole: record.round.firstHole }}
             shut={shut}
           >
             {seen}
