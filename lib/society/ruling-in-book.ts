@@ -1,6 +1,7 @@
 // One ruling put into the book inside a transaction: checked, numbered, with what it takes the place of. Shared by a ruling
 // of the committee's own words and by one chosen from the list.
 
+import { hasHole, type RoundHoles, rangeInWords } from '@/lib/rules/hole-numbers'
 import 'server-only'
 import { randomUUID } from 'node:crypto'
 import type { z } from 'zod'
@@ -27,13 +28,13 @@ export async function putRuling(
   tx: Tx,
   officer: Officer,
   day: Pick<DayNow, 'status'>,
-  sources: Pick<OneCardSources, 'holes' | 'rulings'>,
+  sources: Pick<OneCardSources, 'holes' | 'firstHole' | 'rulings'>,
   ruling: RulingToGive,
   now: Date,
 ): Promise<Result<{ number: number; repeated: boolean }, Refusals>> {
   const { societyId, userId, name } = officer
   const { dayId, cardId } = ruling
-  const wrong = wrongWith(ruling, sources.holes)
+  const wrong = wrongWith(ruling, sources)
   if (wrong) return wrong
   const inForce = rulingsInForce(sources.rulings)
   const twin = [...inForce, ...sources.rulings.filter(({ kind }) => kind === 'withdrawn-ruling')].find((one) =>
@@ -73,12 +74,12 @@ export async function putRuling(
   return ok({ number, repeated: false })
 }
 
-function wrongWith(ruling: RulingToGive, holes: number): Refused<'not-understood'> | null {
+function wrongWith(ruling: RulingToGive, round: RoundHoles): Refused<'not-understood'> | null {
   const { kind, hole, value } = ruling
   const fault = (place: string, sentence: string) => notUnderstood([{ place, sentence }])
   const ofHole = kind === 'hole-score' || kind === 'penalty-strokes'
   if (ofHole && hole === null) return fault('hole', 'Say which hole the ruling is about.')
-  if (hole !== null && hole > holes) return fault('hole', `This round has ${holes} holes.`)
+  if (hole !== null && !hasHole(round, hole)) return fault('hole', `This round has ${rangeInWords(round)}.`)
   if (kind === 'hole-score' && value !== null && (value < 1 || value > 30))
     return fault('value', 'A hole takes 1 to 30 strokes, or no score.')
   if ((kind === 'penalty-strokes' || kind === 'penalty-points') && (value === null || value < 1))

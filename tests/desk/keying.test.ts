@@ -92,6 +92,8 @@ describe('Enter', () => {
   it('says which hole is open, and asks once about a total that differs', () => {
     expect(wantsBeforeEnter(runOf([4, null, 5]), null)).toContain('Hole 2 has no figure')
     expect(wantsBeforeEnter(runOf([null, null, 5]), 9)).toContain('the first is hole 1')
+    expect(wantsBeforeEnter(runOf([4, null, 5], 0, 3, 10), null)).toContain('Hole 11 has no figure')
+    expect(againstPaper(runOf([4, null, 5], 0, 3, 10), 13, 'Total')).toBe('Total: hole 11 must be 4.')
     expect(wantsBeforeEnter(runOf([4, 5]), 10)).toContain('The paper says 10, and 9 is keyed')
     expect(wantsBeforeEnter(runOf([4, 5]), 9)).toBeNull()
     expect(wantsBeforeEnter(runOf([4, 'x']), null)).toBeNull()

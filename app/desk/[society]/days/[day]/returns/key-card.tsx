@@ -4,6 +4,7 @@ import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import type { CardReturn } from '@/lib/boards/returns-view'
+import { placeOfHole } from '@/lib/rules/hole-numbers'
 import { KeepButtons } from './keep-buttons'
 import { draftOf, keepDraft } from './kept-draft'
 import { claimKeys, leaveCard, letGo, nextKeys } from './key-ahead'
@@ -108,9 +109,11 @@ export function KeyCard({ card, reading, keep, shut, begin }: Props) {
   }, [now, card])
 
   const half = Math.min(card.holes.length, 9)
-  const all = runOf(now.scores)
-  const out = runOf(now.scores, 0, half)
-  const home = runOf(now.scores, half)
+  const firstHole = card.holes[0]?.hole ?? 1
+  const run = (from: number, to: number) => runOf(now.scores, from, to, firstHole)
+  const all = run(0, card.holes.length)
+  const out = run(0, half)
+  const home = run(half, card.holes.length)
 
   function onKeyDown(event: KeyboardEvent<HTMLDivElement>) {
     const { target } = event
@@ -148,7 +151,8 @@ export function KeyCard({ card, reading, keep, shut, begin }: Props) {
       return true
     }
     const first = all.open[0]
-    if (first !== undefined) table.current?.querySelector<HTMLInputElement>(`[data-place="${first - 1}"]`)?.focus()
+    const place = first === undefined ? -1 : placeOfHole({ firstHole }, first)
+    table.current?.querySelector<HTMLInputElement>(`[data-place="${place}"]`)?.focus()
     return false
   }
 

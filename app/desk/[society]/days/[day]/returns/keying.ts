@@ -2,6 +2,7 @@
 // a browser.
 
 import type { WrittenScore } from '@/lib/facts/score-fact'
+import { shownHole } from '@/lib/rules/hole-numbers'
 
 export interface Keying {
   readonly scores: readonly WrittenScore[]
@@ -92,17 +93,18 @@ export const shownKeyed = (score: WrittenScore): string => (score === null ? '' 
 export interface Run {
   readonly gross: number
   readonly keyed: number
+  /** Numbers of the holes without a figure. */
   readonly open: readonly number[]
 }
 
 /** Running gross of the holes from a place to another; a hole with no score adds nothing. */
-export function runOf(scores: readonly WrittenScore[], from = 0, to = scores.length): Run {
+export function runOf(scores: readonly WrittenScore[], from = 0, to = scores.length, firstHole = 1): Run {
   const part = scores.slice(from, to)
   const strokes = part.filter((score): score is number => typeof score === 'number')
   return {
     gross: strokes.reduce((sum, one) => sum + one, 0),
     keyed: part.filter((score) => score !== null).length,
-    open: part.flatMap((score, place) => (score === null ? [from + place + 1] : [])),
+    open: part.flatMap((score, place) => (score === null ? [shownHole({ firstHole }, from + place)] : [])),
   }
 }
 
