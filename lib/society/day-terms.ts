@@ -13,6 +13,7 @@ import { type Fault, ok, type Result } from '@/lib/result'
 import { editionFor } from '@/lib/rules/editions/editions'
 import { FORMATS } from '@/lib/rules/formats/catalogue'
 import { ballValueOf } from '@/lib/rules/formats/format'
+import { hasHole, type RoundHoles, rangeInWords } from '@/lib/rules/hole-numbers'
 import type { CourseKept } from '@/lib/store/courses'
 import type { CompetitionToKeep, DayToKeep, RoundTeeToKeep } from '@/lib/store/day-setup'
 import type { SeasonKept } from '@/lib/store/seasons'
@@ -21,7 +22,8 @@ import { notUnderstood } from './parse-input'
 export type DayForm = z.output<typeof callDay>
 
 export function dayToKeep(form: DayForm, season: SeasonKept, course: CourseKept): Result<DayToKeep, 'not-understood'> {
-  const faults = [...dateFaults(form, season), ...courseFaults(form, course), ...competitionFaults(form)]
+  const round = { holes: form.holes, firstHole: nineOf(form, course) ?? 1 }
+  const faults = [...dateFaults(form, season), ...courseFaults(form, course), ...competitionFaults(form, round)]
   if (faults.length > 0) return notUnderstood(faults)
   const edition = editionFor(form.date)
   return ok({
@@ -103,15 +105,14 @@ function nineOf(form: DayForm, course: CourseKept): number | null {
   return chosen ? firstHole(chosen) : null
 }
 
-/** The card counts its holes from one, so the name says which they are. */
+/** A nine of an eighteen says in its name which it is: the start sheet names the course before anybody sees a hole. */
 function courseNameOf(form: DayForm, course: CourseKept): string {
   const nine = nineOf(form, course)
-  return nine === null ? course.name : `${course.name}, holes ${nine} to ${nine + 8}`
+  return nine === null ? course.name : `${course.name}, ${rangeInWords({ holes: form.holes, firstHole: nine })}`
 }
 
-function competitionFaults(form: DayForm): readonly Fault[] {
+function competitionFaults(form: DayForm, round: RoundHoles): readonly Fault[] {
   const faults: Fault[] = []
-  const onCard = (hole: number) => hole <= form.holes
   const names = new Set<string>()
   form.competitions.forEach((one, at) => {
     const place = `competitions[${at}]`
@@ -145,7 +146,11 @@ function competitionFaults(form: DayForm): readonly Fault[] {
       faults.push({ place: `${place}.terms.namedHoles`, sentence: 'Name the holes that count double.' })
     for (const term of ['namedHoles', 'countedHoles'] as const)
       for (const hole of one.terms[term] ?? [])
-        if (!onCard(hole)) faults.push({ place: `${place}.terms.${term}`, sentence: `The day has no hole ${hole}.` })
+        if (!hasHole(round, hole))
+          faults.push({
+            place: `${place}.terms.${term}`,
+            sentence: `The day has no hole ${hole}: it is played on ${rangeInWords(round)}.`,
+          })
     for (const { term, inside, sentence } of termsThatDoNotFit(one.terms, format))
       faults.push({ place: `${place}.terms.${term}${inside}`, sentence })
     faults.push(...divisionFaults(one, place))
@@ -155,10 +160,10 @@ function competitionFaults(form: DayForm): readonly Fault[] {
           place: `${place}.terms.ties.steps[${number}]`,
           sentence: 'That step of the countback has more holes than the day.',
         })
-      if (step.kind === 'holes' && (step.from > step.to || step.to > form.holes))
+      if (step.kind === 'holes' && (step.from > step.to || !hasHole(round, step.from) || !hasHole(round, step.to)))
         faults.push({
           place: `${place}.terms.ties.steps[${number}]`,
-          sentence: `A window runs from a hole to a later one, and the day has ${form.holes}.`,
+          sentence: `A window runs from a hole to a later one, and the day has ${rangeInWords(round)}.`,
         })
     })
   })
@@ -204,7 +209,6 @@ function roundTees(form: DayForm, course: CourseKept): readonly RoundTeeToKeep[]
   )
   return played.map(({ teeId, ...tee }) => ({
     ...tee,
-    holes: tee.holes.map((hole, at) => ({ ...hole, hole: at + 1 })),
     isDefault: teeId === (tee.gender === 'men' ? form.teeMen : form.teeWomen),
   }))
 }

@@ -59,10 +59,10 @@ it('is added to the card from the eighteen without a rating, and played off its 
   const competitions = asked.competitions.map((one) => ({ ...one, terms: { ...one.terms, ties: { steps } } }))
   const { dayId } = got(await callDay(w.actor, { ...asked, competitions }))
   const record = (await readDayRecord({ societyId: w.actor.societyId, dayId }))!
-  expect(record.round).toMatchObject({ holes: 9, courseName: 'Aldermoss Park, holes 10 to 18' })
+  expect(record.round).toMatchObject({ holes: 9, firstHole: 10, courseName: 'Aldermoss Park, holes 10 to 18' })
   expect(record.tees.map((tee) => [tee.name, tee.holes.map((hole) => hole.hole).join()])).toEqual([
-    ['Red, back nine', '1,2,3,4,5,6,7,8,9'],
-    ['Yellow, back nine', '1,2,3,4,5,6,7,8,9'],
+    ['Red, back nine', '10,11,12,13,14,15,16,17,18'],
+    ['Yellow, back nine', '10,11,12,13,14,15,16,17,18'],
   ])
   // Half of 20.7 is 10.4 (6.1b); 10.4 × 121 ÷ 113 + (35.3 − 36) = 10.436.
   got(await enterPlayers(w.actor, { dayId, version: record.version, enter: [{ personId: w.people[2]! }] }))
