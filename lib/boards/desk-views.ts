@@ -50,6 +50,8 @@ export interface CourseRow {
     readonly slopeRating: number
     /** Nine on a course of eighteen is its front or its back nine. */
     readonly holes: number
+    /** 10 of a back nine. */
+    readonly firstHole: number
     readonly par: number
     readonly yards: number | null
   }[]

@@ -161,6 +161,7 @@ function rowOf(course: CourseKept): CourseRow {
       courseRating: ratingOf(tee.courseRatingTenths),
       slopeRating: tee.slopeRating,
       holes: tee.holes.length,
+      firstHole: tee.holes[0]?.hole ?? 1,
       par: tee.holes.reduce((sum, hole) => sum + hole.par, 0),
       yards: yardsOf(tee),
     })),

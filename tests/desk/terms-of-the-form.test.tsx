@@ -1,5 +1,6 @@
 // Promise: everything a competition may say in the book and in the day file has a control at the desk, goes to the form and
 // back unchanged, and is read back as a sentence; what cannot be read is refused in its place.
+
 import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, it } from 'vitest'
 import type { z } from 'zod'
@@ -8,6 +9,7 @@ import { type CompetitionDraft, draftOf, newCompetition, withFormat } from '@/ap
 import { holesIn, moreOf, termsOfMore } from '@/app/desk/[society]/_day-form/more-draft'
 import { OWN_FORMAT } from '@/app/desk/[society]/_day-form/own-format'
 import { readDayForm } from '@/app/desk/[society]/_day-form/read-day-form'
+import { stepsOn } from '@/app/desk/[society]/_day-form/tie-rules'
 import { STEP_KINDS } from '@/app/desk/[society]/_day-form/tie-steps'
 import { termSentences } from '@/lib/boards/terms-in-words'
 import { tieRuleInWords } from '@/lib/boards/tie-sentences'
@@ -27,13 +29,14 @@ import { FORMATS, formatOf } from '@/lib/rules/formats/catalogue'
 const EDITION = '2024'
 const AT = 'competitions[0]'
 
-function shown(draft: CompetitionDraft): string {
+function shown(draft: CompetitionDraft, holes = 18): string {
   return renderToStaticMarkup(
     <CompetitionFields
       draft={draft}
       place={0}
       expected={36}
       edition={EDITION}
+      holes={holes}
       only
       words={['senior']}
       onChange={() => {}}
@@ -272,4 +275,15 @@ describe('each term', () => {
 
 it('the day asks once which prizes a player may take', () => {
   expect(ONE_PRIZE).toEqual(['by-order', 'by-value', 'as-many'])
+})
+
+it('of nine holes nothing speaks of the holes 10 to 18, and a window of either nine is kept', () => {
+  expect(shown(newCompetition('medal', 36, EDITION))).toContain('Holes 10 to 18, wherever a group began')
+  expect(shown(newCompetition('medal', 36, EDITION), 9)).not.toContain('10 to 18')
+  const windows = [
+    [4, 9],
+    [13, 18],
+    [7, 12],
+  ].map(([from = 0, to = 0]) => ({ kind: 'holes' as const, from, to }))
+  expect(stepsOn(windows, 9)).toEqual(windows.slice(0, 2))
 })

@@ -19,6 +19,7 @@ interface Props {
   readonly place: number
   readonly expected: number
   readonly edition: string
+  readonly holes: number
   readonly only: boolean
   readonly words: readonly string[]
   readonly onChange: (draft: CompetitionDraft) => void
@@ -26,7 +27,8 @@ interface Props {
 }
 
 /** One competition on the day's cards: its format, its allowance with where it comes from, its ties and its prizes. */
-export function CompetitionFields({ draft, place, expected, edition, only, words, onChange, onLeaveOut }: Props) {
+export function CompetitionFields(props: Props) {
+  const { draft, place, expected, edition, holes, only, words, onChange, onLeaveOut } = props
   const at = `competitions[${place}]`
   const play = playOf(draft)
   const format = formatOfCompetition({ id: at, ...play }, FORMATS)
@@ -101,7 +103,7 @@ export function CompetitionFields({ draft, place, expected, edition, only, words
         ) : null}
         <SelectField
           name={`${at}.ties.holesCount`}
-          label="Which holes are the last nine"
+          label={holes === 9 ? 'Which holes are the last of the round' : 'Which holes are the last nine'}
           value={draft.ties.holesCount}
           onChange={(holesCount) =>
             onChange({
@@ -110,8 +112,14 @@ export function CompetitionFields({ draft, place, expected, edition, only, words
             })
           }
           options={[
-            { value: 'by-number', label: 'Holes 10 to 18, wherever a group began' },
-            { value: 'as-played', label: 'The last nine as each group played them' },
+            {
+              value: 'by-number',
+              label: `${holes === 9 ? 'The highest numbers' : 'Holes 10 to 18'}, wherever a group began`,
+            },
+            {
+              value: 'as-played',
+              label: `${holes === 9 ? 'The last' : 'The last nine'} as each group played them`,
+            },
           ]}
         />
       </div>

@@ -13,6 +13,7 @@ export const courseChoices = (courses: readonly CourseRow[]): readonly CourseCho
       courseRating: tee.courseRating,
       slopeRating: tee.slopeRating,
       holes: tee.holes,
+      firstHole: tee.firstHole,
       par: tee.par,
       yards: tee.yards,
     })),

@@ -4,11 +4,13 @@ import { type ReactNode, useState } from 'react'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Field, SelectField, Send } from '@/app/desk/_form/field'
+import { capital } from '@/lib/boards/in-words'
 import { prizeRuleInWords } from '@/lib/boards/terms-in-words'
 import type { CallDay } from '@/lib/facts/commands'
 import { ONE_PRIZE, type OnePrize } from '@/lib/facts/terms'
 import type { Gender } from '@/lib/rules/day'
 import { editionFor, editionOf } from '@/lib/rules/editions/editions'
+import { rangeInWords } from '@/lib/rules/hole-numbers'
 import { CompetitionFields } from './competition-fields'
 import { draftOf, intervalAdvice, newCompetition, proposedAgain } from './drafts'
 import { FieldOfDay } from './field-of-day'
@@ -24,6 +26,7 @@ export interface CourseChoice {
     readonly courseRating: string
     readonly slopeRating: number
     readonly holes: number
+    readonly firstHole: number
     readonly par: number
     readonly yards: number | null
   }[]
@@ -185,6 +188,7 @@ export function DayForm({ action, label, day, courses, expected: before, send, f
               place={place}
               expected={expected}
               edition={edition}
+              holes={holes}
               only={drafts.length === 1}
               words={words}
               onChange={(changed) => setDrafts(drafts.with(place, changed))}
@@ -246,7 +250,7 @@ function TeeSelect({
       onChange={setChosen}
       hint={
         tee
-          ? `Par ${tee.par}, course rating ${tee.courseRating}, slope ${tee.slopeRating}${tee.yards ? `, ${tee.yards} yards` : ''}.`
+          ? `${holes === 9 ? `${capital(rangeInWords(tee))}, par` : 'Par'} ${tee.par}, course rating ${tee.courseRating}, slope ${tee.slopeRating}${tee.yards ? `, ${tee.yards} yards` : ''}.`
           : `No tees are rated for ${gender} over ${holes} holes on this course.`
       }
       options={[

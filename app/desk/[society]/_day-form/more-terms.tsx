@@ -107,7 +107,7 @@ export function MoreTerms({ at, draft, format, edition, words, onChange }: Props
             <Field
               {...typed('countedHoles')}
               label="Only these holes count"
-              hint="Such as 1-9, 12. Empty: all of them."
+              hint="Their numbers on the flags, such as 1-9, 12. Empty: all of them."
             />
           ) : null}
           {termFits('matchDifference', format) ? (

@@ -42,7 +42,8 @@ export function tieChoiceOf(ties: Ties): string {
 const fits = (step: Ties['steps'][number], holes: number) => {
   if (step.kind === 'last') return step.holes < holes
   if (step.kind === 'first-nine-last') return holes > 9
-  return step.kind !== 'holes' || step.to <= holes
+  // Holes named by number lie in one nine or the other; which nine is played, the tees say.
+  return step.kind !== 'holes' || holes > 9 || step.to <= 9 || step.from > 9
 }
 const NINE = JSON.stringify(PUBLISHED_COUNTBACK.steps.filter((step) => fits(step, 9)))
 

@@ -48,7 +48,12 @@ export function EndingForm({ action, competitionId, match, withExtraHoles, child
             { value: 'abandoned', label: 'abandoned: it stands as it was' },
           ]}
         />
-        <Field name="concededToA" label={`Holes conceded to ${a}`} initial={holesTo(ending, 'a')} hint="4, 7" />
+        <Field
+          name="concededToA"
+          label={`Holes conceded to ${a}`}
+          initial={holesTo(ending, 'a')}
+          hint="Their numbers, with commas"
+        />
         <Field name="concededToB" label={`Holes conceded to ${b}`} initial={holesTo(ending, 'b')} />
         {withExtraHoles ? (
           <>
