@@ -1,5 +1,7 @@
 // Promise: the number on the flag and the place on the card become each other in one file, for either nine and eighteen.
 // Common practice, no source: a round on the second nine of a course is played to the flags 10 to 18.
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import {
   hasHole,
@@ -10,6 +12,7 @@ import {
   rangeInWords,
   shownHole,
 } from '@/lib/rules/hole-numbers'
+import { ROOT, sources } from '../architecture/imports'
 
 const EIGHTEEN = { holes: 18, firstHole: 1 }
 const FRONT = { holes: 9, firstHole: 1 }
@@ -42,5 +45,14 @@ describe('hole numbers', () => {
     expect(holesFrom(BACK, 16)).toEqual([16, 17, 18, 10, 11, 12, 13, 14, 15])
     expect(holesFrom(EIGHTEEN, 14).slice(0, 6)).toEqual([14, 15, 16, 17, 18, 1])
     expect(holesFrom(BACK, 3)).toEqual(holesOfRound(BACK))
+  })
+
+  it('are never used as a place anywhere else', () => {
+    const asPlace = /\[[^\]\n]*\b(?:hole|Hole|startHole) - 1\b|\b(?:hole|startHole) > \w*\.?holes\b/
+    const found = [...sources('lib'), ...sources('app')].filter(
+      (path) => !path.includes('generated') && asPlace.test(readFileSync(join(ROOT, path), 'utf8')),
+    )
+    // A count by turns goes by the number of the hole in the eighteen; the house style shows one course of eighteen.
+    expect(found).toEqual(['lib/rules/count/count-on-hole.ts', 'app/house-style/specimen.ts'])
   })
 })
