@@ -13,6 +13,9 @@ interface Props {
 /** A phone has no room for eighteen numbers side by side. */
 const NAMED_ON_A_PHONE = new Set([1, 3, 6, 9, 12, 15, 18])
 
+/** The tenth hole of the card begins the second half of the sheet; a day of nine has one half. */
+const figClass = (place: number) => (place === 9 ? 'fig back-nine' : 'fig')
+
 function whereabouts({ onHole, through }: ScreenBoard['groups'][number], holes: number): string {
   if (onHole !== null) return `on the ${ordinal(onHole)}`
   return through >= holes ? 'round' : 'not started'
@@ -55,10 +58,10 @@ function Row({ board, row, changed }: RowProps) {
           </>
         )}
       </td>
-      {board.course.map(({ hole }) => {
+      {board.course.map(({ hole }, place) => {
         const { shown, said } = figureOn(row, hole, unit)
         return (
-          <td key={hole} role="cell" className={hole === 10 ? 'fig back-nine' : 'fig'}>
+          <td key={hole} role="cell" className={figClass(place)}>
             {said === null ? (
               shown
             ) : (
@@ -81,12 +84,13 @@ function Sheet({
   board,
   changed,
 }: Props & { title: string; where: string; rows: readonly ScreenRow[] }) {
+  const isNine = board.course.length <= 9
   return (
     <section className="group-sheet">
       <h2>
         {title} <span className="small second">{where}</span>
       </h2>
-      <table className="group-holes" role="table">
+      <table className={isNine ? 'group-holes nine' : 'group-holes'} role="table">
         <caption className="unseen">{title}, hole by hole</caption>
         <thead role="rowgroup">
           <tr role="row">
@@ -96,10 +100,10 @@ function Sheet({
             <th role="columnheader" scope="col" className="so-far">
               <span className="unseen">so far</span>
             </th>
-            {board.course.map(({ hole }) => (
-              <th key={hole} role="columnheader" scope="col" className={hole === 10 ? 'fig back-nine' : 'fig'}>
+            {board.course.map(({ hole }, place) => (
+              <th key={hole} role="columnheader" scope="col" className={figClass(place)}>
                 <span className="unseen">hole </span>
-                <span className={NAMED_ON_A_PHONE.has(hole) ? undefined : 'wide-only'}>{hole}</span>
+                <span className={isNine || NAMED_ON_A_PHONE.has(hole) ? undefined : 'wide-only'}>{hole}</span>
               </th>
             ))}
           </tr>

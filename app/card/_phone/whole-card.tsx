@@ -37,6 +37,7 @@ export function WholeCard({ pack, now, book, card, holder, refuse }: Props) {
   const total = totalOf(pack.reading, card.holes)
   const marker = card.card.markerId ? pack.cards.find((each) => each.entryId === card.card.markerId) : null
   const nines = [card.holes.slice(0, 9), card.holes.slice(9)]
+  const isWhole = card.holes.length > 9
   return (
     <>
       <header className="c-whole-head">
@@ -92,8 +93,12 @@ export function WholeCard({ pack, now, book, card, holder, refuse }: Props) {
                 {holes.map((hole) => (
                   <HoleLine key={hole.hole} pack={pack} hole={hole} />
                 ))}
-                <SumLine reading={pack.reading} word={index === 0 ? 'Out' : 'In'} holes={holes} className="half" />
-                {index === 1 && <SumLine reading={pack.reading} word="All" holes={card.holes} className="all" />}
+                {isWhole && (
+                  <SumLine reading={pack.reading} word={index === 0 ? 'Out' : 'In'} holes={holes} className="half" />
+                )}
+                {(index === 1 || !isWhole) && (
+                  <SumLine reading={pack.reading} word="All" holes={card.holes} className="all" />
+                )}
               </tbody>
             ),
           )}

@@ -10,8 +10,10 @@ import { capital, figure } from './words'
 export function totalWorking(standing: Standing, unit: Unit, formatId: string): WorkingStep[] {
   const clause = formatOf(formatId)?.clause ?? 'Terms of the competition'
   const steps: WorkingStep[] = []
+  // A round over nine holes is one sum: out on the first nine of the course, in on the second.
+  const isNine = standing.holes.length === 9
   const nines = [
-    ['Out', standing.out, standing.holes.slice(0, 9)],
+    [isNine && standing.holes[0]!.hole > 9 ? 'In' : 'Out', standing.out, standing.holes.slice(0, 9)],
     ['In', standing.in, standing.holes.slice(9)],
   ] as const
   for (const [label, value, holes] of nines) {
@@ -40,7 +42,8 @@ export function totalWorking(standing: Standing, unit: Unit, formatId: string): 
       off === 0
         ? nines.flatMap(([, value]) => (value === null ? [] : [figure(value, unit)])).join(' and ')
         : `${figure(added, unit)} − ${off}`,
-    sentence: off === 0 ? 'Out and in together.' : `${off} taken off by the committee.`,
+    sentence:
+      off === 0 ? (isNine ? 'The nine holes together.' : 'Out and in together.') : `${off} taken off by the committee.`,
     clause,
   })
   return steps

@@ -158,6 +158,9 @@ describe('on the course', () => {
     expect(working.steps.find((one) => one.label === 'Gross')!.sentence).toMatch(/^Written by/)
     expect(working.strokesAt).not.toBeNull()
     expect(cardWorkingOf(record, first(), { competition: 1, hole: 3 }, ZONE)).toBeNull()
+    const total = cardWorkingOf(record, first(), { competition: 1, hole: null }, ZONE)!.steps
+    expect(total.map((one) => one.label)).toEqual(['In', 'Total'])
+    expect(total[1]!.sentence).toBe('The nine holes together.')
   })
 
   it('a card that is not whole is not signed, and the phone says which holes it wants', async () => {

@@ -38,6 +38,8 @@ export function BoardTable({
       </ul>
     )
   }
+  // One nine is neither out nor in.
+  const hasHalves = board.rows.some((row) => row.holes.length !== 9)
   const isOff = board.rows.some((row) => row.playingHandicap !== null)
   return (
     <div className="scroll" role="group" aria-label={`Standings, ${board.name}`}>
@@ -54,12 +56,16 @@ export function BoardTable({
                 Off
               </th>
             ) : null}
-            <th scope="col" className="num half">
-              Out
-            </th>
-            <th scope="col" className="num half">
-              In
-            </th>
+            {hasHalves ? (
+              <>
+                <th scope="col" className="num half">
+                  Out
+                </th>
+                <th scope="col" className="num half">
+                  In
+                </th>
+              </>
+            ) : null}
             <th scope="col" className="num">
               {board.unit}
             </th>
@@ -77,8 +83,12 @@ export function BoardTable({
               {isOff ? (
                 <td className="num fig">{row.playingHandicap === null ? '' : strokesFigure(row.playingHandicap)}</td>
               ) : null}
-              <td className="num fig half">{row.out ?? ''}</td>
-              <td className="num fig half">{row.in ?? ''}</td>
+              {hasHalves ? (
+                <>
+                  <td className="num fig half">{row.out ?? ''}</td>
+                  <td className="num fig half">{row.in ?? ''}</td>
+                </>
+              ) : null}
               <td className={row.score === null ? 'num second small' : 'num fig ph'}>{scoreOf(row, board)}</td>
             </tr>
           ))}

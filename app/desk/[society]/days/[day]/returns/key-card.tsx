@@ -220,7 +220,7 @@ export function KeyCard({ card, reading, keep, shut, begin }: Props) {
           now={now}
           onTyped={onTyped}
           shut={shut}
-          label="Out"
+          label={half < card.holes.length ? 'Out' : 'All'}
         />
         {half < card.holes.length ? (
           <>

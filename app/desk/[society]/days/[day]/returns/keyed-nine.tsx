@@ -36,7 +36,7 @@ export function KeyedNine({ card, reading, from, to, now, onTyped, shut, label }
   return (
     <table className="keyed">
       <caption className="unseen">
-        Holes {from + 1} to {to}
+        Holes {holes[0]?.hole} to {holes.at(-1)?.hole}
       </caption>
       <thead>
         <tr>
