@@ -238,7 +238,9 @@ function TeeSelect({
   readonly gender: Gender
   readonly initial: string | null
 }) {
-  const tees = course?.tees.filter((tee) => tee.gender === gender && tee.holes === holes) ?? []
+  const fitting = course?.tees.filter((tee) => tee.gender === gender && tee.holes === holes) ?? []
+  // The first nine before the second, whatever their tees are called.
+  const tees = fitting.toSorted((a, b) => a.firstHole - b.firstHole)
   const known = tees.some((tee) => tee.id === initial) ? initial : null
   const [chosen, setChosen] = useState(known ?? tees[0]?.id ?? '')
   const tee = tees.find((one) => one.id === chosen)
