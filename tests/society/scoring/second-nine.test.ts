@@ -13,14 +13,16 @@ import type { CardPack } from '@/lib/facts/card-pack'
 import { cardsNow, holesInPlay, roundOfPack } from '@/lib/outbox/card-now'
 import { mayNotSign } from '@/lib/outbox/signing'
 import { changeDay } from '@/lib/society/change-day'
+import { enterPlayers } from '@/lib/society/enter-player'
 import { keyCard } from '@/lib/society/enter-score'
 import { courseById, keepCourse } from '@/lib/society/keep-course'
-import { arrangeGroups } from '@/lib/society/make-draw'
+import { arrangeGroups, makeDraw } from '@/lib/society/make-draw'
 import { ruleOnCard } from '@/lib/society/rule-on-card'
 import { ruleOnDay } from '@/lib/society/rule-on-day'
 import { actsOf } from '@/lib/store/acts'
+import { readDayRecord } from '@/lib/store/day-record'
 import { ownBook } from '../../setup/copy'
-import { course, formOf, got, type World, world } from '../setup/world'
+import { aDay, course, formOf, got, type World, world } from '../setup/world'
 import { type DayInPlay, Phone, published } from './day-in-play'
 
 const ZONE = 'Europe/London'
@@ -109,6 +111,40 @@ describe('before the start', () => {
     const asked = { ...form, competitions: [{ ...one!, terms: { ...one!.terms, countedHoles: [3, 12] } }] }
     const changed = await changeDay(w.actor, { dayId: other.dayId, version: await other.version(), day: asked })
     expect(JSON.stringify(changed)).toContain('The day has no hole 3: it is played on holes 10 to 18.')
+  })
+})
+
+describe('a day changed from one nine to the other', () => {
+  it('takes the flags of the other, and its groups start there', async () => {
+    const ids = got(await courseById(w.actor, w.courseId)).tees
+    const tee = (name: string) => ids.find((one) => one.name === name)!.teeId
+    const [singles] = evening.competitions as { terms: object }[]
+    const { countedHoles: _, ties: __, ...terms } = singles!.terms as Record<string, unknown>
+    const ties = { steps: [], holesCount: 'by-number', fractions: 'kept' }
+    const front = {
+      ...evening,
+      name: 'Third evening',
+      teeMen: tee('Yellow, front nine'),
+      teeWomen: tee('Red, front nine'),
+      competitions: [{ ...singles, terms: { ...terms, ties } }],
+    }
+    const { dayId } = await aDay(w, front)
+    const read = async () => (await readDayRecord({ societyId: w.actor.societyId, dayId }))!
+    const enter = w.people.map((personId) => ({ personId }))
+    got(await enterPlayers(w.actor, { dayId, version: (await read()).version, enter }))
+    const draw = { way: 'entry-order' as const, groupSize: 4, seed: 1 }
+    got(await makeDraw(w.actor, { dayId, version: (await read()).version, ...draw }))
+    const before = await read()
+    expect(before.groups.map((one) => one.startHole)).toEqual([1, 2])
+    const { teeMen, teeWomen } = evening
+    const form = await formOf(w, before, { ...front, teeMen, teeWomen })
+    got(await changeDay(w.actor, { dayId, version: before.version, day: form }))
+    const after = await read()
+    expect([after.round.firstHole, after.round.courseName]).toEqual([10, 'Aldermoss Park, holes 10 to 18'])
+    expect(after.groups.map((one) => [one.startHole, one.entryIds])).toEqual([
+      [10, before.groups[0]!.entryIds],
+      [11, before.groups[1]!.entryIds],
+    ])
   })
 })
 
