@@ -91,6 +91,14 @@ describe('the result sheet in words', () => {
       'Easiest the 1st, hardest the 12th. The field made 139 points, 34.8 a card.',
     )
     expect(coursePlayed({ ...sheet, course: [] })).toBeNull()
+    const match = { id: 'm', a: 'a', b: 'b', strokesA: 0, strokesB: 0, winner: null, result: 'halved', finished: true }
+    const matches = [{ ...match, holes: [], strokes: {} }]
+    const ofMatches = { ...sheet.board, competitions: [{ ...main!, unit: 'holes' as const, matches, rows: [] }] }
+    const strokes = sheet.course.map(({ hole }) => ({ hole, average: hole === 12 ? 3.75 : hole === 1 ? 6.75 : 5 }))
+    expect(coursePlayed({ ...sheet, board: ofMatches, course: strokes })).toMatchObject({
+      easiest: { hole: 12 },
+      hardest: { hole: 1 },
+    })
   })
 
   it('names the formats and the field', () => {

@@ -38,7 +38,8 @@ export function coursePlayed(sheet: ResultSheet): CoursePlayed | null {
   const main = sheet.board.competitions[0]
   const [first] = played
   if (!first || !main) return null
-  const better = main.better === 'high' ? 1 : -1
+  // The averages of a day of matches are strokes, whatever decides the match: fewer are better.
+  const better = main.better === 'high' && main.matches.length === 0 ? 1 : -1
   const easiest = played.reduce((best, one) => (better * (one.average - best.average) > 0 ? one : best), first)
   const hardest = played.reduce((worst, one) => (better * (one.average - worst.average) < 0 ? one : worst), first)
   const scores = main.rows.flatMap((row) => (row.place === null || row.score === null ? [] : [row.score]))
