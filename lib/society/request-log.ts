@@ -12,7 +12,7 @@ const WORDS = new Set(
   (
     'api auth board group facts live health ready not-understood sign-in sign-out email change-password get-session passkey list-sessions ' +
     'revoke-session card card-worker.js desk member house-style days bar cards match start result how-we-count new-day members ' +
-    'new import courses change entries draw handicaps returns print export book copies account course data file first link matches officers privacy record _next static manifest.webmanifest'
+    'new import courses change entries draw handicaps returns print export book copies account course data file first link matches officers privacy record working _next static manifest.webmanifest'
   ).split(' '),
 )
 

@@ -14,6 +14,9 @@ export function matchEnd(
   return winner === null ? { winner: null, how: result } : { winner: names[winner] ?? winner, how: wonHow(result) }
 }
 
+/** A match that was given because one of the two was not there any more has no cards to open. */
+export const isPlayed = (match: Match): boolean => Object.keys(match.strokes).length > 0
+
 /** Front nine, back nine and whole, in a match of several; nothing in any other. */
 export function MatchParts({ match, names }: { match: Match; names: NamesOf }) {
   return match.parts?.map((part) => {

@@ -2,7 +2,7 @@
 
 import { Opens } from '@/app/_parts/opens'
 import { matchOfAt } from './addresses'
-import { MatchParts, matchEnd } from './match-parts'
+import { isPlayed, MatchParts, matchEnd } from './match-parts'
 import type { ScreenBoard } from './screen-board'
 
 export function MatchesTable({ board }: { board: ScreenBoard }) {
@@ -35,13 +35,17 @@ export function MatchesTable({ board }: { board: ScreenBoard }) {
                 </th>
                 <td className={match.finished ? undefined : 'second'}>
                   {winner ? <b>{winner} </b> : null}
-                  <Opens
-                    href={matchOfAt(societySlug, daySlug, c, match.id)}
-                    label={`${a} against ${b}, ${winner ? `${winner} ` : ''}${how}: open the working`}
-                    className="match-how"
-                  >
-                    {how}
-                  </Opens>
+                  {isPlayed(match) ? (
+                    <Opens
+                      href={matchOfAt(societySlug, daySlug, c, match.id)}
+                      label={`${a} against ${b}, ${winner ? `${winner} ` : ''}${how}: open the working`}
+                      className="match-how"
+                    >
+                      {how}
+                    </Opens>
+                  ) : (
+                    how
+                  )}
                   <MatchParts match={match} names={names} />
                   {chances?.matches[match.id] && (
                     <span className="small second block">{chances.matches[match.id]}</span>

@@ -3,7 +3,7 @@
 import { Opens } from '@/app/_parts/opens'
 import type { CompetitionBoard, DayHead } from '@/lib/boards/views'
 import { matchOfAt } from './addresses'
-import { MatchParts, matchEnd } from './match-parts'
+import { isPlayed, MatchParts, matchEnd } from './match-parts'
 
 interface Props {
   readonly head: Pick<DayHead, 'societySlug' | 'daySlug'>
@@ -39,12 +39,16 @@ export function ResultMatches({ head: { societySlug, daySlug }, competition, c }
                 </th>
                 <td>
                   {winner ? <b>{winner} </b> : null}
-                  <Opens
-                    href={matchOfAt(societySlug, daySlug, c, match.id)}
-                    label={`${nameOf(match.a)} against ${nameOf(match.b)}, ${winner ? `${winner} ` : ''}${how}: open the working`}
-                  >
-                    {how}
-                  </Opens>
+                  {isPlayed(match) ? (
+                    <Opens
+                      href={matchOfAt(societySlug, daySlug, c, match.id)}
+                      label={`${nameOf(match.a)} against ${nameOf(match.b)}, ${winner ? `${winner} ` : ''}${how}: open the working`}
+                    >
+                      {how}
+                    </Opens>
+                  ) : (
+                    how
+                  )}
                   <MatchParts match={match} names={names} />
                 </td>
               </tr>

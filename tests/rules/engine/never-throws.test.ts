@@ -3,9 +3,12 @@
 
 import { describe, expect, it } from 'vitest'
 import { parseDayFile, writeDayFile } from '@/lib/facts/day-file'
+import { wholeHandicap } from '@/lib/rules/exact/fraction'
 import { FORMATS } from '@/lib/rules/formats/catalogue'
 import { scoreDay } from '@/lib/rules/score-day'
+import { divisionWorkings } from '@/lib/rules/working/division-working'
 import { holeWorking } from '@/lib/rules/working/hole-working'
+import { workingOfMatch } from '@/lib/rules/working/match-working'
 import { RED, YELLOW } from './aldermoss'
 
 function chance(seed: number) {
@@ -143,6 +146,7 @@ function leftOver(json: unknown): unknown {
 describe('a day the file lets through', () => {
   it('is scored without a throw', () => {
     let scored = 0
+    let matches = 0
     for (let seed = 1; seed <= 1700; seed++) {
       const parsed = parseDayFile(leftOver(randomDay(seed)))
       if (!parsed.ok) continue
@@ -159,9 +163,25 @@ describe('a day the file lets through', () => {
           holeWorking(parsed.value, result.competition, first.entrant, first.holes[0].hole)
         if (first !== undefined && first.holes.length > 18)
           holeWorking(parsed.value, result.competition, first.entrant, 18)
+        const competition = parsed.value.competitions.find((one) => one.id === result.competition)!
+        divisionWorkings(parsed.value, competition)
+        for (const match of result.matches ?? []) {
+          for (const { hole } of match.holes.slice(0, 2)) workingOfMatch(parsed.value, match, hole, competition)
+          const working = workingOfMatch(parsed.value, match, null, competition)
+          // Given because somebody is not in the day: there is no card to work from, and the board says no strokes.
+          if (working === null) {
+            expect(match.strokes).toEqual({})
+            continue
+          }
+          const strokes = working.strokes.filter((step) => step.label !== 'Strokes').map(({ figure }) => figure)
+          if (strokes.length > 0 && strokes.join() !== Object.values(match.strokes).map(wholeHandicap).join())
+            throw new Error(`seed ${seed}: the strokes of ${match.id} are worked out as ${strokes.join()}`)
+          matches++
+        }
       }
       expect(parseDayFile(JSON.parse(JSON.stringify(writeDayFile(parsed.value))))).toEqual(parsed)
     }
     expect(scored).toBeGreaterThan(2500)
+    expect(matches).toBeGreaterThan(50)
   })
 })
