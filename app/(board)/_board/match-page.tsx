@@ -240,7 +240,7 @@ export function MatchPage({ sheet }: { sheet: MatchSheet }) {
         />
       </section>
       {sheet.of && (
-        <p className="acts no-print">
+        <p className="acts no-print match-back">
           <a className="btn" href={boardAt(sheet.societySlug, sheet.daySlug, { c: sheet.of.number })}>
             Back to the board
           </a>
