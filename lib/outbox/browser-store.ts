@@ -3,7 +3,7 @@
 
 import { type DBSchema, deleteDB, type IDBPDatabase, openDB } from 'idb'
 import { ok, type Refused, refused } from '@/lib/result'
-import { type KeptFact, numbered, type QueueRecord } from './kept-fact'
+import { freshQueue, type KeptFact, type QueueRecord, unanswered } from './kept-fact'
 import { settled, waitingAgain } from './settling'
 import type { KeptPack, OutboxStore, StorageRefusal } from './store'
 
@@ -87,15 +87,7 @@ const ofLink = (link: string) => IDBKeyRange.bound([link, 0], [link, Number.MAX_
 const THROUGH = { durability: 'strict' } as const
 
 function storeOn(onDatabase: OnDatabase, newId: () => string): OutboxStore {
-  const fresh = (link: string): QueueRecord => ({
-    link,
-    deviceId: newId(),
-    nextSeq: 1,
-    lastReceivedAt: null,
-    holder: null,
-    ended: null,
-    lease: null,
-  })
+  const fresh = (link: string) => freshQueue(link, newId())
 
   /** Reads the queue, changes it and writes it back in one transaction. Null: leave as it is. */
   const change = (link: string, how: (queue: QueueRecord) => QueueRecord | null): Promise<QueueRecord> =>
@@ -137,24 +129,12 @@ function storeOn(onDatabase: OnDatabase, newId: () => string): OutboxStore {
     setEnded: async (link, ended) => void (await change(link, (queue) => ({ ...queue, ended }))),
     setPlayRead: async (link, playRead) => void (await change(link, (queue) => ({ ...queue, playRead }))),
 
-    async keep(link, { draft, before, undoes }, writtenAt) {
+    async keep(link, what, writtenAt) {
       const write = (db: Connection) => {
         const tx = db.transaction(['queues', 'facts'], 'readwrite', THROUGH)
         return whole(tx, async () => {
           const queue = (await tx.objectStore('queues').get(link)) ?? fresh(link)
-          const kept: KeptFact = {
-            link,
-            seq: queue.nextSeq,
-            fact: numbered(draft, queue.nextSeq, writtenAt),
-            state: 'kept',
-            before,
-            undoes: undoes ?? null,
-            sentence: null,
-            code: null,
-            settledVersion: null,
-            settledAt: null,
-            seen: false,
-          }
+          const kept = unanswered(link, queue.nextSeq, what, writtenAt)
           // `add`, not `put`: a number that was taken before is a fault, never an overwriting.
           await tx.objectStore('facts').add(kept)
           await tx.objectStore('queues').put({ ...queue, nextSeq: queue.nextSeq + 1 })

@@ -8,11 +8,11 @@ import { ok, type Result, refused } from '@/lib/result'
 import { ballsNow } from './balls-now'
 import { type CardNow, cardsNow, toUndo, writtenBy } from './card-now'
 import { createCourier } from './courier'
-import type { BallWritten, KeptFact, QueueRecord } from './kept-fact'
+import type { BallWritten, KeptFact, QueueRecord, ToKeep } from './kept-fact'
 import { notKept } from './not-kept'
 import type { Phone } from './phone'
 import { mayNotSign } from './signing'
-import type { KeptPack, ToKeep } from './store'
+import type { KeptPack } from './store'
 
 export interface GroupSnapshot {
   readonly link: string

@@ -79,6 +79,34 @@ export interface QueueRecord {
   readonly lease: { readonly by: string; readonly until: number } | null
 }
 
+/** What is written, before it has its number. */
+export interface ToKeep {
+  readonly draft: FactDraft
+  readonly before: WrittenScore
+  readonly undoes?: number
+}
+
+export function freshQueue(link: string, deviceId: string): QueueRecord {
+  return { link, deviceId, nextSeq: 1, lastReceivedAt: null, holder: null, ended: null, lease: null }
+}
+
+/** A fact with its number, and no answer yet. */
+export function unanswered(link: string, seq: number, { draft, before, undoes }: ToKeep, writtenAt: string): KeptFact {
+  return {
+    link,
+    seq,
+    fact: numbered(draft, seq, writtenAt),
+    state: 'kept',
+    before,
+    undoes: undoes ?? null,
+    sentence: null,
+    code: null,
+    settledVersion: null,
+    settledAt: null,
+    seen: false,
+  }
+}
+
 /** Drafts and settled facts are turned into records in one place, so that both stores do the same. */
 export function numbered(draft: FactDraft, seq: number, writtenAt: string): DeviceFact {
   const common = { seq, cardId: draft.cardId, writer: draft.writer, writtenAt }

@@ -2,7 +2,7 @@
 
 import type { CardPack } from '@/lib/facts/card-pack'
 import { ok } from '@/lib/result'
-import { type KeptFact, numbered, type QueueRecord } from './kept-fact'
+import { freshQueue, type KeptFact, type QueueRecord, unanswered } from './kept-fact'
 import { settled, waitingAgain } from './settling'
 import type { KeptPack, OutboxStore } from './store'
 
@@ -14,15 +14,7 @@ export function memoryStore(newId: () => string): OutboxStore {
   const queueOf = (link: string): QueueRecord => {
     const known = queues.get(link)
     if (known) return known
-    const fresh: QueueRecord = {
-      link,
-      deviceId: newId(),
-      nextSeq: 1,
-      lastReceivedAt: null,
-      holder: null,
-      ended: null,
-      lease: null,
-    }
+    const fresh = freshQueue(link, newId())
     queues.set(link, fresh)
     return fresh
   }
@@ -42,21 +34,9 @@ export function memoryStore(newId: () => string): OutboxStore {
     setHolder: async (link, holder) => void change(link, { holder }),
     setEnded: async (link, ended) => void change(link, { ended }),
     setPlayRead: async (link, playRead) => void change(link, { playRead }),
-    keep: async (link, { draft, before, undoes }, writtenAt) => {
+    keep: async (link, what, writtenAt) => {
       const { nextSeq } = queueOf(link)
-      const kept: KeptFact = {
-        link,
-        seq: nextSeq,
-        fact: numbered(draft, nextSeq, writtenAt),
-        state: 'kept',
-        before,
-        undoes: undoes ?? null,
-        sentence: null,
-        code: null,
-        settledVersion: null,
-        settledAt: null,
-        seen: false,
-      }
+      const kept = unanswered(link, nextSeq, what, writtenAt)
       facts.set(link, [...of(link), kept])
       change(link, { nextSeq: nextSeq + 1 })
       return ok(kept)

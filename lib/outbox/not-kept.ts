@@ -3,8 +3,8 @@
 // that: a number is only given together with the score it belongs to, or two scores could get the same one.
 
 import { ok, type Refused, type Result } from '@/lib/result'
-import { type KeptFact, numbered } from './kept-fact'
-import type { OutboxStore, StorageRefusal, ToKeep } from './store'
+import { type KeptFact, type ToKeep, unanswered } from './kept-fact'
+import type { OutboxStore, StorageRefusal } from './store'
 
 interface Held {
   readonly what: ToKeep
@@ -64,20 +64,7 @@ export function notKept(store: OutboxStore, link: string): NotKept {
       held = [...held, { what, writtenAt }]
       return ok(null)
     },
-    facts: () =>
-      held.map(({ what, writtenAt }, at) => ({
-        link,
-        seq: BEYOND + at,
-        fact: numbered(what.draft, BEYOND + at, writtenAt),
-        state: 'kept',
-        before: what.before,
-        undoes: what.undoes ?? null,
-        sentence: null,
-        code: null,
-        settledVersion: null,
-        settledAt: null,
-        seen: false,
-      })),
+    facts: () => held.map(({ what, writtenAt }, at) => unanswered(link, BEYOND + at, what, writtenAt)),
     dropLast() {
       held = held.slice(0, -1)
       if (held.length === 0) why = null

@@ -2,7 +2,7 @@
 // has shut. What was read stays known while the page is open, and the holder's small marks stand in the page until they
 // can be written. Scores are not its business: what is not written down is never called kept (not-kept.ts).
 
-import type { KeptFact, QueueRecord } from './kept-fact'
+import { freshQueue, type KeptFact, type QueueRecord } from './kept-fact'
 import type { KeptPack, OutboxStore } from './store'
 
 type Marks = Partial<Pick<QueueRecord, 'holder' | 'ended' | 'playRead'>>
@@ -86,15 +86,7 @@ export function steadyStore(store: OutboxStore, newId: () => string): OutboxStor
         () => store.queue(link),
         () => {
           // A phone that was full before it ever had this card still shows it: this queue ends with the page.
-          known.queue ??= {
-            link,
-            deviceId: newId(),
-            nextSeq: 1,
-            lastReceivedAt: null,
-            holder: null,
-            ended: null,
-            lease: null,
-          }
+          known.queue ??= freshQueue(link, newId())
           return known.queue
         },
         (now) => {

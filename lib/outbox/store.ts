@@ -2,19 +2,13 @@
 // that refuse to keep anything). One set of contract tests holds both.
 
 import type { CardPack } from '@/lib/facts/card-pack'
-import type { DeliveryAnswer, WrittenScore } from '@/lib/facts/score-fact'
+import type { DeliveryAnswer } from '@/lib/facts/score-fact'
 import type { Result } from '@/lib/result'
-import type { FactDraft, KeptFact, QueueRecord } from './kept-fact'
+import type { KeptFact, QueueRecord, ToKeep } from './kept-fact'
 
 export interface KeptPack {
   readonly pack: CardPack
   readonly at: string
-}
-
-export interface ToKeep {
-  readonly draft: FactDraft
-  readonly before: WrittenScore
-  readonly undoes?: number
 }
 
 export type StorageRefusal = 'phone-full' | 'phone-keeps-nothing'
