@@ -15,6 +15,7 @@ import { divisionBoards } from './divisions'
 import { type Names, namesOf } from './entrant-names'
 import { groupsOnCourse } from './groups-on-course'
 import { leadSentence, teamSentence } from './lead-sentence'
+import { resultNamed } from './match-sentences'
 import { drivesOfRow, holesOfDay, noteOfRow, roundsOfRow, sharedGroupsOf } from './row-extras'
 import { rarerTermsInWords } from './terms-in-words'
 import { tieRuleInWords, tieSentence } from './tie-sentences'
@@ -114,12 +115,10 @@ export function competitionBoard(
 }
 
 /** "A 2 up after 11" with the name of A; without one where the winner's name stands before it, "2 up after 11, abandoned". */
-export function namedResult(match: MatchResult, names: Names): MatchResult {
-  const named = ({ winner, result }: Pick<MatchResult, 'winner' | 'result'>) => {
-    const leader = result.startsWith('A ') ? match.a : result.startsWith('B ') ? match.b : null
-    if (leader === null) return result
-    return winner === null ? `${names.entrantShort(leader)} ${result.slice(2)}` : result.slice(2)
-  }
+function namedResult(match: MatchResult, names: Names): MatchResult {
+  const short = { a: names.entrantShort(match.a), b: names.entrantShort(match.b) }
+  const named = (one: Pick<MatchResult, 'winner' | 'result'>) =>
+    one.winner === null ? resultNamed(one, short) : one.result.replace(/^[AB] /, '')
   const parts = match.parts?.map((part) => ({ ...part, result: named(part) }))
   return { ...match, result: named(match), ...(parts ? { parts } : {}) }
 }

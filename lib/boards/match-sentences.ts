@@ -9,7 +9,7 @@ interface Both {
 }
 
 /** "A 2 up after 11" with the names of A. */
-export function resultNamed({ result }: MatchResult, { a, b }: Both): string {
+export function resultNamed({ result }: Pick<MatchResult, 'result'>, { a, b }: Both): string {
   const who = result.startsWith('A ') ? a : result.startsWith('B ') ? b : null
   return who === null ? result : `${who} ${result.slice(2)}`
 }

@@ -1,7 +1,6 @@
 // One ruling put into the book inside a transaction: checked, numbered, with what it takes the place of. Shared by a ruling
 // of the committee's own words and by one chosen from the list.
 
-import { hasHole, type RoundHoles, rangeInWords } from '@/lib/rules/hole-numbers'
 import 'server-only'
 import { randomUUID } from 'node:crypto'
 import type { z } from 'zod'
@@ -11,6 +10,7 @@ import type { Actor } from '@/lib/facts/actor'
 import type { ruleOnCard } from '@/lib/facts/commands'
 import type { RulingRecord } from '@/lib/facts/day-record'
 import { ok, type Refused, type Result, refused } from '@/lib/result'
+import { hasHole, type RoundHoles, rangeInWords } from '@/lib/rules/hole-numbers'
 import { recordAct } from '@/lib/store/acts'
 import type { Tx } from '@/lib/store/client'
 import type { DayNow } from '@/lib/store/day-versions'
