@@ -11,6 +11,7 @@ const ACTS: Readonly<Record<string, string>> = {
   'keep-account': 'changed the own account',
   'open-season': 'opened a season',
   'keep-course': 'changed a course',
+  'delete-course': 'deleted a course',
   'keep-people': 'changed the member list',
   'call-day': 'called a day',
   'change-day': 'changed a day',

@@ -72,6 +72,10 @@ export const keepCourse = courseCard.extend({
 })
 export type KeepCourse = z.input<typeof keepCourse>
 
+/** With the version that was on the screen: a card somebody has changed meanwhile is not deleted unseen. */
+export const deleteCourse = z.strictObject({ courseId: id, version: z.int() })
+export type DeleteCourse = z.input<typeof deleteCourse>
+
 /** "senior", "first-timer": small letters, so that the same word is never two. */
 const label = z
   .string()

@@ -15,6 +15,7 @@ export const ACTS = {
   'keep-account': ['secretary', 'captain', 'handicap-secretary', 'treasurer', 'committee'],
   'open-season': DESK,
   'keep-course': DESK,
+  'delete-course': DESK,
   'keep-people': ['secretary', 'captain', 'handicap-secretary'],
   'call-day': DESK,
   'change-day': DESK,

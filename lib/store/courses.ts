@@ -115,6 +115,24 @@ export async function updateCourse(
   return true
 }
 
+/** The days played or to be played on this course, earliest first. */
+export async function daysOnCourse(
+  tx: Tx,
+  societyId: string,
+  courseId: string,
+): Promise<readonly { readonly name: string; readonly date: string }[]> {
+  return tx.day.findMany({
+    where: { societyId, rounds: { some: { courseId } } },
+    select: { name: true, date: true },
+    orderBy: { date: 'asc' },
+  })
+}
+
+/** Its tees go with it. The database refuses a course that a round is played on. */
+export async function deleteCourseRow(tx: Tx, societyId: string, courseId: string): Promise<void> {
+  await tx.course.delete({ where: { societyId_id: { societyId, id: courseId } } })
+}
+
 async function insertTees(
   tx: Tx,
   societyId: string,

@@ -78,6 +78,12 @@ export const ACTIONS: readonly ActionRow[] = [
     namesNothing: true,
   },
   {
+    act: 'delete-course',
+    action: 'deleteTheCourse',
+    bound: society,
+    form: (of) => ({ courseId: of.courseId, version: '0' }),
+  },
+  {
     act: 'keep-people',
     action: 'keepMember',
     bound: society,

@@ -4,6 +4,7 @@ import { redirect } from 'next/navigation'
 import type { ActState } from '@/app/desk/_form/act-state'
 import { answer } from '@/app/desk/_form/answer'
 import { keepCourse as keepSchema } from '@/lib/facts/commands'
+import { deleteCourse } from '@/lib/society/delete-course'
 import { keepCourse } from '@/lib/society/keep-course'
 import { parseInput } from '@/lib/society/parse-input'
 
@@ -25,6 +26,24 @@ export async function keepTheCourse(society: string, before: ActState, form: For
   const { name, others } = (kept ?? {}) as { name?: string; others?: boolean }
   if (name !== undefined)
     redirect(`/desk/${society}/courses?kept=${encodeURIComponent(name)}${others ? '&others=changed' : ''}`)
+  return state
+}
+
+export async function deleteTheCourse(society: string, before: ActState, form: FormData): Promise<ActState> {
+  let deleted = ''
+  const state = await answer(
+    before,
+    form,
+    society,
+    async (actor) => {
+      const asked = { courseId: String(form.get('courseId') ?? ''), version: Number(form.get('version')) }
+      const done = await deleteCourse(actor, asked)
+      if (done.ok) deleted = done.value.name
+      return done
+    },
+    () => 'Deleted.',
+  )
+  if (deleted !== '') redirect(`/desk/${society}/courses?deleted=${encodeURIComponent(deleted)}`)
   return state
 }
 

@@ -7,12 +7,12 @@ import { courseList } from '@/lib/society/keep-course'
 
 interface Props {
   readonly params: Promise<{ society: string }>
-  readonly searchParams: Promise<{ kept?: string; others?: string }>
+  readonly searchParams: Promise<{ kept?: string; others?: string; deleted?: string }>
 }
 
 export default async function Courses({ params, searchParams }: Props) {
   const { society } = await params
-  const { kept, others } = await searchParams
+  const { kept, others, deleted } = await searchParams
   const at = `/desk/${society}/courses`
   const actor = await officerOr(society, at)
   const home = await deskHome(actor)
@@ -44,6 +44,11 @@ export default async function Courses({ params, searchParams }: Props) {
       {kept ? (
         <p className="said" role="status">
           {kept} is in the book.{others ? ' What another desk changed on its card meanwhile is kept too.' : ''}
+        </p>
+      ) : null}
+      {deleted ? (
+        <p className="said" role="status">
+          {deleted} was deleted.
         </p>
       ) : null}
       {list.value.length === 0 ? (

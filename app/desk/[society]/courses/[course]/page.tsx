@@ -2,9 +2,10 @@ import { DeskFrame, DeskRefusal, societyTabs } from '@/app/desk/_frame/desk-fram
 import { officerOr } from '@/app/desk/_frame/officer'
 import { deskHome } from '@/lib/society/desk-day'
 import { courseById } from '@/lib/society/keep-course'
-import { keepTheCourse } from '../actions'
+import { deleteTheCourse, keepTheCourse } from '../actions'
 import { teesOf } from '../card-draft'
 import { CourseForm } from '../course-form'
+import { DeleteCourse } from '../delete-course'
 
 export default async function Course({ params }: { params: Promise<{ society: string; course: string }> }) {
   const { society, course: courseId } = await params
@@ -37,6 +38,12 @@ export default async function Course({ params }: { params: Promise<{ society: st
           place: course.place ?? '',
           tees: teesOf(course),
         }}
+      />
+      <DeleteCourse
+        action={deleteTheCourse.bind(null, society)}
+        courseId={course.courseId}
+        version={course.version}
+        name={course.name}
       />
     </DeskFrame>
   )
