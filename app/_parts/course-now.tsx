@@ -1,5 +1,6 @@
 // The course as columns, a group a row: where it is, where it would be at the expected pace, and the way between.
 
+import { clockInWords } from '@/lib/boards/dates-in-words'
 import type { CourseView, GroupWhere } from '@/lib/boards/on-the-course'
 
 const LEFT = 84
@@ -62,7 +63,7 @@ export function CourseNow({ holes, groups }: Pick<CourseView, 'holes' | 'groups'
             <g key={group.number}>
               <path className="line" d={`M${LEFT} ${y + ROW / 2}H${width}`} />
               <text className="time" x={LEFT - 12} y={y + 5} textAnchor="end">
-                {group.startTime.replace(/^0/, '').replace(':', '.')}
+                {clockInWords(group.startTime)}
               </text>
               {should !== null && group.state === 'out' && should !== at ? (
                 <>

@@ -6,6 +6,7 @@ import type { CompetitionTerms } from '@/lib/facts/terms'
 import type { HoleScore } from '@/lib/rules/day'
 import { inWords as allowanceInWords, formatOf } from '@/lib/rules/formats/catalogue'
 import { type RoundHoles, shownHole } from '@/lib/rules/hole-numbers'
+import { clockInWords, dateInWords } from './dates-in-words'
 import { figureOf, ratingOf, strokesFigure } from './figure'
 import { rarerTermsInWords } from './terms-in-words'
 import { tieRuleInWords } from './tie-sentences'
@@ -30,13 +31,13 @@ export function dayWords(day: DayAsKept): InWords {
   const tee = (gender: string) => day.tees.find((one) => one.isDefault && one.gender === gender)?.name ?? 'none'
   return {
     Name: day.name,
-    Date: day.date,
+    Date: dateInWords(day.date),
     Course: day.round.courseName,
     Holes: day.round.holes,
     Start: day.round.startKind === 'shotgun' ? 'shotgun' : 'tee times',
-    'First tee': day.round.firstTee,
+    'First tee': clockInWords(day.round.firstTee),
     'Minutes between groups': day.round.intervalMinutes,
-    'Entries close': day.entriesCloseOn ?? 'on the day',
+    'Entries close': day.entriesCloseOn ? dateInWords(day.entriesCloseOn) : 'on the day',
     Places: day.places ?? 'as many as come',
     'Tee for men': tee('men'),
     'Tee for women': tee('women'),
@@ -85,7 +86,7 @@ export function groupWords(day: Pick<DayRecord, 'entries'>, groups: readonly Gro
     groups.flatMap((group, at) =>
       group.entryIds.map((id): [string, string] => [
         nameOf.get(id) ?? id,
-        `group ${at + 1}, ${group.startTime} from hole ${group.startHole}`,
+        `group ${at + 1}, ${clockInWords(group.startTime)} from hole ${group.startHole}`,
       ]),
     ),
   )

@@ -12,10 +12,11 @@ import { tieWorking, totalWorking } from '@/lib/rules/working/total-working'
 import { dayHead } from './board'
 import type { CardWorking } from './card-views'
 import type { CurrentCard } from './current-card'
+import { dayInWords, timeInWords } from './dates-in-words'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { divisionStepsOf } from './day-working'
 import { type Names, namesOf } from './entrant-names'
-import { capital, dateInWords, listed, scoreInWords, scoreLong, scoreShort, timeInWords, type Unit } from './in-words'
+import { capital, listed, scoreInWords, scoreLong, scoreShort, type Unit } from './in-words'
 import { writerName } from './returns'
 import { holesOfDay } from './row-extras'
 import { tieSentence } from './tie-sentences'
@@ -132,7 +133,7 @@ function figureOrigin(record: DayRecord, entry: EntryRecord, zone: string): Pick
   }[entry.handicapSource]
   const frozen =
     entry.frozen && record.frozenAt
-      ? ` Frozen on ${dateInWords(record.frozenAt, zone)} at ${timeInWords(record.frozenAt, zone)}.`
+      ? ` Frozen on ${dayInWords(record.frozenAt, zone)} at ${timeInWords(record.frozenAt, zone)}.`
       : ' Not frozen yet.'
   return { sentence: source + frozen, clause: 'Terms of the day' }
 }
@@ -143,7 +144,7 @@ function grossOrigin({ record, cards, names, zone }: Asked, entryId: string, hol
   if (!now) return 'Not played yet.'
   const ruling = record.rulings.find((one) => one.number === now.ruledBy)
   if (ruling)
-    return `Ruled by ${ruling.byName} on ${dateInWords(ruling.ruledAt, zone)}: ${ruling.reason}${/[.!?]$/.test(ruling.reason) ? '' : '.'}`
+    return `Ruled by ${ruling.byName} on ${dayInWords(ruling.ruledAt, zone)}: ${ruling.reason}${/[.!?]$/.test(ruling.reason) ? '' : '.'}`
   const [latest, ...others] = now.opinions
   if (!latest) return 'Nobody has written a score here yet.'
   const at = timeInWords(latest.writtenAt, zone)

@@ -1,6 +1,8 @@
 // What the book holds about somebody, in words: for that person's own page and for the file to take away.
 
+import { dateIn } from '@/lib/facts/calendar'
 import { labelsOf } from '@/lib/facts/labels'
+import { shortDateInWords } from './dates-in-words'
 import { figureOf } from './figure'
 
 export interface HeldPart {
@@ -48,9 +50,9 @@ const SHOWN: Readonly<Record<string, string>> = {
   initials: 'by initials',
   'former-member': 'as a former member',
 }
-const date = (at: Date) => at.toISOString().slice(0, 10)
 
-export function heldInWords(held: Held, actInWords: (act: string) => string): readonly HeldPart[] {
+export function heldInWords(held: Held, actInWords: (act: string) => string, zone: string): readonly HeldPart[] {
+  const date = (at: Date) => shortDateInWords(dateIn(at, zone))
   const line = (what: string, value: string | number | null) => ({
     what,
     value: value === null ? 'not in the book' : String(value),
@@ -66,7 +68,7 @@ export function heldInWords(held: Held, actInWords: (act: string) => string): re
         line('Plays regularly', held.regular ? 'yes' : 'no'),
         line('Under 18', held.junior ? 'yes' : 'no'),
         line('Member since', held.memberSince),
-        line('Left on', held.leftOn),
+        line('Left on', held.leftOn && shortDateInWords(held.leftOn)),
         line('Sorted under', labelsOf(held.labels).join(', ') || null),
         line('Shown on public sheets', SHOWN[held.shownAs] ?? held.shownAs),
         line('In the book since', date(held.createdAt)),
@@ -87,14 +89,14 @@ export function heldInWords(held: Held, actInWords: (act: string) => string): re
     {
       title: 'Handicaps',
       why: 'Every figure with its date and reason, so that a past day can be explained.',
-      lines: held.records.map((one) => line(one.from, `${figureOf(one.indexTenths)}: ${one.reason}`)),
+      lines: held.records.map((one) => line(shortDateInWords(one.from), `${figureOf(one.indexTenths)}: ${one.reason}`)),
     },
     {
       title: 'Days and cards',
       why: 'The results of the society. A card is kept hole by hole as it was written, and stays with the day.',
       lines: held.entries.flatMap((entry) => [
         line(
-          `${entry.date}, ${entry.dayName}`,
+          `${shortDateInWords(entry.date)}, ${entry.dayName}`,
           [
             entry.status,
             entry.hostName ? `guest of ${entry.hostName}` : '',

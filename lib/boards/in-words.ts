@@ -1,6 +1,5 @@
-// How names, numbers, places, times and scores read in a sentence.
+// How names, numbers, places and scores read in a sentence; times and dates: dates-in-words.ts.
 
-import { clockIn } from '@/lib/facts/calendar'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 
 const SMALL = [
@@ -58,17 +57,6 @@ export function placeInWords(place: number): string {
   return PLACES[place] ?? ordinal(place)
 }
 
-/** "2.52 pm" */
-export function timeInWords(moment: Date, zone: string): string {
-  return clockInWords(clockIn(moment, zone))
-}
-
-/** "14:52" is "2.52 pm". */
-export function clockInWords(clock: string): string {
-  const [hour = 0, minute = 0] = clock.split(':').map(Number)
-  return `${hour % 12 === 0 ? 12 : hour % 12}.${String(minute).padStart(2, '0')} ${hour < 12 ? 'am' : 'pm'}`
-}
-
 /** A gross score in a sentence: "5", "no score", "nothing". */
 export function scoreInWords(score: WrittenScore): string {
   return score === null ? 'nothing' : score === 'x' ? 'no score' : String(score)
@@ -95,11 +83,4 @@ export function scoreLong(score: number, unit: Unit, net: boolean): string {
 export function againstLevelInWords(level: number): string {
   if (level === 0) return 'level par'
   return `${inWords(Math.abs(level))} ${level < 0 ? 'under' : 'over'}`
-}
-
-/** "Thursday 23 April" on the wall of the zone. */
-export function dateInWords(moment: Date, zone: string): string {
-  return new Intl.DateTimeFormat('en-GB', { timeZone: zone, weekday: 'long', day: 'numeric', month: 'long' })
-    .format(moment)
-    .replace(',', '')
 }

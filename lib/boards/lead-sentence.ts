@@ -1,9 +1,10 @@
 // The one sentence over the board: how it stands, and how much is still to come.
 
 import type { DayRecord } from '@/lib/facts/day-record'
+import { clockInWords } from './dates-in-words'
 import type { Names } from './entrant-names'
 import type { TeamLine } from './extra-views'
-import { againstLevelInWords, capital, clockInWords, counted, inWords, listed, scoreLong, scoreShort } from './in-words'
+import { againstLevelInWords, capital, counted, inWords, listed, scoreLong, scoreShort } from './in-words'
 import { tieFigures } from './tie-sentences'
 import type { BoardRow, CompetitionBoard } from './views'
 

@@ -1,9 +1,8 @@
 // Rules of Golf 2023, Rule 5.7a-c and Committee Procedures 6E(3): what a suspension means, the signals, and the caution
 // that goes with them. One text for card, board, bar and desk.
 
-import { clockIn } from '@/lib/facts/calendar'
 import type { PlayNow, PlayStopKind } from '@/lib/facts/play-stop'
-import { clockInWords } from './in-words'
+import { timeInWords } from './dates-in-words'
 
 export interface PlayWords {
   /** For a heading. */
@@ -59,7 +58,7 @@ export const PLAY_CAUTION = [
 
 /** "Play is stopped at once since 12.53 pm: lightning." */
 export function playSentence(play: PlayNow, zone: string): string {
-  const at = clockInWords(clockIn(new Date(play.toldAt), zone))
+  const at = timeInWords(play.toldAt, zone)
   const why = play.reason.replace(/[.\s]+$/, '')
   if (play.kind === 'resume') return `Play was resumed at ${at}: ${why}.`
   const how = play.kind === 'stop-at-once' ? 'stopped at once' : 'stopped, each group when its hole is finished,'

@@ -2,8 +2,9 @@
 
 import { addDays } from '@/lib/facts/calendar'
 import type { DayRecord } from '@/lib/facts/day-record'
+import { clockInWords } from './dates-in-words'
 import type { DeskCounts, Due, DutyOfDay } from './desk-views'
-import { clockInWords, counted } from './in-words'
+import { counted } from './in-words'
 
 /** Days before (or after) the day, as societies commonly keep them; the closing date is the society's own. */
 const DRAW_BEFORE = 5

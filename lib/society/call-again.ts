@@ -1,6 +1,7 @@
 // A further round of the same competition: another day of the book with the same field, sides and groups, added up with
 // the days before it. Thirty-six holes, nine and eighteen, or a trip.
 
+import { dateInWords } from '@/lib/boards/dates-in-words'
 import { formatIn } from '@/lib/boards/format-of-competition'
 import type { Actor } from '@/lib/facts/actor'
 import { addMinutes } from '@/lib/facts/calendar'
@@ -44,7 +45,9 @@ export async function callAgain(
     if (!first) return notFound('day')
     if (first.version !== asked.version) return movedOn()
     if (asked.date < first.date)
-      return notUnderstood([{ place: 'date', sentence: `A further round is played on ${first.date} or later.` }])
+      return notUnderstood([
+        { place: 'date', sentence: `A further round is played on ${dateInWords(first.date)} or later.` },
+      ])
     const field = first.entries.filter((entry) => entry.status === 'entered')
     if (field.length === 0) return refused('no-entries', 'Nobody is entered yet: there is no field to call again.')
     if (first.earlier.length >= 7) return refused('too-many-days', 'Eight rounds are added up at the most.')

@@ -2,6 +2,7 @@
 // changing a day.
 
 import type { z } from 'zod'
+import { dateInWords } from '@/lib/boards/dates-in-words'
 import { formatIn, isPublishedFor } from '@/lib/boards/format-of-competition'
 import { isDate } from '@/lib/facts/calendar'
 import type { callDay } from '@/lib/facts/commands'
@@ -51,7 +52,7 @@ function dateFaults(form: DayForm, season: SeasonKept): readonly Fault[] {
   else if (form.date < season.startsOn || form.date > season.endsOn)
     faults.push({
       place: 'date',
-      sentence: `${season.name} runs from ${season.startsOn} to ${season.endsOn}: this date lies outside.`,
+      sentence: `${season.name} runs from ${dateInWords(season.startsOn)} to ${dateInWords(season.endsOn)}: this date lies outside.`,
     })
   if (form.entriesCloseOn !== null) {
     if (!isDate(form.entriesCloseOn))

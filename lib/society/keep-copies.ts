@@ -1,5 +1,6 @@
 // Copies of the book from the desk and by the clock. A copy holds every society of the installation and everything about
 // signing in: a desk may ask for one and see that there is one, but the file itself stays on the server.
+import { momentInWords } from '@/lib/boards/dates-in-words'
 import 'server-only'
 import type { Actor } from '@/lib/facts/actor'
 import { type Copy, isCopyOld } from '@/lib/facts/copies'
@@ -90,11 +91,7 @@ export async function scheduledCopy(now: Date = new Date()): Promise<'made' | 'n
 }
 
 function onTheClock(at: string): string {
-  const timeZone = zoneOfInstallation()
-  const moment = new Date(at)
-  const date = new Intl.DateTimeFormat('en-GB', { timeZone, dateStyle: 'medium' }).format(moment)
-  const time = new Intl.DateTimeFormat('en-GB', { timeZone, timeStyle: 'short' }).format(moment)
-  return `${date}, ${time.replace(':', '.')}`
+  return momentInWords(at, zoneOfInstallation())
 }
 
 function ageOf(madeAt: string, now: Date): string {

@@ -1,6 +1,7 @@
 // Leaving: by the member on the own page, or carried out at the desk with the contact details taken out of the book.
 // Results stay; the name on them becomes what the society chose for leavers, or less if the member asks for less.
 
+import { dateInWords } from '@/lib/boards/dates-in-words'
 import 'server-only'
 import type { Actor } from '@/lib/facts/actor'
 import {
@@ -39,7 +40,7 @@ export async function leaveSociety(
     const person = await personIn(tx, societyId, personId)
     const society = await societyKept(societyId, tx)
     if (!person || !society) return notFound('person')
-    if (person.leftOn !== null) return refused('left-already', `You left on ${person.leftOn}.`)
+    if (person.leftOn !== null) return refused('left-already', `You left on ${dateInWords(person.leftOn)}.`)
     const shownAs = lessOf(society.settings.leaversShownAs, read.value.shownAs)
     await setLeft(tx, societyId, personId, { leftOn: today(now), shownAs })
     const record = {

@@ -1,5 +1,6 @@
 // What is held about me: read, taken away, put right. On the member's own page, by the private link.
 
+import { zoneOfInstallation } from '@/lib/store/settings'
 import 'server-only'
 import Papa from 'papaparse'
 import { type HeldPart, heldInWords } from '@/lib/boards/held-in-words'
@@ -51,7 +52,7 @@ export async function ownData(actor: Actor): Promise<Result<OwnData, Refusals>> 
     email,
     phone,
     leftOn,
-    parts: heldInWords(held, actInWords),
+    parts: heldInWords(held, actInWords, zoneOfInstallation()),
     settings: society.settings,
   })
 }

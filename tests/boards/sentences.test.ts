@@ -1,6 +1,7 @@
 // Promise: what the board says in words is what its figures say.
 import { describe, expect, it } from 'vitest'
-import { againstLevelInWords, clockInWords, listed, ordinal, scoreLong, scoreShort } from '@/lib/boards/in-words'
+import { clockInWords } from '@/lib/boards/dates-in-words'
+import { againstLevelInWords, listed, ordinal, scoreLong, scoreShort } from '@/lib/boards/in-words'
 import { tieRuleInWords, tieSentence } from '@/lib/boards/tie-sentences'
 import { PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
 

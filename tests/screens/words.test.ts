@@ -10,31 +10,12 @@ import {
   tiesTold,
   withoutPlace,
 } from '@/app/(board)/_board/result-words'
-import {
-  clock,
-  dayOf,
-  handicapFigure,
-  longDate,
-  placeFigure,
-  scoreFigure,
-  scoreWords,
-  shortDate,
-  teeTime,
-} from '@/app/(board)/_board/words'
+import { handicapFigure, placeFigure, scoreFigure, scoreWords } from '@/app/(board)/_board/words'
 import { pictureOf } from '@/app/member/_member/history'
 import type { ResultSheet } from '@/lib/boards/views'
 import { boardAt } from './day-of-four'
 
 describe('figures and words', () => {
-  it('writes dates and times as a fixture card does', () => {
-    expect(longDate('2026-04-25')).toBe('Saturday 25 April')
-    expect(shortDate('2026-09-05')).toBe('5 Sep')
-    expect(teeTime('09:08')).toBe('9.08')
-    expect(clock('2026-04-25T13:52:00Z', 'Europe/London')).toBe('2.52 pm')
-    expect(clock('2026-12-25T00:05:00Z', 'Europe/London')).toBe('12.05 am')
-    expect(dayOf('2026-04-25T23:30:00Z', 'Europe/London')).toBe('Sunday 26 April 2026')
-  })
-
   it('shows a plus handicap with its plus and a tie with its sign', () => {
     expect(handicapFigure(-2)).toBe('+2')
     expect(handicapFigure(19)).toBe('19')

@@ -1,10 +1,10 @@
 // The screen in the bar: six rows a page, because a name has to be read from eight metres. Competition after competition,
 // each with its divisions, then where the groups are.
 
+import { clockInWords } from '@/lib/boards/dates-in-words'
 import { inWords, ordinal } from '@/lib/boards/in-words'
 import { wonHow } from '@/lib/boards/match-ending-words'
 import { inDivision, type ScreenBoard, type ScreenRow } from './screen-board'
-import { teeTime } from './words'
 
 export const ROWS_A_PAGE = 6
 export const PAGE_SECONDS = 15
@@ -126,7 +126,7 @@ function groupTurns(board: ScreenBoard): BarTurn[] {
   const lines = board.groups.map(
     ({ number, startTime, onHole, through, entryIds }): BarLine => ({
       key: String(number),
-      lead: teeTime(startTime),
+      lead: clockInWords(startTime),
       name: entryIds.flatMap((id) => family(id) ?? []).join(', ') || `Group ${number}`,
       figure: onHole !== null ? `on the ${ordinal(onHole)}` : through >= board.course.length ? 'in' : 'to start',
     }),

@@ -1,16 +1,18 @@
 'use client'
+
 // The screen in the bar: it turns its own pages by a plain cut and is kept fresh like the board. It can be made to stand
 // still, and does so by itself where somebody asked for less motion.
 
 import { useEffect, useState } from 'react'
 import { Device } from '@/app/_parts/device'
+import { timeInWords } from '@/lib/boards/dates-in-words'
 import { playSentence } from '@/lib/boards/play-in-words'
 import { isStopped } from '@/lib/facts/play-stop'
 import { barAge } from './bar-age'
 import { type BarTurn, barTurns, MANY_PAGES, PAGE_SECONDS, QUICK_PAGE_SECONDS } from './bar-pages'
 import type { ScreenBoard, ScreenRow } from './screen-board'
 import { useBarScreens } from './use-bar-screens'
-import { clock, placeFigure, scoreFigure, unitHeading } from './words'
+import { placeFigure, scoreFigure, unitHeading } from './words'
 
 interface Props {
   readonly initial: readonly ScreenBoard[]
@@ -149,7 +151,7 @@ export function BarScreen({ initial, places, still }: Props) {
             : `${board.cardsIn} of ${board.players} cards in`}
         </p>
         <p className="bar-clock fig">
-          {clock((now ?? new Date(board.countedAt)).toISOString(), board.zone).replace(/ [ap]m$/, '')}
+          {timeInWords((now ?? new Date(board.countedAt)).toISOString(), board.zone).replace(/ [ap]m$/, '')}
         </p>
       </header>
       <table className="bar-table">

@@ -3,10 +3,10 @@
 import { ActLink } from '@/app/_parts/act'
 import { CourseBars } from '@/app/_parts/course-bars'
 import { Empty } from '@/app/_parts/empty'
+import { clockInWords, dateInWords } from '@/lib/boards/dates-in-words'
 import { capital, inWords } from '@/lib/boards/in-words'
 import type { DayBoard } from '@/lib/boards/views'
 import { startAt } from './addresses'
-import { longDate, teeTime, year } from './words'
 
 export function BeforeTheDay({ board }: { board: DayBoard }) {
   const first = board.groups[0]
@@ -20,12 +20,11 @@ export function BeforeTheDay({ board }: { board: DayBoard }) {
       <div className="board-top">
         <div>
           <p className="sc second">
-            <span className="item">{board.courseName} ·</span> <span className="item">{longDate(board.date)}</span>{' '}
-            <span className="item">{year(board.date)}</span>
+            <span className="item">{board.courseName} ·</span> <span className="item">{dateInWords(board.date)}</span>
           </p>
           <h1>{board.dayName}</h1>
           <p className="lead">
-            {first ? `Nothing played yet: the first group is off at ${teeTime(first.startTime)}.` : board.sentence}
+            {first ? `Nothing played yet: the first group is off at ${clockInWords(first.startTime)}.` : board.sentence}
           </p>
           {first && (
             <p className="acts">

@@ -2,11 +2,11 @@
 // the drives of a scramble. Nothing on a day that has none of them.
 
 import { Opens } from '@/app/_parts/opens'
+import { shortDateInWords } from '@/lib/boards/dates-in-words'
 import type { TeamLine } from '@/lib/boards/extra-views'
 import { scoreShort } from '@/lib/boards/in-words'
 import type { BoardRow, CompetitionBoard, DayHead } from '@/lib/boards/views'
 import { teamAt } from './addresses'
-import { shortDate } from './words'
 
 type Row = Pick<BoardRow, 'entrant' | 'name' | 'place' | 'score' | 'rounds' | 'drives'>
 
@@ -99,7 +99,7 @@ function Rounds({ competition, rows }: Pick<Props, 'competition' | 'rows'>) {
               <th scope="col" className="num" key={round.daySlug}>
                 {round.name}
                 <br />
-                <span className="second">{shortDate(round.date)}</span>
+                <span className="second">{shortDateInWords(round.date)}</span>
               </th>
             ))}
             <th scope="col" className="num">

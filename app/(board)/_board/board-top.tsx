@@ -2,13 +2,13 @@
 
 import { CourseBars } from '@/app/_parts/course-bars'
 import { Notice } from '@/app/_parts/notice'
+import { dateInWords, timeInWords } from '@/lib/boards/dates-in-words'
 import { listed, ordinal } from '@/lib/boards/in-words'
 import type { DayBoard } from '@/lib/boards/views'
 import { resultAt } from './addresses'
 import { groupsOut } from './groups-out'
 import { PlayNotice } from './play-notice'
 import type { ScreenBoard } from './screen-board'
-import { clock, longDate } from './words'
 
 type TopBoard = Pick<
   ScreenBoard,
@@ -34,14 +34,14 @@ export function BoardTop({ board }: { board: TopBoard }) {
           <p className="sc second">
             <span className="item">{head.courseName} ·</span>{' '}
             <span className="item">
-              {longDate(head.date)}
+              {dateInWords(head.date)}
               {live && ' ·'}
             </span>
             {live && (
               <>
                 {' '}
                 <span className="item">
-                  <time dateTime={board.countedAt}>{clock(board.countedAt, board.zone)}</time>
+                  <time dateTime={board.countedAt}>{timeInWords(board.countedAt, board.zone)}</time>
                 </span>
               </>
             )}

@@ -1,9 +1,9 @@
 // The inside of the fixture card: a line a day, and one sentence about what comes next.
 
+import { clockInWords, dateInWords, shortDateInWords } from '@/lib/boards/dates-in-words'
 import { capital, inWords } from '@/lib/boards/in-words'
 import type { FixtureCard } from '@/lib/boards/views'
 import { dayAt, resultAt, startAt } from './addresses'
-import { longDate, shortDate, teeTime } from './words'
 
 type FixtureDay = FixtureCard['days'][number]
 
@@ -19,7 +19,7 @@ export function nextSentence(card: FixtureCard, next: FixtureDay | null): string
     return `${closed} ${card.days.length === 1 ? 'day' : 'days'} played, and every one of them closed.`
   }
   if (next.status === 'in-play') return `${next.dayName} is being played at ${next.courseName} now.`
-  return `Next: ${next.dayName}, ${longDate(next.date)} at ${next.courseName}, first tee ${teeTime(next.firstTee)}.`
+  return `Next: ${next.dayName}, ${dateInWords(next.date)} at ${next.courseName}, first tee ${clockInWords(next.firstTee)}.`
 }
 
 /** Each format keeps together, so that a four-ball is never cut in two. */
@@ -81,7 +81,7 @@ export function FixtureDays({ card, next }: { card: FixtureCard; next: string | 
         {card.days.map((day) => (
           <tr role="row" key={day.daySlug} className={day.daySlug === next ? 'fx-next' : undefined}>
             <th role="rowheader" scope="row" className="lead-col fx-date fig">
-              <time dateTime={day.date}>{shortDate(day.date)}</time>
+              <time dateTime={day.date}>{shortDateInWords(day.date)}</time>
             </th>
             <td role="cell" className="fx-what">
               <a className="fx-name" href={dayAt(card.societySlug, day.daySlug)}>
@@ -98,7 +98,7 @@ export function FixtureDays({ card, next }: { card: FixtureCard; next: string | 
               )}
               {!day.winner && day.status !== 'closed' && (
                 <span className="small second block">
-                  {day.startKind === 'shotgun' ? 'Shotgun' : 'First tee'} {teeTime(day.firstTee)}
+                  {day.startKind === 'shotgun' ? 'Shotgun' : 'First tee'} {clockInWords(day.firstTee)}
                   {day.players > 0 && `, ${day.players} entered`}
                 </span>
               )}

@@ -1,9 +1,10 @@
 // Group by group: where each is, and what everybody in it has made hole by hole so far.
 
+import { clockInWords } from '@/lib/boards/dates-in-words'
 import { ordinal } from '@/lib/boards/in-words'
 import { cardAt } from './addresses'
 import { byGroup, type ScreenBoard, type ScreenRow } from './screen-board'
-import { placeFigure, scoreFigure, scoreWords, signed, teeTime } from './words'
+import { placeFigure, scoreFigure, scoreWords, signed } from './words'
 
 interface Props {
   readonly board: ScreenBoard
@@ -127,7 +128,7 @@ export function GroupsView({ board, changed }: Props) {
         <Sheet
           key={group.number}
           title={`Group ${group.number}`}
-          where={`${teeTime(group.startTime)}, ${whereabouts(group, board.course.length)}`}
+          where={`${clockInWords(group.startTime)}, ${whereabouts(group, board.course.length)}`}
           rows={rows}
           {...rest}
         />

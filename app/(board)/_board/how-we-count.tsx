@@ -1,10 +1,10 @@
 // The register of rules as a page: what is counted, by which clause, under which edition, and where we depart.
 
+import { dateInWords } from '@/lib/boards/dates-in-words'
 import { capital } from '@/lib/boards/in-words'
 import { EDITIONS } from '@/lib/rules/editions/editions'
 import { REGISTER, type RegisteredRule } from '@/lib/rules/register'
 import { FormatsPlayed } from './formats-played'
-import { longDate, year } from './words'
 
 const KNOWN = { read: 'read', 'read-in-a-copy': 'read in a copy', 'from-memory': 'from memory' } as const
 
@@ -66,14 +66,13 @@ function Editions() {
       <ol className="ledger editions">
         {EDITIONS.map((edition) => (
           <li key={edition.id}>
-            <p className="in-margin fig">{year(edition.from.gbi ?? edition.from.world ?? '')}</p>
+            <p className="in-margin fig">{(edition.from.gbi ?? edition.from.world ?? '').slice(0, 4)}</p>
             <h3>{edition.title}</h3>
             <p>
-              {edition.from.gbi &&
-                `In force in Great Britain and Ireland from ${longDate(edition.from.gbi)} ${year(edition.from.gbi)}`}
+              {edition.from.gbi && `In force in Great Britain and Ireland from ${dateInWords(edition.from.gbi)}`}
               {edition.from.gbi && edition.from.world && '; '}
               {edition.from.world &&
-                `${edition.from.gbi ? 'elsewhere' : 'In force'} from ${longDate(edition.from.world)} ${year(edition.from.world)}`}
+                `${edition.from.gbi ? 'elsewhere' : 'In force'} from ${dateInWords(edition.from.world)}`}
               . Course handicap {edition.ratingMinusPar ? 'with' : 'without'} course rating less par
               {edition.beforeAllowance === 'kept'
                 ? ', kept in full until the allowance is applied.'

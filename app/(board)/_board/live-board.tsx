@@ -1,4 +1,5 @@
 'use client'
+
 // The live board of one competition: finished by the server, kept fresh here. Without script it is a page that is
 // right when it is loaded, with every view and card behind a link.
 
@@ -6,6 +7,7 @@ import { useCallback, useMemo, useState } from 'react'
 import { Choice } from '@/app/_parts/choice'
 import { Notice } from '@/app/_parts/notice'
 import { Said } from '@/app/_parts/toast'
+import { timeInWords } from '@/lib/boards/dates-in-words'
 import { divisionAt } from './addresses'
 import { BoardExtras } from './board-extras'
 import { BoardTop } from './board-top'
@@ -19,7 +21,6 @@ import { divisionOf, inDivision, rowOf, type ScreenBoard, type View } from './sc
 import { StandingsTable } from './standings-table'
 import { useLiveBoard } from './use-live-board'
 import { ViewLinks } from './view-links'
-import { clock } from './words'
 
 export interface LiveBoardProps {
   readonly initial: ScreenBoard
@@ -61,7 +62,7 @@ export function LiveBoard({ initial, c, view, d: asked, opened, mine }: LiveBoar
     <>
       <BoardTop board={board} />
       {line === 'down' && (
-        <Notice kind="waits" word={`As of ${clock(board.countedAt, board.zone)}; the line is down`}>
+        <Notice kind="waits" word={`As of ${timeInWords(board.countedAt, board.zone)}; the line is down`}>
           <p>This is the last board received. It goes on by itself when the line is back.</p>
         </Notice>
       )}

@@ -3,11 +3,11 @@
 import { ActLink } from '@/app/_parts/act'
 import { Folio } from '@/app/_parts/folio'
 import { Notice } from '@/app/_parts/notice'
+import { dayInWords, timeInWords } from '@/lib/boards/dates-in-words'
 import type { PublishedSheet } from '@/lib/society/read-board'
 import { boardAt, matchAt, resultAt, societyAt } from './addresses'
 import { PrintButton } from './print-button'
 import { ResultSheetPage } from './result-sheet'
-import { clock, dayOf } from './words'
 
 export function ResultScreen({ published, zone }: { published: PublishedSheet; zone: string }) {
   const { sheet, sheets } = published
@@ -41,7 +41,7 @@ export function ResultScreen({ published, zone }: { published: PublishedSheet; z
                 >
                   Sheet {one.number}
                 </a>
-                , {dayOf(one.publishedAt, zone)}, {clock(one.publishedAt, zone)}
+                , {dayInWords(one.publishedAt, zone)}, {timeInWords(one.publishedAt, zone)}
                 {one.reason && `: ${one.reason}`}
               </li>
             ))}

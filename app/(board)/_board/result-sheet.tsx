@@ -3,6 +3,7 @@
 import { Device } from '@/app/_parts/device'
 import { HoleBars } from '@/app/_parts/hole-bars'
 import { Fold } from '@/app/_parts/ledger'
+import { dateInWords, dayInWords, timeInWords } from '@/lib/boards/dates-in-words'
 import type { BoardRow, CompetitionBoard, DayBoard, ResultSheet } from '@/lib/boards/views'
 import { editionOf } from '@/lib/rules/editions/editions'
 import { BoardExtras } from './board-extras'
@@ -11,7 +12,7 @@ import { ResultDivisions } from './result-divisions'
 import { ResultMatches } from './result-matches'
 import { ResultPrizes } from './result-prizes'
 import { coursePlayed, halves, howItCame, playedAs, termsOf, tiesTold, withoutPlace } from './result-words'
-import { clock, dayOf, longDate, scoreFigure, year } from './words'
+import { scoreFigure } from './words'
 
 function FirstThree({ competition, rows }: { competition: CompetitionBoard; rows: readonly BoardRow[] }) {
   return (
@@ -120,7 +121,7 @@ export function ResultSheetPage({ sheet, zone }: { sheet: ResultSheet; zone: str
           <p className="sc">{board.societyName}</p>
           <h1>{board.dayName}</h1>
           <p className="lead">
-            {board.courseName}, {longDate(board.date)} {year(board.date)}. {playedAs(sheet)}
+            {board.courseName}, {dateInWords(board.date)}. {playedAs(sheet)}
           </p>
         </div>
         <p className="sheet-no">
@@ -167,7 +168,7 @@ export function ResultSheetPage({ sheet, zone }: { sheet: ResultSheet; zone: str
               <li key={`${ruling.name} ${ruling.number}`}>
                 <b>{ruling.name}</b>: {ruling.sentence} <span className="clause">{ruling.clause}</span>{' '}
                 <span className="small second">
-                  {ruling.by}, {clock(ruling.at, zone)}
+                  {ruling.by}, {timeInWords(ruling.at, zone)}
                 </span>
               </li>
             ))}
@@ -176,10 +177,10 @@ export function ResultSheetPage({ sheet, zone }: { sheet: ResultSheet; zone: str
       )}
       <p className="res-terms small">
         {main && termsOf(main)}
-        {sheet.frozenAt && `Handicaps frozen ${dayOf(sheet.frozenAt, zone)}. `}
+        {sheet.frozenAt && `Handicaps frozen ${dayInWords(sheet.frozenAt, zone)}. `}
         {`${editionOf(sheet.edition).title}. `}
-        Published {dayOf(sheet.publishedAt, zone)}, {clock(sheet.publishedAt, zone)}, by {sheet.by}. A correction would
-        be sheet {sheet.number + 1}, with its reason.
+        Published {dayInWords(sheet.publishedAt, zone)}, {timeInWords(sheet.publishedAt, zone)}, by {sheet.by}. A
+        correction would be sheet {sheet.number + 1}, with its reason.
       </p>
     </>
   )

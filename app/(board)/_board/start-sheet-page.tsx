@@ -1,9 +1,10 @@
 // The start sheet for everybody: times, names, tees and handicaps. Codes and links are for the groups themselves.
 
 import { CourseBars } from '@/app/_parts/course-bars'
+import { clockInWords, dateInWords, dayInWords, timeInWords } from '@/lib/boards/dates-in-words'
 import { capital } from '@/lib/boards/in-words'
 import type { DayBoard, StartSheet } from '@/lib/boards/views'
-import { clock, dayOf, handicapFigure, longDate, teeTime, year } from './words'
+import { handicapFigure } from './words'
 
 type Group = StartSheet['groups'][number]
 
@@ -14,7 +15,7 @@ function GroupRows({ sheet, group }: { sheet: StartSheet; group: Group }) {
         <tr key={player.entryId} className={at === 0 ? 'first' : undefined}>
           {at === 0 && (
             <th scope="rowgroup" rowSpan={group.players.length} className="lead-col fig start-time">
-              {teeTime(group.startTime)}
+              {clockInWords(group.startTime)}
               {sheet.startKind === 'shotgun' && <span className="small second block">hole {group.startHole}</span>}
               {sheet.startKind === 'tee-times' && group.startHole > 1 && (
                 <span className="small second block">hole {group.startHole}</span>
@@ -54,13 +55,13 @@ export function StartSheetPage({
         <p className="sc second">{sheet.dayName}</p>
         <h1>Start sheet</h1>
         <p className="lead">
-          {sheet.courseName}, {longDate(sheet.date)} {year(sheet.date)}.
+          {sheet.courseName}, {dateInWords(sheet.date)}.
         </p>
       </div>
       <dl className="start-facts oxford">
         <div>
           <dt className="sc">{sheet.startKind === 'shotgun' ? 'Shotgun' : 'First tee'}</dt>
-          <dd className="fig">{teeTime(sheet.firstTee)}</dd>
+          <dd className="fig">{clockInWords(sheet.firstTee)}</dd>
         </div>
         {sheet.startKind === 'tee-times' && (
           <div>
@@ -130,7 +131,7 @@ export function StartSheetPage({
       </div>
       <p className="small second start-terms">
         {sheet.frozenAt
-          ? `${capital('handicaps')} frozen ${dayOf(sheet.frozenAt, zone)}, ${clock(sheet.frozenAt, zone)}. `
+          ? `${capital('handicaps')} frozen ${dayInWords(sheet.frozenAt, zone)}, ${timeInWords(sheet.frozenAt, zone)}. `
           : 'Handicaps are not frozen yet: the figures may still move. '}
         Playing handicap: figure × slope ÷ 113 + rating − par, × the allowance, rounded.
       </p>

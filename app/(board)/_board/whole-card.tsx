@@ -3,11 +3,12 @@
 import { Dots } from '@/app/_parts/dots'
 import { Opens } from '@/app/_parts/opens'
 import type { PlayerCard } from '@/lib/boards/card-views'
+import { clockInWords } from '@/lib/boards/dates-in-words'
 import { listed, ordinal } from '@/lib/boards/in-words'
 import type { HoleLine } from '@/lib/rules/standings'
 import { boardAt, cardAt, matchAt } from './addresses'
 import { ReadThisCardAs } from './read-card-as'
-import { handicapFigure, NO_PLACE, scoreFigure, scoreWords, signed, teeTime, unitHeading } from './words'
+import { handicapFigure, NO_PLACE, scoreFigure, scoreWords, signed, unitHeading } from './words'
 
 type Reading = PlayerCard['readings'][number]
 
@@ -140,7 +141,7 @@ export function WholeCard({ card }: { card: PlayerCard }) {
     `${card.tee.name} tees`,
     card.groupNumber === null
       ? null
-      : `group ${card.groupNumber}${card.startTime ? `, ${teeTime(card.startTime)}` : ''}`,
+      : `group ${card.groupNumber}${card.startTime ? `, ${clockInWords(card.startTime)}` : ''}`,
     card.marker ? `marked by ${card.marker}` : null,
     STATE_WORDS[card.state],
   ]

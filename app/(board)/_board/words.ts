@@ -1,49 +1,13 @@
-// How the board says numbers, places, dates and times. Pure, so that server and browser write the same letters.
+// How the board says numbers and places. Pure, so that server and browser write the same letters.
 
-import { ordinal, scoreLong, timeInWords, type Unit } from '@/lib/boards/in-words'
+import { ordinal, scoreLong, type Unit } from '@/lib/boards/in-words'
 import type { BoardRow, CompetitionBoard } from '@/lib/boards/views'
-import { dateIn } from '@/lib/facts/calendar'
 import type { NoPlace } from '@/lib/rules/standings'
 
 /** True minus sign, and a plus in front of what is above nought. */
 export function signed(n: number): string {
   if (n === 0) return '0'
   return n > 0 ? `+${n}` : `−${-n}`
-}
-
-const WHOLE_DATE = new Intl.DateTimeFormat('en-GB', { weekday: 'long', day: 'numeric', month: 'long', timeZone: 'UTC' })
-const SHORT_DATE = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', timeZone: 'UTC' })
-
-const asDate = (isoDate: string) => new Date(`${isoDate.slice(0, 10)}T00:00:00Z`)
-
-/** "Saturday 25 April". */
-export function longDate(isoDate: string): string {
-  return WHOLE_DATE.format(asDate(isoDate)).replace(',', '')
-}
-
-/** "25 Apr". Four letters for September are three here, so that a column of dates keeps its line. */
-export function shortDate(isoDate: string): string {
-  return SHORT_DATE.format(asDate(isoDate)).replace('Sept', 'Sep')
-}
-
-export function year(isoDate: string): string {
-  return isoDate.slice(0, 4)
-}
-
-/** A moment on the society's own clock, as it is written on a start sheet: "2.52 pm". */
-export function clock(at: string, zone: string): string {
-  return timeInWords(new Date(at), zone)
-}
-
-/** The day a moment falls on, "Saturday 25 April 2026". */
-export function dayOf(at: string, zone: string): string {
-  const date = dateIn(new Date(at), zone)
-  return `${longDate(date)} ${year(date)}`
-}
-
-/** A start time as kept, "10:00", in the way it is read out: "10.00". */
-export function teeTime(time: string): string {
-  return time.replace(':', '.').replace(/^0/, '')
 }
 
 /** "11=" while level, "" without a place. */

@@ -1,6 +1,7 @@
 'use client'
 
 import { useState } from 'react'
+import { clockInWords } from '@/lib/boards/dates-in-words'
 import { holesInPlay } from '@/lib/outbox/card-now'
 import type { GroupSnapshot } from '@/lib/outbox/group-book'
 import { askToKeep } from '@/lib/outbox/on-this-phone'
@@ -15,7 +16,6 @@ import { useNewBuild } from './use-new-build'
 import { hashOf, usePlace } from './use-place'
 import { WhoHolds } from './who-holds'
 import { WholeCard } from './whole-card'
-import { startTime } from './words'
 
 export function CardApp({ link }: { link: string }) {
   const { book, now } = useGroup(link)
@@ -100,7 +100,7 @@ function RunningLine({ now, toCards }: { now: GroupSnapshot; toCards: boolean })
       <p className="sc">
         <span className="item">{pack.dayName}</span>
         <span className="item second">
-          Group {pack.group.number} · {startTime(pack.group.startTime)}
+          Group {pack.group.number} · {clockInWords(pack.group.startTime)}
         </span>
       </p>
       {toCards && <a href={hashOf({ at: 'cards' })}>The cards</a>}

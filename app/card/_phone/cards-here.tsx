@@ -1,6 +1,7 @@
 'use client'
 
 import { useEffect, useState } from 'react'
+import { dateInWords } from '@/lib/boards/dates-in-words'
 import { type CardHere, cardsOnThisPhone } from '@/lib/outbox/on-this-phone'
 import { useKeptPage } from './use-kept-page'
 
@@ -21,7 +22,7 @@ export function CardsHere() {
             <a className="btn" href={`/card/${encodeURIComponent(card.link)}`}>
               {card.dayName}, group {card.group}
               <span className="small">
-                {card.date}
+                {dateInWords(card.date)}
                 {card.waiting > 0 && ` · ${card.waiting} not yet received`}
               </span>
             </a>

@@ -1,17 +1,15 @@
 // Small sentences of the card.
 
+import { timeInWords } from '@/lib/boards/dates-in-words'
 import type { CardPack } from '@/lib/facts/card-pack'
 import type { CardNow } from '@/lib/outbox/card-now'
 import type { GroupSnapshot } from '@/lib/outbox/group-book'
 import type { Kept } from './use-kept-page'
 
-/** "12.53", as on a start sheet. */
+/** A moment by this phone's own clock, which works without a signal: "12.53 pm", as on a start sheet. */
 export function clock(iso: string): string {
-  const at = new Date(iso)
-  return `${at.getHours()}.${String(at.getMinutes()).padStart(2, '0')}`
+  return timeInWords(iso, Intl.DateTimeFormat().resolvedOptions().timeZone)
 }
-
-export const startTime = (time: string) => time.replace(':', '.')
 
 export const fullName = (card: { readonly firstName: string; readonly familyName: string }) =>
   `${card.firstName} ${card.familyName}`

@@ -3,7 +3,8 @@ import { Empty } from '@/app/_parts/empty'
 import { Notice } from '@/app/_parts/notice'
 import { DeskFrame, DeskRefusal, societyTabs } from '@/app/desk/_frame/desk-frame'
 import { officerOr } from '@/app/desk/_frame/officer'
-import { count, longDate, shortDate } from '@/app/desk/_frame/words'
+import { count } from '@/app/desk/_frame/words'
+import { clockInWords, dateInWords, shortDateInWords } from '@/lib/boards/dates-in-words'
 import type { DeskHome } from '@/lib/boards/desk-views'
 import { deskHome } from '@/lib/society/desk-day'
 import { copyCaution } from '@/lib/society/keep-copies'
@@ -56,8 +57,8 @@ export default async function Desk({ params }: { params: Promise<{ society: stri
       {next?.next ? (
         <section className="next-due" aria-labelledby="next-h">
           <p className="sc">
-            {next.next.late ? 'Overdue since' : 'Due'} {shortDate(next.next.on)}
-            {next.next.at ? `, ${next.next.at.replace(':', '.')}` : ''}
+            {next.next.late ? 'Overdue since' : 'Due'} {shortDateInWords(next.next.on)}
+            {next.next.at ? `, ${clockInWords(next.next.at)}` : ''}
           </p>
           <h2 id="next-h">
             {next.next.title}, {next.name}
@@ -125,7 +126,7 @@ function Fixtures({ season, society }: { readonly season: Season; readonly socie
               </td>
               <th role="rowheader" scope="row">
                 <Link href={`/desk/${society}/days/${day.slug}`}>{day.name}</Link>
-                <span className="under second small">{longDate(day.date)}</span>
+                <span className="under second small">{dateInWords(day.date)}</span>
               </th>
               <td role="cell" className="course">
                 {day.courseName}

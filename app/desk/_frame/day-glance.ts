@@ -1,7 +1,8 @@
 // What a form saw of the day when it was opened, in a few words each; two glances show what another desk changed.
 
+import { clockInWords } from '@/lib/boards/dates-in-words'
 import type { DayRecord } from '@/lib/facts/day-record'
-import { clock, count, list } from './words'
+import { count, list } from './words'
 
 export type Glance = Readonly<Record<string, string>>
 
@@ -13,7 +14,7 @@ export function glanceOf(day: DayRecord): Glance {
     name: day.name,
     date: day.date,
     course: day.round.courseName,
-    'first tee': `${clock(day.round.firstTee)}, every ${day.round.intervalMinutes} minutes`,
+    'first tee': `${clockInWords(day.round.firstTee)}, every ${day.round.intervalMinutes} minutes`,
     status: day.status,
     competitions: list(day.competitions.map((one) => `${one.name} (${one.format}, ${String(one.terms.allowance)} %)`)),
     entered: withStatus('entered'),

@@ -1,22 +1,4 @@
-// Dates, figures and money as the desk says them. Dates of the book are calendar days without a zone.
-
-const day = (iso: string) => new Date(`${iso}T12:00:00Z`)
-
-const written = (options: Intl.DateTimeFormatOptions) => {
-  const format = new Intl.DateTimeFormat('en-GB', { timeZone: 'UTC', ...options })
-  return (iso: string) => format.format(day(iso)).replace(',', '').replace('Sept', 'Sep')
-}
-
-/** "Saturday 25 April" */
-export const longDate = written({ weekday: 'long', day: 'numeric', month: 'long' })
-/** "Saturday 25 April 2026" */
-export const fullDate = written({ weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' })
-/** "Sat 25 Apr" */
-export const shortDate = written({ weekday: 'short', day: 'numeric', month: 'short' })
-/** "25 Apr 2026" */
-export const plainDate = written({ day: 'numeric', month: 'short', year: 'numeric' })
-
-export const clock = (time: string) => time.replace(/^0/, '').replace(':', '.')
+// Figures and money as the desk says them.
 
 /** 184 is "18.4", -21 is "+2.1": a plus figure gives strokes back. */
 export const figure = (tenths: number | null) =>

@@ -1,7 +1,7 @@
 // The history of a figure as the picture takes it: oldest first, a word only on the changes worth one.
 
 import type { HandicapPoint } from '@/app/_parts/handicap-steps'
-import { longDate, year } from '@/app/(board)/_board/words'
+import { dateInWords } from '@/lib/boards/dates-in-words'
 import type { MemberPage } from '@/lib/boards/views'
 
 export const SOURCE_WORDS: Record<MemberPage['source'], string> = {
@@ -44,7 +44,7 @@ export function pictureOf(page: Pick<MemberPage, 'records' | 'cards'>): Picture 
     }
   })
   const label =
-    `From ${first.figure} on ${longDate(first.from)} ${year(first.from)} to ${last.figure} on ` +
-    `${longDate(last.from)} ${year(last.from)}, ${records.length} entries; the reasons are in the table below`
+    `From ${first.figure} on ${dateInWords(first.from)} to ${last.figure} on ` +
+    `${dateInWords(last.from)}, ${records.length} entries; the reasons are in the table below`
   return { points, until, label }
 }

@@ -5,7 +5,8 @@ import { Folio } from '@/app/_parts/folio'
 import { HandicapSteps } from '@/app/_parts/handicap-steps'
 import { RunningHead } from '@/app/_parts/running-head'
 import { cardAt, societyAt } from '@/app/(board)/_board/addresses'
-import { longDate, NO_PLACE, shortDate, year } from '@/app/(board)/_board/words'
+import { NO_PLACE } from '@/app/(board)/_board/words'
+import { dateInWords, shortDateInWords } from '@/lib/boards/dates-in-words'
 import { ordinal } from '@/lib/boards/in-words'
 import type { MemberPage } from '@/lib/boards/views'
 import { pictureOf, SOURCE_WORDS } from './history'
@@ -44,7 +45,7 @@ function Changes({ records }: Pick<MemberPage, 'records'>) {
             // biome-ignore lint/suspicious/noArrayIndexKey: a record has no other name on this page
             <tr key={at}>
               <th scope="row" className="lead-col">
-                {shortDate(record.from)} <span className="second">{year(record.from)}</span>
+                {shortDateInWords(record.from)}
               </th>
               <td className="fig num changes-figure">{record.figure}</td>
               <td className="fig num">{record.change ?? ''}</td>
@@ -75,7 +76,7 @@ function Cards({ page }: { page: MemberPage }) {
                 <span className="own-where">
                   <b>{card.dayName}</b>
                   <span className="small second">
-                    {card.courseName}, {shortDate(card.date)} {year(card.date)}
+                    {card.courseName}, {shortDateInWords(card.date)}
                     {card.gross !== null && `, gross ${card.gross}`}, {place(card)}
                   </span>
                 </span>
@@ -109,11 +110,7 @@ export function MemberScreen({ page, dataAt }: { page: MemberPage; dataAt: strin
               <span className="fig trim">{page.figure}</span>
               <span>
                 {SOURCE_WORDS[page.source]}
-                {page.figureFrom && (
-                  <span className="second block">
-                    from {longDate(page.figureFrom)} {year(page.figureFrom)}
-                  </span>
-                )}
+                {page.figureFrom && <span className="second block">from {dateInWords(page.figureFrom)}</span>}
               </span>
             </p>
           )}

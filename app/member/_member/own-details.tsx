@@ -3,6 +3,7 @@
 import { useState } from 'react'
 import { ActForm } from '@/app/desk/_form/act-form'
 import { Choice, Field, SelectField, Send } from '@/app/desk/_form/field'
+import { dateInWords } from '@/lib/boards/dates-in-words'
 import { ask, correct, leave, renewOwnLink } from './own-actions'
 
 interface Props {
@@ -60,7 +61,7 @@ export function OwnDetails({ pageKey, email, phone, leftOn, leaversShownAs }: Pr
       <section aria-labelledby="leave-h">
         <h2 id="leave-h">Leave the society</h2>
         {leftOn ? (
-          <p>You left on {leftOn}. Your contact details go when the time in the privacy notice is over.</p>
+          <p>You left on {dateInWords(leftOn)}. Your contact details go when the time in the privacy notice is over.</p>
         ) : (
           <ActForm action={leave.bind(null, pageKey)} label="Leave the society" className="sheet-form">
             <p>

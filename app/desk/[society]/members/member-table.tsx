@@ -16,7 +16,7 @@ import {
 import Link from 'next/link'
 import { useMemo, useState } from 'react'
 import { FindField, SortHead } from '@/app/desk/_form/searched-table'
-import { plainDate } from '@/app/desk/_frame/words'
+import { shortDateInWords } from '@/lib/boards/dates-in-words'
 import type { MemberRow } from '@/lib/boards/desk-views'
 
 const features = tableFeatures({
@@ -72,7 +72,7 @@ export function MemberTable({ members, at }: { readonly members: readonly Member
           header: 'Since',
           sortFn: 'text',
           enableGlobalFilter: false,
-          cell: ({ row }) => (row.original.figureFrom ? plainDate(row.original.figureFrom) : ''),
+          cell: ({ row }) => (row.original.figureFrom ? shortDateInWords(row.original.figureFrom) : ''),
         }),
         helper.accessor('gender', { header: 'Tees for', sortFn: 'text', enableGlobalFilter: false }),
         helper.accessor('days', { header: 'Days', sortFn: 'basic', enableGlobalFilter: false }),
@@ -147,12 +147,14 @@ const classOf = (id: string) =>
   id === 'figure' ? 'num' : isNumber(id) ? 'num fig' : FOLDED.includes(id) ? 'folds' : undefined
 
 const lineOf = (row: MemberRow) =>
-  [SOURCES[row.handicapSource], row.figureFrom ? `since ${plainDate(row.figureFrom)}` : null].filter(Boolean).join(', ')
+  [SOURCES[row.handicapSource], row.figureFrom ? `since ${shortDateInWords(row.figureFrom)}` : null]
+    .filter(Boolean)
+    .join(', ')
 
 const noteOf = (row: MemberRow) =>
   [
     row.kind === 'guest' ? 'guest' : null,
-    row.leftOn ? `left ${plainDate(row.leftOn)}` : null,
+    row.leftOn ? `left ${shortDateInWords(row.leftOn)}` : null,
     row.regular || row.kind === 'guest' ? null : 'not a regular',
   ]
     .filter(Boolean)

@@ -1,7 +1,7 @@
 import { headers } from 'next/headers'
 import { DeskFrame, DeskRefusal, societyTabs } from '@/app/desk/_frame/desk-frame'
 import { officerOr } from '@/app/desk/_frame/officer'
-import { plainDate } from '@/app/desk/_frame/words'
+import { shortDateInWords } from '@/lib/boards/dates-in-words'
 import { deskHome } from '@/lib/society/desk-day'
 import { type DutyLine, officerList } from '@/lib/society/officer-list'
 import { ownAddress } from '@/lib/society/own-address'
@@ -94,8 +94,8 @@ function Holder({ line }: { readonly line: DutyLine }) {
       {line.mine ? <span className="second"> (you)</span> : null}
       <span className="under second small">
         {line.until
-          ? `${plainDate(line.from.slice(0, 10))} to ${plainDate(line.until.slice(0, 10))}`
-          : `since ${plainDate(line.from.slice(0, 10))}`}
+          ? `${shortDateInWords(line.from.slice(0, 10))} to ${shortDateInWords(line.until.slice(0, 10))}`
+          : `since ${shortDateInWords(line.from.slice(0, 10))}`}
         {line.canSignIn || line.until ? '' : ', has not used the one-time link yet'}
       </span>
     </p>

@@ -1,5 +1,6 @@
 import type { Metadata } from 'next'
 import { cache } from 'react'
+import { dateInWords } from '@/lib/boards/dates-in-words'
 import { houseZone } from '@/lib/society/house-zone'
 import { dayBoard } from '@/lib/society/read-board'
 import { type Asked, counting, found, one } from '../../../_board/answer'
@@ -10,7 +11,6 @@ import { NothingHere } from '../../../_board/nothing-here'
 import { PageFrame } from '../../../_board/page-frame'
 import { PlayNotice } from '../../../_board/play-notice'
 import { headOf, screenBoard, viewOf } from '../../../_board/screen-board'
-import { longDate } from '../../../_board/words'
 import '../../../_styles/board.css'
 
 interface Props {
@@ -27,7 +27,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
   const { dayName, societyName, courseName, date } = board.value
   return {
     title: `${dayName} · ${societyName}`,
-    description: `${dayName} at ${courseName}, ${longDate(date)}: the board.`,
+    description: `${dayName} at ${courseName}, ${dateInWords(date)}: the board.`,
   }
 }
 

@@ -3,7 +3,7 @@ import { ActForm } from '@/app/desk/_form/act-form'
 import { Send } from '@/app/desk/_form/field'
 import { SeenDay } from '@/app/desk/_form/seen-day'
 import { glanceOf } from '@/app/desk/_frame/day-glance'
-import { clock, shortDate } from '@/app/desk/_frame/words'
+import { clockInWords, shortDateInWords } from '@/lib/boards/dates-in-words'
 import type { DeskDay, Due } from '@/lib/boards/desk-views'
 import { freezeTheDay, publishTheStart } from './actions'
 
@@ -21,12 +21,12 @@ export function Duties({ day, society, at }: Props) {
         due.state === 'next' ? (
           <li key={due.what} className="duty due">
             <p className="in-margin when fig">
-              {shortDate(due.on)}
+              {shortDateInWords(due.on)}
               {due.at ? (
                 <>
                   {' '}
                   <br />
-                  {clock(due.at)}
+                  {clockInWords(due.at)}
                 </>
               ) : null}
             </p>
@@ -40,7 +40,7 @@ export function Duties({ day, society, at }: Props) {
         ) : (
           <li key={due.what} className={due.state === 'done' ? 'duty done' : 'duty next'}>
             <p className="in-margin when fig">
-              {due.at && due.on === day.record.date ? clock(due.at) : shortDate(due.on)}
+              {due.at && due.on === day.record.date ? clockInWords(due.at) : shortDateInWords(due.on)}
             </p>
             <p>
               <span className="what">{due.title}</span>

@@ -3,7 +3,8 @@ import { Notice } from '@/app/_parts/notice'
 import { DeskFrame, DeskRefusal, dayTabs } from '@/app/desk/_frame/desk-frame'
 import { LiveRefresh } from '@/app/desk/_frame/live-refresh'
 import { officerOr } from '@/app/desk/_frame/officer'
-import { clock, inWords, longDate } from '@/app/desk/_frame/words'
+import { inWords } from '@/app/desk/_frame/words'
+import { clockInWords, dateInWords } from '@/lib/boards/dates-in-words'
 import type { DeskDay } from '@/lib/boards/desk-views'
 import { PLAY_CAUTION, playSentence } from '@/lib/boards/play-in-words'
 import { isStopped, playNow } from '@/lib/facts/play-stop'
@@ -38,9 +39,10 @@ export default async function Day({ params }: { params: Promise<{ society: strin
           <p className="sc second">
             Day {record.number} of {record.season.dayCount} · {record.name}
           </p>
-          <h1>{longDate(record.date)}</h1>
+          <h1>{dateInWords(record.date)}</h1>
           <p className="lead">
-            {record.round.courseName}, {shotgun ? 'shotgun start at' : 'first tee'} {clock(record.round.firstTee)}
+            {record.round.courseName}, {shotgun ? 'shotgun start at' : 'first tee'}{' '}
+            {clockInWords(record.round.firstTee)}
             {record.groups.length > 0
               ? `, ${inWords(record.groups.length)} groups${shotgun ? '' : ` every ${inWords(record.round.intervalMinutes)} minutes`}`
               : ''}

@@ -1,4 +1,4 @@
-import { clock } from '@/app/desk/_frame/words'
+import { clockInWords } from '@/lib/boards/dates-in-words'
 import { strokesFigure } from '@/lib/boards/figure'
 import type { HandicapTable } from '@/lib/boards/views'
 import type { DayRecord } from '@/lib/facts/day-record'
@@ -32,7 +32,7 @@ export function StartTable({ record, handicaps }: { readonly record: DayRecord; 
           {record.groups.map((group) => (
             <tr key={group.id} role="row">
               <th role="rowheader" scope="row" className="lead-col fig time">
-                {record.round.startKind === 'shotgun' ? group.startHole : clock(group.startTime)}
+                {record.round.startKind === 'shotgun' ? group.startHole : clockInWords(group.startTime)}
               </th>
               {SEATS.map((seat, place) => {
                 const one = entry.get(group.entryIds[place] ?? '')

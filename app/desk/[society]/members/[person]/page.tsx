@@ -2,7 +2,7 @@ import { headers } from 'next/headers'
 import { Qr } from '@/app/_parts/qr'
 import { DeskFrame, DeskRefusal, societyTabs } from '@/app/desk/_frame/desk-frame'
 import { officerOr } from '@/app/desk/_frame/officer'
-import { plainDate } from '@/app/desk/_frame/words'
+import { shortDateInWords } from '@/lib/boards/dates-in-words'
 import type { MemberPage } from '@/lib/boards/views'
 import { refused } from '@/lib/result'
 import { deskHome } from '@/lib/society/desk-day'
@@ -44,7 +44,7 @@ export default async function Member({ params }: { params: Promise<{ society: st
           </h1>
           <p className="lead">
             {person.figureReason && person.figureFrom
-              ? `${person.figureReason}, since ${plainDate(person.figureFrom)}.`
+              ? `${person.figureReason}, since ${shortDateInWords(person.figureFrom)}.`
               : 'No figure yet.'}
           </p>
         </div>
@@ -112,7 +112,7 @@ function History({ page }: { readonly page: MemberPage }) {
       <ol className="ledger rulings figures">
         {page.records.map((record) => (
           <li key={`${record.from} ${record.figure} ${record.reason}`}>
-            <p className="in-margin fig">{plainDate(record.from)}</p>
+            <p className="in-margin fig">{shortDateInWords(record.from)}</p>
             <p>
               <b className="fig">{record.figure}</b> {record.change ? `(${record.change}) ` : ''}
               {record.reason}

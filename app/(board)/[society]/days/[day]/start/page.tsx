@@ -1,6 +1,7 @@
 import type { Metadata } from 'next'
 import { cache } from 'react'
 import { Empty } from '@/app/_parts/empty'
+import { dateInWords } from '@/lib/boards/dates-in-words'
 import { houseZone } from '@/lib/society/house-zone'
 import { publicStartSheet } from '@/lib/society/publish-start'
 import { dayBoard } from '@/lib/society/read-board'
@@ -9,7 +10,6 @@ import { NothingHere } from '../../../../_board/nothing-here'
 import { PageFrame } from '../../../../_board/page-frame'
 import { headOf } from '../../../../_board/screen-board'
 import { StartSheetPage } from '../../../../_board/start-sheet-page'
-import { longDate } from '../../../../_board/words'
 import '../../../../_styles/start.css'
 
 interface Props {
@@ -23,7 +23,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
   const sheet = await read(society, day)
   if (!sheet.ok) return { title: 'Start sheet' }
   const { dayName, societyName, courseName, date } = sheet.value
-  return { title: `Start sheet: ${dayName} · ${societyName}`, description: `${courseName}, ${longDate(date)}.` }
+  return { title: `Start sheet: ${dayName} · ${societyName}`, description: `${courseName}, ${dateInWords(date)}.` }
 }
 
 export default async function StartPage({ params }: Props) {

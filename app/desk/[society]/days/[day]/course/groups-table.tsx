@@ -1,6 +1,7 @@
 import Link from 'next/link'
 import { timeOf } from '@/app/desk/_frame/moments'
-import { clock, count, list } from '@/app/desk/_frame/words'
+import { count, list } from '@/app/desk/_frame/words'
+import { clockInWords } from '@/lib/boards/dates-in-words'
 import type { CourseView, GroupWhere } from '@/lib/boards/on-the-course'
 
 function whereOf(group: GroupWhere): string {
@@ -39,7 +40,7 @@ export function GroupsTable({ view, at }: { readonly view: CourseView; readonly 
             <tr key={group.number}>
               <th scope="row">
                 <span className="fig">
-                  {group.number} · {clock(group.startTime)}
+                  {group.number} · {clockInWords(group.startTime)}
                   {group.startHole === 1 ? '' : `, hole ${group.startHole}`}
                 </span>
                 <span className="under small">{list(group.names)}</span>

@@ -5,7 +5,7 @@ import type { ReactNode } from 'react'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Send } from '@/app/desk/_form/field'
-import { clock } from '@/app/desk/_frame/words'
+import { clockInWords } from '@/lib/boards/dates-in-words'
 
 interface Props {
   readonly renew: FormAction
@@ -39,7 +39,7 @@ export function Links({ renew, groups, children }: Props) {
         <tbody>
           {groups.map((group) => (
             <tr key={group.id}>
-              <td className="lead-col fig">{clock(group.startTime)}</td>
+              <td className="lead-col fig">{clockInWords(group.startTime)}</td>
               <th scope="row">{group.number}</th>
               <td className="fig code">{group.code}</td>
               <td>

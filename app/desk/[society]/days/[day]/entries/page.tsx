@@ -2,7 +2,8 @@ import { SeenDay } from '@/app/desk/_form/seen-day'
 import { glanceOf } from '@/app/desk/_frame/day-glance'
 import { DayFrame, dayRoom } from '@/app/desk/_frame/day-room'
 import { DeskRefusal } from '@/app/desk/_frame/desk-frame'
-import { count, figure, shortDate } from '@/app/desk/_frame/words'
+import { count, figure } from '@/app/desk/_frame/words'
+import { shortDateInWords } from '@/lib/boards/dates-in-words'
 import { memberList } from '@/lib/society/keep-person'
 import { addGuest, keepEntries } from './actions'
 import { type EntryLine, EntryList } from './entry-list'
@@ -47,7 +48,7 @@ export default async function Entries({ params }: { params: Promise<{ society: s
           <p className="lead">
             {count(counts.entered, 'player')} in{places === null ? '' : ` of ${places} places`}
             {counts.waiting > 0 ? `, ${counts.waiting} waiting` : ''}.
-            {record.entriesCloseOn ? ` Entries close ${shortDate(record.entriesCloseOn)}.` : ''}
+            {record.entriesCloseOn ? ` Entries close ${shortDateInWords(record.entriesCloseOn)}.` : ''}
           </p>
         </div>
       </div>

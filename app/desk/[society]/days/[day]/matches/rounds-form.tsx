@@ -2,7 +2,7 @@ import type { ReactNode } from 'react'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Choice, Field, SelectField, Send } from '@/app/desk/_form/field'
-import { plainDate } from '@/app/desk/_frame/words'
+import { shortDateInWords } from '@/lib/boards/dates-in-words'
 
 interface CountedProps {
   readonly action: FormAction
@@ -33,7 +33,7 @@ export function CountedDays({ action, competition, days, children }: CountedProp
             value={day.id}
             initial={competition.countedDayIds.includes(day.id)}
           >
-            {day.name}, {plainDate(day.date)}: {day.holes} holes, {day.courseName}
+            {day.name}, {shortDateInWords(day.date)}: {day.holes} holes, {day.courseName}
           </Choice>
         ))}
       </fieldset>

@@ -4,7 +4,8 @@ import { Ledger, LedgerRow } from '@/app/_parts/ledger'
 import { Notice } from '@/app/_parts/notice'
 import { DeskFrame, dayTabs } from '@/app/desk/_frame/desk-frame'
 import { momentOf } from '@/app/desk/_frame/moments'
-import { count, longDate } from '@/app/desk/_frame/words'
+import { count } from '@/app/desk/_frame/words'
+import { dateInWords } from '@/lib/boards/dates-in-words'
 import { dayForPrint, type PrintParams } from './_papers/day-for-print'
 import './print.css'
 
@@ -36,7 +37,7 @@ export default async function Papers({ params }: PrintParams) {
           Day {record.number} · {record.name}
         </p>
         <h1>Papers</h1>
-        <p className="lead">For {longDate(record.date)}: one ink, right on a grey printer.</p>
+        <p className="lead">For {dateInWords(record.date)}: one ink, right on a grey printer.</p>
       </div>
       {open.length > 0 ? (
         <Notice kind="waits" word="Before you print">

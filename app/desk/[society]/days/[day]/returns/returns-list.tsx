@@ -1,5 +1,5 @@
 import Link from 'next/link'
-import { clock } from '@/app/desk/_frame/words'
+import { clockInWords } from '@/lib/boards/dates-in-words'
 import type { CardReturn, ReturnsView } from '@/lib/boards/returns-view'
 import { FoldOnPhone } from './fold-on-phone'
 
@@ -40,7 +40,7 @@ export function ReturnsList({
         {view.groups.map((group) => (
           <section key={group.number} aria-label={`Group ${group.number}`}>
             <h3 className="fig">
-              {clock(group.startTime)} <span className="second small">group {group.number}</span>
+              {clockInWords(group.startTime)} <span className="second small">group {group.number}</span>
             </h3>
             <ul className="card-states">
               {group.cards.map((card) => (

@@ -1,7 +1,7 @@
 import { Device } from '@/app/_parts/device'
 import { Dots } from '@/app/_parts/dots'
 import { Qr } from '@/app/_parts/qr'
-import { clock, fullDate, plainDate } from '@/app/desk/_frame/words'
+import { clockInWords, dateInWords, shortDateInWords } from '@/lib/boards/dates-in-words'
 import { strokesFigure } from '@/lib/boards/figure'
 import type { PrintedCard, PrintedCards } from '@/lib/boards/printed-cards'
 
@@ -90,7 +90,7 @@ export function CardInside({ card, day }: { card: PrintedCard; day: CardDay }) {
   const front = card.holes.slice(0, 9)
   const back = card.holes.slice(9)
   const last = LAST_COLUMN[day.reading]
-  const start = day.shotgun ? `from hole ${card.startHole}` : clock(card.startTime)
+  const start = day.shotgun ? `from hole ${card.startHole}` : clockInWords(card.startTime)
   return (
     <article className="a6" aria-label={`Card of ${card.name}`}>
       <header>
@@ -118,8 +118,10 @@ export function CardInside({ card, day }: { card: PrintedCard; day: CardDay }) {
         <p className="tot">gross</p>
         {day.reading === 'gross' ? null : <p className="tot">{TOTAL[day.reading]}</p>}
         <p className="tiny">
-          {[card.note, `${day.courseName}, ${card.tee} tees`, plainDate(day.date), start].filter(Boolean).join(', ')}.
-          {card.code ? ` Code ${card.code}.` : ''} Dots are strokes.
+          {[card.note, `${day.courseName}, ${card.tee} tees`, shortDateInWords(day.date), start]
+            .filter(Boolean)
+            .join(', ')}
+          .{card.code ? ` Code ${card.code}.` : ''} Dots are strokes.
         </p>
       </footer>
     </article>
@@ -154,10 +156,10 @@ export function CardOutside({ card, day }: { card: PrintedCard; day: CardDay }) 
         <p>
           {day.courseName}
           <br />
-          {fullDate(day.date)}
+          {dateInWords(day.date)}
         </p>
         <p className="whose">{card.name}</p>
-        <p className="fig">{day.shotgun ? `hole ${card.startHole}` : clock(card.startTime)}</p>
+        <p className="fig">{day.shotgun ? `hole ${card.startHole}` : clockInWords(card.startTime)}</p>
       </div>
     </article>
   )

@@ -2,7 +2,7 @@ import { CourseBars } from '@/app/_parts/course-bars'
 import { Device } from '@/app/_parts/device'
 import { Qr } from '@/app/_parts/qr'
 import { momentOf } from '@/app/desk/_frame/moments'
-import { clock, fullDate } from '@/app/desk/_frame/words'
+import { clockInWords, dateInWords } from '@/lib/boards/dates-in-words'
 import { strokesFigure } from '@/lib/boards/figure'
 import type { DayBoard, StartSheet } from '@/lib/boards/views'
 
@@ -23,7 +23,7 @@ function GroupRows({ sheet, group, address }: { sheet: StartSheet; group: Group;
         <tr key={player.entryId}>
           {at === 0 ? (
             <th scope="rowgroup" rowSpan={group.players.length} className="lead-col fig">
-              {shotgun ? group.startHole : clock(group.startTime)}
+              {shotgun ? group.startHole : clockInWords(group.startTime)}
               {!shotgun && group.startHole > 1 ? <span className="small second">hole {group.startHole}</span> : null}
             </th>
           ) : null}
@@ -70,14 +70,14 @@ export function StartPaper({ sheet, course, address }: StartPaperProps) {
           <p className="sc">{sheet.societyName}</p>
           <h1>Start sheet</h1>
           <p className="lead">
-            {sheet.dayName}. {sheet.courseName}, {fullDate(sheet.date)}.
+            {sheet.dayName}. {sheet.courseName}, {dateInWords(sheet.date)}.
           </p>
         </div>
       </header>
       <dl className="paper-facts oxford">
         <div>
           <dt className="sc">{sheet.startKind === 'shotgun' ? 'All start at' : 'First tee'}</dt>
-          <dd className="fig">{clock(sheet.firstTee)}</dd>
+          <dd className="fig">{clockInWords(sheet.firstTee)}</dd>
         </div>
         {sheet.startKind === 'tee-times' ? (
           <div>
