@@ -3,6 +3,7 @@
 
 import { groupSizes } from './group-sizes'
 import { lotFrom, shuffled } from './lot'
+import { mixed } from './mixed'
 
 export interface Drawn {
   readonly id: string
@@ -37,13 +38,13 @@ export function drawGroups(players: readonly Drawn[], terms: DrawTerms): readonl
   const sizes = groupSizes(players.length, terms.groupSize, terms.smaller)
   const slots: Slot[] = sizes.map((size) => ({ size, ids: [] }))
   const lot = lotFrom(terms.seed)
-  const parties = ordered(partiesOf(players, Math.max(0, ...sizes)), terms.way, slots.length, lot)
+  const largest = Math.max(0, ...sizes)
+  const parties = ordered(partiesOf(players, largest), terms.way, lot)
   // Parties first: once the single places are gone, two who belong together find no room.
   const together = parties.filter((party) => party.ids.length > 1)
   const alone = parties.filter((party) => party.ids.length === 1)
   if (terms.way === 'by-handicap-mixed') {
-    dealt(together, slots)
-    dealt(alone, slots)
+    mixed(byHandicap(players), together, slots, lot)
   } else if (terms.way === 'random') {
     inTurn(together, shuffled(slots, lot))
     inTurn(alone, slots)
@@ -74,19 +75,22 @@ function partiesOf(players: readonly Drawn[], largest: number): readonly Party[]
     })
 }
 
-function ordered(parties: readonly Party[], way: DrawWay, groups: number, lot: (below: number) => number): Party[] {
-  if (way === 'entry-order') return [...parties]
+function ordered(parties: readonly Party[], way: DrawWay, lot: (below: number) => number): readonly Party[] {
   if (way === 'random') return shuffled(parties, lot)
-  const byHandicap = parties
+  if (way === 'entry-order') return parties
+  return parties
     .map((party, entered) => ({ party, entered }))
     .sort((a, b) => a.party.handicap - b.party.handicap || a.entered - b.entered)
     .map(({ party }) => party)
-  if (way === 'by-handicap-banded') return byHandicap
-  // Mixed: the lot decides inside each pot, one pot a round of dealing, so that another seed is another draw.
-  const pots: Party[] = []
-  for (let from = 0; from < byHandicap.length; from += groups)
-    pots.push(...shuffled(byHandicap.slice(from, from + groups), lot))
-  return pots
+}
+
+/** Ids from the lowest handicap to the highest, in order of entry where they are level. */
+function byHandicap(players: readonly Drawn[]): readonly string[] {
+  const of = ({ handicap }: Drawn) => handicap ?? Number.MAX_SAFE_INTEGER
+  return players
+    .map((player, entered) => ({ player, entered }))
+    .sort((a, b) => of(a.player) - of(b.player) || a.entered - b.entered)
+    .map(({ player }) => player.id)
 }
 
 const room = (slot: Slot) => slot.size - slot.ids.length
@@ -103,22 +107,6 @@ function seat(party: Party, slots: readonly Slot[]): void {
 
 function inTurn(parties: readonly Party[], slots: readonly Slot[]): void {
   for (const party of [...parties].sort((a, b) => b.ids.length - a.ids.length)) seat(party, slots)
-}
-
-/** Round after round from the first group to the last and back, whoever has most room first in a round. */
-function dealt(parties: readonly Party[], slots: readonly Slot[]): void {
-  let forward = true
-  let round: Slot[] = []
-  for (const party of parties) {
-    if (round.length === 0) {
-      round = forward ? [...slots] : [...slots].reverse()
-      forward = !forward
-    }
-    const least = Math.min(...slots.filter((slot) => room(slot) >= party.ids.length).map((slot) => slot.ids.length))
-    const at = round.findIndex((slot) => room(slot) >= party.ids.length && slot.ids.length === least)
-    if (at >= 0) round.splice(at, 1)[0]!.ids.push(...party.ids)
-    else seat(party, forward ? [...slots].reverse() : slots)
-  }
 }
 
 /** Keeps the order as far as parties allow: the next party that still fits goes into the group that is being filled. */

@@ -11,11 +11,11 @@ const WAYS = [
   {
     value: 'by-handicap-mixed',
     label: 'Mixed by handicap',
-    hint: 'A low, two middle and a high figure in each group.',
+    hint: 'A low and a high handicap in every group, and those between; a guest goes with the host.',
   },
   {
     value: 'by-handicap-banded',
-    label: 'Banded by handicap',
+    label: 'Grouped by handicap',
     hint: 'Like with like, lowest first, so that the course clears.',
   },
   { value: 'entry-order', label: 'In the order of entry', hint: 'First to enter, first to go.' },
