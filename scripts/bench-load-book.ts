@@ -2,7 +2,7 @@
 
 import type { Result } from '../lib/result'
 import { callDay, proposeDay } from '../lib/society/call-day'
-import { enterPlayers } from '../lib/society/enter-player'
+import { enterPlayers } from '../lib/society/enter-players'
 import { foundSociety } from '../lib/society/found-society'
 import { freezeHandicaps } from '../lib/society/freeze-handicaps'
 import { keepCourse } from '../lib/society/keep-course'

@@ -6,7 +6,8 @@ import type { DayRecord, GroupRecord } from '@/lib/facts/day-record'
 import { changeHandicap } from '@/lib/society/change-handicap'
 import { closeDay } from '@/lib/society/close-day'
 import { deskDay } from '@/lib/society/desk-day'
-import { enterGuest, enterPlayers } from '@/lib/society/enter-player'
+import { enterGuest } from '@/lib/society/enter-guest'
+import { enterPlayers } from '@/lib/society/enter-players'
 import { freezeHandicaps } from '@/lib/society/freeze-handicaps'
 import { arrangeGroups, makeDraw } from '@/lib/society/make-draw'
 import { publishResult } from '@/lib/society/publish-result'
@@ -56,7 +57,7 @@ async function enter(
   for (const [guest, host] of guests) {
     const entered = await enterGuest(
       secretary,
-      { dayId: day.id, version, hostId: people.get(host)!, ...GUESTS[guest as keyof typeof GUESTS] },
+      { dayId: day.id, version, hostId: people.get(host)!, namesake: 'same', ...GUESTS[guest as keyof typeof GUESTS] },
       when,
     )
     version = must(entered, guest).version
@@ -202,7 +203,7 @@ async function springCup(society: Founded): Promise<void> {
 
 /** The day in play: two groups in, two on the course, four still to go off. */
 async function dayInPlay(society: Founded): Promise<void> {
-  const { secretary, people, zone } = society
+  const { secretary, zone } = society
   await figuresBefore(society, 'day-3')
   await enter(society, 'day-3', everybodyBut(AWAY_DAY_3), GUESTS_DAY_3)
   let entered = await record(society, 'day-3')
@@ -211,7 +212,7 @@ async function dayInPlay(society: Founded): Promise<void> {
       dayId: entered.id,
       version: entered.version,
       enter: [],
-      withdraw: WITHDRAWN_DAY_3.map((name) => people.get(name)!),
+      withdraw: WITHDRAWN_DAY_3.map((name) => entryNamed(entered, name).id),
     }),
     'the withdrawals of day 3',
   )

@@ -1,7 +1,8 @@
 // What the record of acts says of a thing before and after: the words a secretary knows it by, and the value.
 
 import type { InWords } from '@/lib/facts/act-record'
-import type { DayRecord, EntryRecord, PrizeRecord } from '@/lib/facts/day-record'
+import type { DayRecord, PrizeRecord } from '@/lib/facts/day-record'
+import { fullName, namesApart } from '@/lib/facts/person-name'
 import type { CompetitionTerms } from '@/lib/facts/terms'
 import type { HoleScore } from '@/lib/rules/day'
 import { inWords as allowanceInWords, formatOf } from '@/lib/rules/formats/catalogue'
@@ -64,14 +65,15 @@ function prizeWords(prize: Omit<PrizeRecord, 'number'>): string {
   return `${prize.place}: ${prize.name}${prize.eligible === 'everybody' ? '' : ` (${prize.eligible})`}${value}`
 }
 
-const fullName = (one: Pick<EntryRecord, 'firstName' | 'familyName'>) => `${one.firstName} ${one.familyName}`
+const labelsOf = (day: Pick<DayRecord, 'entries'>) => namesApart(day.entries, (entry) => entry.id)
 
 /** Everybody on the list of entries with what becomes of them. */
 export function entryWords(day: Pick<DayRecord, 'entries' | 'tees'>): InWords {
   const tee = (id: string) => day.tees.find((one) => one.id === id)?.name ?? 'no tee'
+  const labels = labelsOf(day)
   return named(
     day.entries.map((entry) => [
-      fullName(entry),
+      labels.get(entry.id) ?? fullName(entry),
       entry.status === 'withdrawn' ? 'withdrawn' : `${entry.status}, ${tee(entry.roundTeeId)}`,
     ]),
   )
@@ -81,7 +83,7 @@ type GroupAsKept = Pick<DayRecord['groups'][number], 'startTime' | 'startHole' |
 
 /** Everybody in the draw with the group and its start. */
 export function groupWords(day: Pick<DayRecord, 'entries'>, groups: readonly GroupAsKept[]): InWords {
-  const nameOf = new Map(day.entries.map((entry) => [entry.id, fullName(entry)]))
+  const nameOf = labelsOf(day)
   return named(
     groups.flatMap((group, at) =>
       group.entryIds.map((id): [string, string] => [
@@ -93,7 +95,7 @@ export function groupWords(day: Pick<DayRecord, 'entries'>, groups: readonly Gro
 }
 
 export function sideWords(day: Pick<DayRecord, 'entries'>, sides: readonly (readonly string[])[]): InWords {
-  const nameOf = new Map(day.entries.map((entry) => [entry.id, fullName(entry)]))
+  const nameOf = labelsOf(day)
   return Object.fromEntries(sides.map((ids, at) => [`Side ${at + 1}`, ids.map((id) => nameOf.get(id) ?? id)]))
 }
 
@@ -118,6 +120,7 @@ function named(rows: readonly (readonly [string, string])[]): InWords {
 interface PersonAsKept {
   readonly firstName: string
   readonly familyName: string
+  readonly knownAs?: string | null | undefined
   readonly gender: string
   readonly kind: string
   readonly regular: boolean
@@ -134,7 +137,7 @@ interface PersonAsKept {
 /** Contact details only as given or not: the record tells that they changed, never what they are. */
 export function personWords(person: PersonAsKept): InWords {
   return {
-    Name: `${person.firstName} ${person.familyName}`,
+    Name: fullName(person),
     Tees: person.gender,
     Kind: person.kind,
     Regular: person.regular,

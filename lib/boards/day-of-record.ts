@@ -3,6 +3,7 @@
 
 import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
 import { stoppedBy } from '@/lib/facts/day-rulings'
+import { fullName } from '@/lib/facts/person-name'
 import type { Card, Competition, Day, Player, Side, Tee } from '@/lib/rules/day'
 import { type CurrentCard, currentCard } from './current-card'
 import { asRuled } from './day-rulings'
@@ -103,7 +104,7 @@ function counted(record: DayRecord, cards: ReadonlyMap<string, CurrentCard>, wit
       const byHand = ruled(entry.id)
       return {
         id: entry.id,
-        name: `${entry.firstName} ${entry.familyName}`,
+        name: fullName(entry),
         indexTenths: entry.indexTenths!,
         tee: entry.roundTeeId,
         ...(byHand === null ? {} : { playingHandicap: { '*': byHand } }),

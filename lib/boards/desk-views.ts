@@ -9,6 +9,8 @@ export interface MemberRow {
   readonly personId: string
   readonly firstName: string
   readonly familyName: string
+  /** A word that tells two of one name apart; it stands after the name. */
+  readonly knownAs: string | null
   readonly gender: Gender
   readonly kind: 'member' | 'guest'
   readonly regular: boolean

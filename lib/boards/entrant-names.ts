@@ -1,6 +1,7 @@
 // How an entrant is called on boards and sheets. Two of the same family name on one day get their first names.
 
 import type { DayRecord, EntryRecord } from '@/lib/facts/day-record'
+import { fullName } from '@/lib/facts/person-name'
 
 type Named = Pick<DayRecord, 'entries' | 'competitions'>
 
@@ -27,7 +28,7 @@ export function namesOf(record: Named & { readonly earlier?: readonly Named[] })
     all.flatMap((day) => day.competitions.flatMap((one) => one.sides)).map((side) => [side.id, side]),
   )
 
-  const fullOf = (entry: EntryRecord) => `${entry.firstName} ${entry.familyName}`
+  const fullOf = (entry: EntryRecord) => fullName(entry)
   const full = (id: string) => {
     const entry = entries.get(id)
     return entry ? fullOf(entry) : 'unknown'

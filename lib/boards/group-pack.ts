@@ -99,7 +99,7 @@ function packCard(record: DayRecord, entry: EntryRecord, card: CurrentCard, play
     cardId: card.cardId,
     entryId: entry.id,
     firstName: entry.firstName,
-    familyName: entry.familyName,
+    familyName: entry.knownAs ? `${entry.familyName} (${entry.knownAs})` : entry.familyName,
     guestOf: entry.kind === 'guest' ? entry.hostName : null,
     ...partnersOf(record, entry.id),
     tee: { name: tee?.name ?? '', gender: tee?.gender ?? entry.gender },

@@ -1,6 +1,7 @@
 // From the figure each player came with to the strokes each plays with: the table of the freeze, and what it stores.
 
 import type { DayRecord, EntryRecord } from '@/lib/facts/day-record'
+import { byName, fullName } from '@/lib/facts/person-name'
 import { FORMATS, inWords } from '@/lib/rules/formats/catalogue'
 import type { CourseHandicap } from '@/lib/rules/handicap/course-handicap'
 import { type BallSeed, lowestParOf } from '@/lib/rules/score/balls'
@@ -46,11 +47,7 @@ export function figuresOf(record: DayRecord): ReadonlyMap<string, Figures> {
 export function handicapTableOf(record: DayRecord): HandicapTable {
   const figures = figuresOf(record)
   const tees = new Map(record.tees.map((tee) => [tee.id, tee.name]))
-  const entered = record.entries
-    .filter((entry) => entry.status === 'entered')
-    .sort(
-      (a, b) => a.familyName.localeCompare(b.familyName, 'en-GB') || a.firstName.localeCompare(b.firstName, 'en-GB'),
-    )
+  const entered = record.entries.filter((entry) => entry.status === 'entered').sort(byName)
   return {
     frozen: record.frozenAt !== null,
     edition: record.edition,
@@ -92,7 +89,7 @@ export const SOURCES: Readonly<Record<EntryRecord['handicapSource'], string>> = 
   claimed: "on the host's word",
 }
 
-export const nameOf = (entry: EntryRecord) => `${entry.firstName} ${entry.familyName}`
+export const nameOf = (entry: EntryRecord) => fullName(entry)
 
 export const noteOf = (entry: EntryRecord) =>
   entry.kind === 'guest' ? (entry.hostName ? `guest of ${entry.hostName}` : 'guest') : null

@@ -2,6 +2,7 @@
 
 import { dateIn } from '@/lib/facts/calendar'
 import { labelsOf } from '@/lib/facts/labels'
+import { fullName } from '@/lib/facts/person-name'
 import { shortDateInWords } from './dates-in-words'
 import { figureOf } from './figure'
 
@@ -62,7 +63,7 @@ export function heldInWords(held: Held, actInWords: (act: string) => string, zon
       title: 'Who you are',
       why: 'To enter you, to find your tees, and to write you on the sheets.',
       lines: [
-        line('Name', `${held.firstName} ${held.familyName}`),
+        line('Name', fullName(held)),
         line('Kind', held.kind),
         line('Plays from the tees for', held.gender),
         line('Plays regularly', held.regular ? 'yes' : 'no'),

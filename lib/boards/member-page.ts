@@ -1,5 +1,6 @@
 // A member's own page: how the figure came about, and every card.
 
+import { fullName } from '@/lib/facts/person-name'
 import { figureOf } from './figure'
 import { placeInWords, scoreLong, scoreShort } from './in-words'
 import type { BoardRow, DayBoard, MemberPage } from './views'
@@ -35,6 +36,7 @@ export interface MemberSource {
   readonly seasonName: string | null
   readonly firstName: string
   readonly familyName: string
+  readonly knownAs?: string | null
   readonly memberSince: number | null
   readonly source: MemberPage['source']
   readonly records: readonly {
@@ -77,7 +79,7 @@ export function memberPageOf(source: MemberSource, onBoard: ReadonlyMap<string, 
     societySlug: source.societySlug,
     societyName: source.societyName,
     seasonName: source.seasonName,
-    name: `${source.firstName} ${source.familyName}`,
+    name: fullName(source),
     memberSince: source.memberSince,
     source: source.source,
     figure: present ? figureOf(present.indexTenths) : null,

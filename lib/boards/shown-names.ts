@@ -2,20 +2,16 @@
 // their figures and their names; what leaves for a public page has the name replaced.
 
 import type { DayRecord } from '@/lib/facts/day-record'
+import { fullName, nameKey, type PersonName } from '@/lib/facts/person-name'
 import type { ShownAs } from '@/lib/facts/society-settings'
 
 export const FORMER = 'Former member'
 
-interface Named {
-  readonly firstName: string
-  readonly familyName: string
-}
-
 const initial = (name: string) => `${[...name.trim()][0]?.toUpperCase() ?? '?'}.`
 
 /** "P. Q." or "Former member" */
-export function shownName(person: Named, as: ShownAs): string {
-  if (as === 'name') return `${person.firstName} ${person.familyName}`
+export function shownName(person: PersonName, as: ShownAs): string {
+  if (as === 'name') return fullName(person)
   return as === 'initials' ? `${initial(person.firstName)} ${initial(person.familyName)}` : FORMER
 }
 
@@ -27,7 +23,7 @@ export function publicRecord(record: DayRecord, hidden: ReadonlyMap<string, Show
     return {
       ...one,
       // A reason may name somebody: it is read by everybody too.
-      rulings: withShownNames(one.rulings, hiddenOf(one, hidden)),
+      rulings: withShownNames(one.rulings, hiddenNames(one.entries, hidden)),
       entries: one.entries.map((entry) => {
         const as = hidden.get(entry.personId)
         const hostAs = entry.hostId === null ? undefined : hidden.get(entry.hostId)
@@ -36,24 +32,39 @@ export function publicRecord(record: DayRecord, hidden: ReadonlyMap<string, Show
         if (as === undefined || as === 'name') return { ...entry, hostName }
         const [firstName, familyName] =
           as === 'initials' ? [initial(entry.firstName), initial(entry.familyName)] : ['Former', 'member']
-        return { ...entry, firstName, familyName, hostName, shownInFull: true }
+        return { ...entry, firstName, familyName, knownAs: null, hostName, shownInFull: true }
       }),
     }
   }
   return { ...shown(record), earlier: record.earlier.map(shown) }
 }
 
-function hiddenOf(record: DayRecord, hidden: ReadonlyMap<string, ShownAs>): readonly HiddenName[] {
-  const { entries } = record
-  return entries.flatMap(({ personId, firstName, familyName }) => {
+/** Who of those on a sheet is not shown by name, with what tells each from the others on it. */
+export function hiddenNames(
+  people: readonly (PersonName & { readonly personId: string })[],
+  hidden: ReadonlyMap<string, ShownAs>,
+): readonly HiddenName[] {
+  return people.flatMap(({ personId, firstName, familyName, knownAs }) => {
     const as = hidden.get(personId)
-    const alone = entries.filter((one) => one.familyName === familyName).length === 1
-    return as === undefined ? [] : [{ firstName, familyName, as, aloneInFamily: alone }]
+    if (as === undefined) return []
+    const others = people.filter((one) => one.personId !== personId)
+    const name = { firstName, familyName, knownAs }
+    const namesakes = others.filter((one) => nameKey(one) === nameKey(name))
+    return [
+      {
+        ...name,
+        as,
+        aloneInFamily: others.every((one) => one.familyName !== familyName),
+        wordsOfOthers: namesakes.flatMap((one) => one.knownAs ?? []),
+      },
+    ]
   })
 }
 
-export interface HiddenName extends Named {
+export interface HiddenName extends PersonName {
   readonly as: ShownAs
+  /** The words that stand after the same name where it means somebody else. */
+  readonly wordsOfOthers?: readonly string[]
   /** Nobody else on the sheet has the family name: it stands there alone, and means this person. */
   readonly aloneInFamily: boolean
 }
@@ -86,13 +97,20 @@ const LEFT_ALONE = new Set([
 const quoted = (text: string) => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')
 const word = (text: string) => new RegExp(`(?<![\\p{L}\\p{N}])${quoted(text)}(?![\\p{L}\\p{N}])`, 'gu')
 
+/** The name with its own word or without one; "Peter Marsh (junior)" is not Peter Marsh (senior). */
+function fullNameIn({ firstName, familyName, knownAs, wordsOfOthers = [] }: HiddenName): RegExp {
+  const own = knownAs ? `(?: \\(${quoted(knownAs)}\\))?` : ''
+  const others = wordsOfOthers.length > 0 ? `(?! \\((?:${wordsOfOthers.map(quoted).join('|')})\\))` : ''
+  return new RegExp(`(?<![\\p{L}\\p{N}])${quoted(`${firstName} ${familyName}`)}(?![\\p{L}\\p{N}])${own}${others}`, 'gu')
+}
+
 /** A published sheet, or a part of it, with the names replaced wherever they stand. No figure is touched. */
 export function withShownNames<T>(view: T, people: readonly HiddenName[]): T {
   const rules = people
     .filter((person) => person.as !== 'name')
     .flatMap((person) => {
       const shown = shownName(person, person.as)
-      const full = [word(`${person.firstName} ${person.familyName}`), shown] as const
+      const full = [fullNameIn(person), shown] as const
       return person.aloneInFamily ? [full, [word(person.familyName), shown] as const] : [full]
     })
   if (rules.length === 0) return view

@@ -85,6 +85,15 @@ const label = z
   .max(30, 'A word has at most 30 letters.')
   .regex(/^[\p{L}\p{N}][\p{L}\p{N} '’-]*$/u, 'Write plain words with commas between them: senior, first-timer.')
 
+/** The word that tells two people of one name apart; an empty field is none. */
+const knownAs = z
+  .string()
+  .trim()
+  .max(30, 'A word or two: at most 30 letters.')
+  .regex(/^[^()]*$/, 'Write it without brackets: they are put round it.')
+  .transform((word) => word || null)
+  .nullable()
+
 const YEAR_IN_FULL = 'Write the year in full, such as 1996.'
 
 /** The fields of a person as a form saw them; a field left out is taken as the form has it. */
@@ -99,6 +108,7 @@ export const personSeen = z.looseObject({
   handicapSource: z.string(),
   memberSince: z.number().nullable(),
   leftOn: z.string().nullable(),
+  knownAs: z.string().nullable().optional(),
   junior: z.boolean(),
 })
 
@@ -106,6 +116,10 @@ export const keepPerson = z.strictObject({
   personId: id.optional(),
   firstName: name,
   familyName: name,
+  /** Left as it is when absent. */
+  knownAs: knownAs.optional(),
+  /** The answer to "There is already a Peter Marsh. Is this somebody else?" */
+  isAnother: z.boolean().default(false),
   gender,
   kind: z.enum(['member', 'guest']),
   regular: z.boolean().default(true),
@@ -171,20 +185,38 @@ export const enterPlayers = z.strictObject({
   version: z.int(),
   /** Who is to be in, with the tee each plays from (null: the day's own for the gender). Others stay as they are. */
   enter: z.array(z.strictObject({ personId: id, roundTeeId: id.nullable().default(null) })).max(200),
+  /** Entries, not people: a screen shows entries. */
   withdraw: z.array(id).max(200).default([]),
 })
 export type EnterPlayers = z.input<typeof enterPlayers>
 
+const hostId = z.string('Choose whose guest it is.').min(1, 'Choose whose guest it is.').max(40)
+
+/** A guest typed in. */
 export const enterGuest = z.strictObject({
   dayId: id,
   version: z.int(),
-  hostId: id,
+  hostId,
   firstName: name,
   familyName: name,
+  knownAs: knownAs.default(null),
+  /** Where the book knows the name already: the guest of an earlier day, or somebody else. */
+  namesake: z.enum(['same', 'another']).nullable().default(null),
   gender,
   claimedTenths: indexTenths,
 })
 export type EnterGuest = z.input<typeof enterGuest>
+
+/** A guest the book knows, from an earlier day or from the members' list. */
+export const enterKnownGuest = z.strictObject({
+  dayId: id,
+  version: z.int(),
+  hostId,
+  personId: z.string('Choose the guest.').min(1, 'Choose the guest.').max(40),
+  /** Null: the handicap the book has for the guest. */
+  claimedTenths: indexTenths.nullable(),
+})
+export type EnterKnownGuest = z.input<typeof enterKnownGuest>
 
 /** What may be shown while the round is on; what is left out stays as it is. */
 export const allowOnBoard = z.strictObject({

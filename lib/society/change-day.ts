@@ -1,10 +1,12 @@
 // Changes a day. Course, tees and terms only before the freeze; names, times, places and prizes until it is closed.
 
 import { dayWords } from '@/lib/boards/acts-in-words'
+import { movedUp } from '@/lib/boards/waiting-list'
 import { changedInWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import { type ChangeDay, changeDay as schema } from '@/lib/facts/commands'
 import type { DayRecord } from '@/lib/facts/day-record'
+import { fullName } from '@/lib/facts/person-name'
 import { type Fault, type Refused, type Result, refused } from '@/lib/result'
 import { starts } from '@/lib/rules/draw/starts'
 import { courseIn } from '@/lib/store/courses'
@@ -23,7 +25,7 @@ import { changeOfDay, type DayRefusals } from './day-change'
 import { codesUntil } from './day-clock'
 import { dayToKeep } from './day-terms'
 import { notFound } from './desk-only'
-import { freezeLate, movedUp } from './entry-list'
+import { freezeLate } from './entry-list'
 import { notUnderstood, parseInput } from './parse-input'
 
 type Refusals = DayRefusals | 'day-closed' | 'frozen' | 'too-many-groups'
@@ -87,7 +89,7 @@ function decide(day: DayRecord, wanted: DayToKeep): DayToKeep | Refused<'frozen'
     return notUnderstood([
       {
         place: missing[0]!.gender === 'men' ? 'teeMen' : 'teeWomen',
-        sentence: `${missing[0]!.firstName} ${missing[0]!.familyName} is entered and would have no tee.`,
+        sentence: `${fullName(missing[0]!)} is entered and would have no tee.`,
       },
     ])
   }

@@ -4,6 +4,7 @@ import { figureWords } from '@/lib/boards/acts-in-words'
 import { figureOf } from '@/lib/boards/figure'
 import type { Actor } from '@/lib/facts/actor'
 import { type ChangeHandicap, changeHandicap as schema } from '@/lib/facts/commands'
+import { fullName } from '@/lib/facts/person-name'
 import { ok, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
 import { addFigure, type PersonAndFigure, personIn, setHandicapSource } from '@/lib/store/people'
@@ -33,7 +34,7 @@ export async function changeHandicap(
     await addFigure(tx, societyId, personId, { ...figure, byUserId: userId }, now)
     await setHandicapSource(tx, societyId, personId, figure.source)
     const record = {
-      subject: `${person.firstName} ${person.familyName}`,
+      subject: fullName(person),
       subjectId: personId,
       before: figureWords(person.indexTenths, person.handicapSource),
       after: { ...figureWords(figure.indexTenths, figure.source), From: figure.from, Reason: figure.reason },
@@ -44,7 +45,7 @@ export async function changeHandicap(
 }
 
 function decide(person: PersonAndFigure, change: Omit<ChangeHandicap, 'personId'>, todayIs: string) {
-  const who = `${person.firstName} ${person.familyName}`
+  const who = fullName(person)
   if (change.indexTenths === person.indexTenths && change.source === person.handicapSource)
     return refused('same-figure', `${who} has ${figureOf(person.indexTenths)} already.`)
   if (change.from > todayIs)

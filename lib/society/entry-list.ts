@@ -1,6 +1,7 @@
 // Decisions about the entry list that entering a member and entering a guest share.
 
 import { markersOfDay } from '@/lib/boards/card-holders'
+import { hasScores } from '@/lib/boards/drawn-day'
 import { figuresOf } from '@/lib/boards/handicap-table'
 import type { DayRecord } from '@/lib/facts/day-record'
 import { ok, type Refused, type Result, refused } from '@/lib/result'
@@ -8,6 +9,18 @@ import type { Tx } from '@/lib/store/client'
 import { dayRecordIn } from '@/lib/store/day-record'
 import { freezeFigures } from '@/lib/store/entries'
 import { type CardsToWrite, writeCards } from '@/lib/store/groups'
+
+export interface Entered {
+  readonly version: number
+  /** How many got a place by this change, whoever waited before not counted. */
+  readonly entered: number
+  /** Names in full, of those who were taken out. */
+  readonly withdrawn: readonly string[]
+  /** Names of those who had to be put on the waiting list. */
+  readonly waiting: readonly string[]
+  /** Names of those who got a place because somebody withdrew. */
+  readonly movedUp: readonly string[]
+}
 
 export function closedForEntries(day: DayRecord): Refused<'entries-over'> | null {
   if (day.status !== 'closed') return null
@@ -30,30 +43,6 @@ export function teeFor(
   if (tee.gender !== gender)
     return refused('wrong-tee', `${tee.name} is rated for ${tee.gender} here: choose a tee rated for ${gender}.`)
   return ok(tee.id)
-}
-
-export function hasScores(day: DayRecord, entryId: string): boolean {
-  const card = day.cards.find((one) => one.entryId === entryId)
-  if (!card) return false
-  return (
-    card.state !== 'out' ||
-    day.facts.some((fact) => fact.cardId === card.id || fact.writer === entryId) ||
-    day.signatures.some((signature) => signature.cardId === card.id) ||
-    day.rulings.some((ruling) => ruling.cardId === card.id)
-  )
-}
-
-/** Who moves up from the waiting list: members before guests, then in the order in which they came. */
-export function movedUp(day: DayRecord, out: DayRecord['entries'], free: number): DayRecord['entries'] {
-  const waiting = day.entries.filter(
-    (entry) =>
-      entry.status === 'waiting' && !out.includes(entry) && (day.status === 'called' || entry.indexTenths !== null),
-  )
-  const inOrder = [
-    ...waiting.filter((entry) => entry.kind === 'member'),
-    ...waiting.filter((entry) => entry.kind === 'guest'),
-  ]
-  return inOrder.slice(0, Math.max(0, Math.min(free, inOrder.length)))
 }
 
 /** Whoever comes in after the freeze plays off the figure of that moment, fixed at once like everybody else's. */

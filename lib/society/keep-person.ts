@@ -7,6 +7,7 @@ import { mergeFields } from '@/lib/boards/merge-fields'
 import { changedInWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import { type KeepPerson, keepPerson as schema } from '@/lib/facts/commands'
+import { fullName, nameKey } from '@/lib/facts/person-name'
 import { ok, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
 import {
@@ -22,9 +23,17 @@ import { today } from '@/lib/store/settings'
 import { write } from '@/lib/store/write'
 import { mayNot } from './acts'
 import { deskOnly, notFound } from './desk-only'
+import { refusedForName } from './namesakes'
 import { parseInput } from './parse-input'
 
-type Refusals = 'not-allowed' | 'not-understood' | 'not-found' | 'figure-not-yours' | 'person-moved-on'
+type Refusals =
+  | 'not-allowed'
+  | 'not-understood'
+  | 'not-found'
+  | 'figure-not-yours'
+  | 'person-moved-on'
+  | 'same-name'
+  | 'told-apart'
 
 export async function keepPerson(
   actor: Actor,
@@ -35,7 +44,7 @@ export async function keepPerson(
   if (!officer.ok) return officer
   const read = parseInput(schema, input)
   if (!read.ok) return read
-  const { personId, indexTenths, was, overrule = [], ...typed } = read.value
+  const { personId, indexTenths, was, overrule = [], isAnother, ...typed } = read.value
   const { societyId, userId } = officer.value
   const figure = (reason: string) =>
     indexTenths === null
@@ -43,9 +52,11 @@ export async function keepPerson(
       : { indexTenths, source: typed.handicapSource, from: today(now), reason, byUserId: userId }
 
   return write<Result<{ personId: string }, Refusals>>(async (tx) => {
-    const said = { act: 'keep-people', subject: `${typed.firstName} ${typed.familyName}` }
+    const said = { act: 'keep-people', subject: fullName(typed) }
     const entered = indexTenths === null ? {} : figureWords(indexTenths, typed.handicapSource)
     if (personId === undefined) {
+      const no = refusedForName(await peopleOf(societyId, tx), typed, isAnother)
+      if (no) return no
       const id = await insertPerson(tx, societyId, typed, figure('First figure in the book'), now)
       const after = { ...personWords(typed), ...entered }
       await recordAct(tx, actor, { ...said, area: 'book', subjectId: id, after }, now)
@@ -56,11 +67,21 @@ export async function keepPerson(
     const { merged: person, collisions } = mergeFields<PersonToKeep>(was ?? {}, typed, before)
     const untold = collisions.filter((key) => !overrule.includes(key))
     if (untold.length > 0) return personMovedOn(before, untold)
+    const renamed = fullName({ ...before, ...person }) !== fullName(before)
+    const no = renamed
+      ? refusedForName(
+          await peopleOf(societyId, tx),
+          { ...before, ...person },
+          isAnother || isRetold(before, person),
+          personId,
+        )
+      : null
+    if (no) return no
     const changed = changesFigure(before, person, indexTenths)
     if (changed && mayNot(actor, 'change-handicap'))
       return refused(
         'figure-not-yours',
-        `${before.firstName} ${before.familyName} has ${figureOf(before.indexTenths)}: the handicap secretary changes it, with a reason.`,
+        `${fullName(before)} has ${figureOf(before.indexTenths)}: the handicap secretary changes it, with a reason.`,
       )
     await updatePerson(tx, societyId, personId, person)
     const added = figure('Corrected in the member list')
@@ -83,6 +104,7 @@ export async function keepPerson(
 const FIELDS: Readonly<Partial<Record<keyof PersonToKeep, string>>> = {
   firstName: 'First name',
   familyName: 'Family name',
+  knownAs: 'Told apart by',
   gender: 'Tees',
   kind: 'Kind',
   regular: 'Plays regularly',
@@ -94,6 +116,9 @@ const FIELDS: Readonly<Partial<Record<keyof PersonToKeep, string>>> = {
   junior: 'Under 18',
   labels: 'Sorted under',
 }
+
+/** Only the word was changed: nobody has to be asked again whether there are two. */
+const isRetold = (before: PersonToKeep, person: PersonToKeep) => nameKey(before) === nameKey(person)
 
 /** Both desks changed the same field: nothing is kept until the later one has seen what the other wrote. */
 function personMovedOn(now: PersonToKeep, collisions: readonly (keyof PersonToKeep)[]) {

@@ -2,6 +2,7 @@
 // Results stay; the name on them becomes what the society chose for leavers, or less if the member asks for less.
 
 import { dateInWords } from '@/lib/boards/dates-in-words'
+import { fullName } from '@/lib/facts/person-name'
 import 'server-only'
 import type { Actor } from '@/lib/facts/actor'
 import {
@@ -44,7 +45,7 @@ export async function leaveSociety(
     const shownAs = lessOf(society.settings.leaversShownAs, read.value.shownAs)
     await setLeft(tx, societyId, personId, { leftOn: today(now), shownAs })
     const record = {
-      subject: `${person.firstName} ${person.familyName}`,
+      subject: fullName(person),
       subjectId: personId,
       before: { Left: 'no' },
       after: { Left: today(now), 'Shown as': words(shownAs) },
@@ -78,7 +79,7 @@ export async function erasePerson(
     await eraseDetails(tx, societyId, personId, { shownAs, leftOn: person.leftOn ?? today(now), now })
     await changePageKey(tx, societyId, personId, 'ended')
     const record = {
-      subject: `${person.firstName} ${person.familyName}`,
+      subject: fullName(person),
       subjectId: personId,
       after: { 'Contact details': 'taken out', 'Link of the own page': 'ended', 'Shown as': words(shownAs) },
     }

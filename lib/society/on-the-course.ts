@@ -1,5 +1,6 @@
 // The desk's look at the course: groups, pace, silence, phones, and what phones brought after their link had ended.
 
+import { fullName } from '@/lib/facts/person-name'
 import 'server-only'
 import { type CourseView, onTheCourse } from '@/lib/boards/on-the-course'
 import type { Actor } from '@/lib/facts/actor'
@@ -60,7 +61,7 @@ function heldPhones(
 function lineOf(record: DayRecord, fact: HeldFact['fact']): string {
   const card = record.cards.find((one) => one.id === fact.cardId)
   const entry = record.entries.find((one) => one.id === card?.entryId)
-  const name = entry ? `${entry.firstName} ${entry.familyName}` : 'A card of another group'
+  const name = entry ? fullName(entry) : 'A card of another group'
   const { kind } = fact
   if (fact.kind === 'signature') return `${name}: signed as ${fact.role}`
   if (fact.kind !== 'score') return `${name}: ${kind}`

@@ -1,5 +1,6 @@
 // What is held about me: read, taken away, put right. On the member's own page, by the private link.
 
+import { fullName } from '@/lib/facts/person-name'
 import { zoneOfInstallation } from '@/lib/store/settings'
 import 'server-only'
 import Papa from 'papaparse'
@@ -89,7 +90,7 @@ export async function correctOwnDetails(
       const done = await setContact(tx, member.societyId, member.personId, read.value)
       const person = done && (await personIn(tx, member.societyId, member.personId))
       if (!person) return notFound('person')
-      const subject = `${person.firstName} ${person.familyName}`
+      const subject = fullName(person)
       const after = { 'Contact details': 'changed by the member' }
       const record = { act: 'correct-own-details', area: 'book' as const, subject, subjectId: member.personId, after }
       await recordAct(tx, actor, record, now)
@@ -110,7 +111,7 @@ export async function askForCorrection(
     return write<Result<void, 'not-found'>>(async (tx) => {
       const person = await personIn(tx, member.societyId, member.personId)
       if (!person) return notFound('person')
-      const subject = `${person.firstName} ${person.familyName}`
+      const subject = fullName(person)
       const after = { 'Asks to put right': read.value.what }
       const record = { act: 'correct-own-details', area: 'book' as const, subject, subjectId: member.personId, after }
       await recordAct(tx, actor, record, now)

@@ -1,5 +1,6 @@
 // The private link of a member's own page: renewed by the desk or by the member, or ended by the desk.
 
+import { fullName } from '@/lib/facts/person-name'
 import 'server-only'
 import type { Actor } from '@/lib/facts/actor'
 import { personOfPage as schema } from '@/lib/facts/privacy-commands'
@@ -56,7 +57,7 @@ export async function endPageKey(
 
 async function told(tx: Tx, actor: Actor, societyId: string, personId: string, what: string, now: Date) {
   const person = await personIn(tx, societyId, personId)
-  const subject = person ? `${person.firstName} ${person.familyName}` : personId
+  const subject = person ? fullName(person) : personId
   const record = { subject, subjectId: personId, after: { 'Link of the own page': what } }
   await recordAct(tx, actor, { act: 'renew-page-key', area: 'access', ...record }, now)
 }

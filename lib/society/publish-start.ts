@@ -6,6 +6,7 @@ import type { StartSheet } from '@/lib/boards/views'
 import type { Actor } from '@/lib/facts/actor'
 import { renewGroupLink as renewSchema, publishStart as schema } from '@/lib/facts/commands'
 import type { DayRecord } from '@/lib/facts/day-record'
+import { fullName } from '@/lib/facts/person-name'
 import { ok, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
 import { readDayRecord } from '@/lib/store/day-record'
@@ -43,10 +44,10 @@ export async function publishStart(
       if (left.length > 0)
         return refused(
           'without-group',
-          `${left.length === 1 ? `${left[0]!.firstName} ${left[0]!.familyName} is` : `${left.length} players are`} in no group yet.`,
+          `${left.length === 1 ? `${fullName(left[0]!)} is` : `${left.length} players are`} in no group yet.`,
           left.map((entry) => ({
             place: `entry ${entry.id}`,
-            sentence: `${entry.firstName} ${entry.familyName} is in no group.`,
+            sentence: `${fullName(entry)} is in no group.`,
           })),
         )
       const alone = day.groups.filter((group) => group.entryIds.length === 1)

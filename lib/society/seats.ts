@@ -1,6 +1,7 @@
 // Everybody at most once, and only who plays on this day: asked of groups, sides and teams alike.
 
 import type { DayRecord } from '@/lib/facts/day-record'
+import { fullName } from '@/lib/facts/person-name'
 import type { Fault } from '@/lib/result'
 
 export function seatFaults(
@@ -17,7 +18,7 @@ export function seatFaults(
       const place = placeOf(at, seat)
       const entry = entered.get(id)
       if (!entry) return [{ place, sentence: 'Somebody here is not entered on this day.' }]
-      if (seen.has(id)) return [{ place, sentence: `${entry.firstName} ${entry.familyName} is there twice.` }]
+      if (seen.has(id)) return [{ place, sentence: `${fullName(entry)} is there twice.` }]
       seen.add(id)
       return []
     }),

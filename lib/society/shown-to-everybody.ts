@@ -1,7 +1,7 @@
 // The last step of every public reading: whoever is shown by initials or as a former member is shown so.
 
 import 'server-only'
-import { type HiddenName, publicRecord, withShownNames } from '@/lib/boards/shown-names'
+import { hiddenNames, publicRecord, withShownNames } from '@/lib/boards/shown-names'
 import type { DayRecord } from '@/lib/facts/day-record'
 import { hiddenPeople, peopleOfSheets } from '@/lib/store/privacy'
 
@@ -14,11 +14,5 @@ export async function sheetForEverybody<T>(societySlug: string, view: T, daySlug
   const hidden = await hiddenPeople({ slug: societySlug })
   if (hidden.size === 0) return view
   const people = await peopleOfSheets({ societySlug, daySlug })
-  const families = new Map<string, number>()
-  for (const { familyName } of people) families.set(familyName, (families.get(familyName) ?? 0) + 1)
-  const names = people.flatMap(({ personId, ...name }): HiddenName[] => {
-    const as = hidden.get(personId)
-    return as === undefined ? [] : [{ ...name, as, aloneInFamily: families.get(name.familyName) === 1 }]
-  })
-  return withShownNames(view, names)
+  return withShownNames(view, hiddenNames(people, hidden))
 }

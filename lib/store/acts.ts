@@ -7,6 +7,7 @@ import {
   shortened,
   withoutSecrets,
 } from '@/lib/facts/act-record'
+import { fullName } from '@/lib/facts/person-name'
 import { reading, type Tx } from './client'
 
 /** Writes one row of the record of acts. Call it in the transaction of the act itself, so that neither is without the other. */
@@ -57,9 +58,9 @@ async function nameOf(tx: Tx, actor: Doer): Promise<string> {
     case 'member': {
       const person = await tx.person.findUnique({
         where: { societyId_id: { societyId: actor.societyId, id: actor.personId } },
-        select: { firstName: true, familyName: true },
+        select: { firstName: true, familyName: true, knownAs: true },
       })
-      return person ? `${person.firstName} ${person.familyName}` : 'A member'
+      return person ? fullName(person) : 'A member'
     }
     case 'anybody':
       return 'Somebody with a link'

@@ -163,6 +163,7 @@ async function entriesOf(tx: Tx, dayId: string): Promise<EntryRecord[]> {
         select: {
           firstName: true,
           familyName: true,
+          knownAs: true,
           gender: true,
           handicapSource: true,
           labels: true,
@@ -177,6 +178,7 @@ async function entriesOf(tx: Tx, dayId: string): Promise<EntryRecord[]> {
     ...row,
     firstName: person.firstName,
     familyName: person.familyName,
+    knownAs: person.knownAs,
     gender: person.gender as EntryRecord['gender'],
     kind: row.kind as EntryRecord['kind'],
     hostName: host?.familyName ?? null,

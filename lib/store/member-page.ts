@@ -9,6 +9,7 @@ export interface MemberRows {
   readonly seasonName: string | null
   readonly firstName: string
   readonly familyName: string
+  readonly knownAs: string | null
   readonly memberSince: number | null
   readonly source: 'home-club' | 'society' | 'claimed'
   /** Newest first. */
@@ -41,6 +42,7 @@ export async function memberRows(societyId: string, personId: string): Promise<M
       select: {
         firstName: true,
         familyName: true,
+        knownAs: true,
         memberSince: true,
         handicapSource: true,
         society: {

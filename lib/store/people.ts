@@ -2,6 +2,7 @@ import 'server-only'
 import { randomBytes, randomUUID } from 'node:crypto'
 import type { EntryRecord } from '@/lib/facts/day-record'
 import { labelsOf } from '@/lib/facts/labels'
+import { byName } from '@/lib/facts/person-name'
 import type { ShownAs } from '@/lib/facts/society-settings'
 import { type Book, reading, type Tx } from './client'
 
@@ -11,6 +12,8 @@ export interface PersonKept {
   readonly personId: string
   readonly firstName: string
   readonly familyName: string
+  /** A word that tells two of one name apart. */
+  readonly knownAs: string | null
   readonly gender: Gender
   readonly kind: 'member' | 'guest'
   readonly regular: boolean
@@ -32,15 +35,17 @@ export interface PersonKept {
 
 export type PersonToKeep = Omit<
   PersonKept,
-  'personId' | 'pageKey' | 'days' | 'figure' | 'labels' | 'junior' | 'shownAs' | 'erased'
+  'personId' | 'pageKey' | 'days' | 'figure' | 'labels' | 'junior' | 'shownAs' | 'erased' | 'knownAs'
 > & {
   /** Left as they are when absent. */
+  readonly knownAs?: string | null | undefined
   readonly labels?: readonly string[] | undefined
   readonly junior?: boolean | undefined
 }
 
-const columnsOf = ({ labels, ...person }: PersonToKeep) => ({
+const columnsOf = ({ labels, knownAs, ...person }: PersonToKeep) => ({
   ...person,
+  ...(knownAs === undefined ? {} : { knownAs }),
   ...(labels === undefined ? {} : { labels: JSON.stringify(labels) }),
 })
 
@@ -56,6 +61,7 @@ const columns = {
   id: true,
   firstName: true,
   familyName: true,
+  knownAs: true,
   gender: true,
   kind: true,
   regular: true,
@@ -75,12 +81,8 @@ const columns = {
 
 /** Everybody in the society's book, whoever has left too, by family name. */
 export async function peopleOf(societyId: string, on: Book | Tx = reading()): Promise<readonly PersonKept[]> {
-  const rows = await on.person.findMany({
-    where: { societyId },
-    select: columns,
-    orderBy: [{ familyName: 'asc' }, { firstName: 'asc' }, { id: 'asc' }],
-  })
-  return rows.map(({ id, records, _count, erasedAt, ...row }) => ({
+  const rows = await on.person.findMany({ where: { societyId }, select: columns, orderBy: { id: 'asc' } })
+  return rows.sort(byName).map(({ id, records, _count, erasedAt, ...row }) => ({
     ...row,
     shownAs: row.shownAs as ShownAs,
     erased: erasedAt !== null,
@@ -91,6 +93,43 @@ export async function peopleOf(societyId: string, on: Book | Tx = reading()): Pr
     labels: labelsOf(row.labels),
     days: _count.entries,
     figure: records[0] ?? null,
+  }))
+}
+
+export interface KnownGuest {
+  readonly personId: string
+  readonly firstName: string
+  readonly familyName: string
+  readonly knownAs: string | null
+  /** The handicap of the book, or the one the host gave last. */
+  readonly indexTenths: number | null
+  readonly lastDay: string | null
+  readonly lastHostId: string | null
+}
+
+/** Guests of earlier days and guests added to the members' list, to be chosen without typing. */
+export async function guestsOf(societyId: string, on: Book | Tx = reading()): Promise<readonly KnownGuest[]> {
+  const rows = await on.person.findMany({
+    where: { societyId, kind: 'guest', leftOn: null, erasedAt: null },
+    select: {
+      id: true,
+      firstName: true,
+      familyName: true,
+      knownAs: true,
+      records: columns.records,
+      entries: {
+        select: { claimedTenths: true, hostId: true, day: { select: { name: true } } },
+        orderBy: { enteredAt: 'desc' },
+        take: 1,
+      },
+    },
+  })
+  return rows.sort(byName).map(({ id, records, entries, ...name }) => ({
+    ...name,
+    personId: id,
+    indexTenths: entries[0]?.claimedTenths ?? records[0]?.indexTenths ?? null,
+    lastDay: entries[0]?.day.name ?? null,
+    lastHostId: entries[0]?.hostId ?? null,
   }))
 }
 

@@ -1,5 +1,6 @@
 import 'server-only'
 import { randomBytes } from 'node:crypto'
+import { fullName, type PersonName } from '@/lib/facts/person-name'
 import { type ShownAs, settingsIn } from '@/lib/facts/society-settings'
 import { type Book, reading, type Tx } from './client'
 
@@ -42,10 +43,8 @@ export async function hiddenPeople(
   return hidden
 }
 
-export interface PersonOfSheet {
+export interface PersonOfSheet extends PersonName {
   readonly personId: string
-  readonly firstName: string
-  readonly familyName: string
 }
 
 /** Everybody who was entered on a day, or on any day of the society. */
@@ -58,7 +57,7 @@ export async function peopleOfSheets(
       society: { slug: where.societySlug },
       ...(where.daySlug === undefined ? {} : { entries: { some: { day: onBoardsOf(where.daySlug) } } }),
     },
-    select: { id: true, firstName: true, familyName: true },
+    select: { id: true, firstName: true, familyName: true, knownAs: true },
   })
   return rows.map(({ id, ...row }) => ({ personId: id, ...row }))
 }
@@ -143,7 +142,7 @@ export async function heldAbout(societyId: string, personId: string): Promise<He
       entries: {
         include: {
           day: { select: { name: true, date: true } },
-          host: { select: { firstName: true, familyName: true } },
+          host: { select: { firstName: true, familyName: true, knownAs: true } },
           cards: {
             include: {
               facts: {
@@ -175,7 +174,7 @@ export async function heldAbout(societyId: string, personId: string): Promise<He
       ...entry,
       dayName: day.name,
       date: day.date,
-      hostName: host && `${host.firstName} ${host.familyName}`,
+      hostName: host && fullName(host),
     })),
     guestsBrought: _count.hosted,
     acts,

@@ -1,6 +1,7 @@
 import 'server-only'
 import type { CardRecord, DayStatus, FactRecord, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
 import { stoppedBy } from '@/lib/facts/day-rulings'
+import { fullName } from '@/lib/facts/person-name'
 import type { DeviceFact, FactAnswer, WrittenScore } from '@/lib/facts/score-fact'
 import { lateBalls } from './ball-facts'
 import type { Tx } from './client'
@@ -111,6 +112,7 @@ interface GroupRow {
   readonly entryId: string
   readonly firstName: string
   readonly familyName: string
+  readonly knownAs: string | null
   readonly cardId: string | null
   readonly markerId: string | null
   readonly state: string | null
@@ -130,7 +132,7 @@ export async function groupSources(
       r."holes",
       COALESCE((SELECT MIN(h."hole") FROM "RoundTee" t JOIN "RoundTeeHole" h ON h."roundTeeId" = t."id"
         WHERE t."roundId" = r."id"), 1) AS "firstHole",
-      e."id" AS "entryId", p."firstName", p."familyName", c."id" AS "cardId", c."markerId", c."state"
+      e."id" AS "entryId", p."firstName", p."familyName", p."knownAs", c."id" AS "cardId", c."markerId", c."state"
     FROM "Group" g
     JOIN "Round" r ON r."id" = g."roundId"
     JOIN "Day" d ON d."id" = r."dayId"
@@ -154,7 +156,7 @@ export async function groupSources(
     holes: Number(first.holes),
     firstHole: Number(first.firstHole),
     entryIds: rows.map((row) => row.entryId),
-    nameOf: Object.fromEntries(rows.map((row) => [row.entryId, `${row.firstName} ${row.familyName}`])),
+    nameOf: Object.fromEntries(rows.map((row) => [row.entryId, fullName(row)])),
     cards,
     facts: await factsOf(tx, cardIds),
     rulings: await rulingsOf(tx, which.dayId, cardIds),

@@ -1,4 +1,5 @@
 import 'server-only'
+import { fullName } from '@/lib/facts/person-name'
 import type { Tx } from './client'
 
 /** What an act was done to, in the words of the book; the id alone when it is not there any more. */
@@ -12,13 +13,12 @@ export async function cardInWords(tx: Tx, societyId: string, cardId: string): Pr
   const card = await tx.card.findFirst({
     where: { id: cardId, societyId },
     select: {
-      entry: { select: { person: { select: { firstName: true, familyName: true } } } },
+      entry: { select: { person: { select: { firstName: true, familyName: true, knownAs: true } } } },
       round: { select: { day: { select: { name: true } } } },
     },
   })
   if (!card) return cardId
-  const { firstName, familyName } = card.entry.person
-  return `${firstName} ${familyName}, ${card.round.day.name}`
+  return `${fullName(card.entry.person)}, ${card.round.day.name}`
 }
 
 /** "Group 3, Spring Cup" */

@@ -141,9 +141,19 @@ describe('a course card being typed', () => {
 
 describe('what another desk changed', () => {
   it('names who came and who went', () => {
-    expect(whatChanged({ entered: 'A B, C D' }, { entered: 'C D and E F' })).toEqual([
+    expect(whatChanged({ entered: { 1: 'A B', 2: 'C D' } }, { entered: { 2: 'C D', 3: 'E F' } })).toEqual([
       'Now entered: E F.',
       'No longer entered: A B.',
+    ])
+  })
+
+  it('loses nobody where two bear one name, and splits no name at an "and"', () => {
+    const two = { 1: 'Peter Marsh', 2: 'Peter Marsh', 3: 'Ann and Away' }
+    expect(whatChanged({ entered: { 1: 'Peter Marsh' } }, { entered: two })).toEqual([
+      'Now entered: Peter Marsh and Ann and Away.',
+    ])
+    expect(whatChanged({ entered: two }, { entered: { 2: 'Peter Marsh', 3: 'Ann and Away' } })).toEqual([
+      'No longer entered: Peter Marsh.',
     ])
   })
 

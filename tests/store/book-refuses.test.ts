@@ -2,7 +2,7 @@
 // another, a second life for what is only ever added, and a change of what is frozen.
 import Database from 'better-sqlite3'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { enterPlayers } from '@/lib/society/enter-player'
+import { enterPlayers } from '@/lib/society/enter-players'
 import { freezeHandicaps } from '@/lib/society/freeze-handicaps'
 import { makeDraw } from '@/lib/society/make-draw'
 import { publishStart } from '@/lib/society/publish-start'

@@ -2,14 +2,20 @@
 
 import { clockInWords } from '@/lib/boards/dates-in-words'
 import type { DayRecord } from '@/lib/facts/day-record'
+import { fullName } from '@/lib/facts/person-name'
 import { count, list } from './words'
 
-export type Glance = Readonly<Record<string, string>>
+/** People by the id of their entry: two of one name are two. Everything else in words. */
+type People = Readonly<Record<string, string>>
+
+export type Glance = Readonly<Record<string, string | People>>
 
 export function glanceOf(day: DayRecord): Glance {
-  const nameOf = new Map(day.entries.map((entry) => [entry.id, `${entry.firstName} ${entry.familyName}`]))
+  const nameOf = new Map(day.entries.map((entry) => [entry.id, fullName(entry)]))
   const withStatus = (status: string) =>
-    list(day.entries.filter((entry) => entry.status === status).map((entry) => nameOf.get(entry.id) ?? ''))
+    Object.fromEntries(
+      day.entries.filter((entry) => entry.status === status).map((entry) => [entry.id, nameOf.get(entry.id) ?? '']),
+    )
   return {
     name: day.name,
     date: day.date,
@@ -28,18 +34,15 @@ export function glanceOf(day: DayRecord): Glance {
   }
 }
 
-const PEOPLE = new Set(['entered', 'waiting', 'withdrawn'])
-
 export function whatChanged(before: Glance, now: Glance): readonly string[] {
   return Object.keys(now).flatMap((key) => {
     const was = before[key]
     const is = now[key] ?? ''
     if (was === undefined || was === is) return []
-    if (!PEOPLE.has(key)) return [`${sentence(key)}: ${is || 'none'} (was ${was || 'none'}).`]
-    const split = (names: string) => new Set(names.split(/, | and /).filter(Boolean))
-    const [old, fresh] = [split(was), split(is)]
-    const come = [...fresh].filter((one) => !old.has(one))
-    const gone = [...old].filter((one) => !fresh.has(one))
+    if (typeof was === 'string' || typeof is === 'string')
+      return typeof was === typeof is ? [`${sentence(key)}: ${is || 'none'} (was ${was || 'none'}).`] : []
+    const come = Object.keys(is).flatMap((id) => (id in was ? [] : [is[id] ?? '']))
+    const gone = Object.keys(was).flatMap((id) => (id in is ? [] : [was[id] ?? '']))
     return [
       come.length > 0 ? `Now ${key}: ${list(come)}.` : '',
       gone.length > 0 ? `No longer ${key}: ${list(gone)}.` : '',
@@ -49,13 +52,18 @@ export function whatChanged(before: Glance, now: Glance): readonly string[] {
 
 const sentence = (words: string) => words.charAt(0).toUpperCase() + words.slice(1)
 
+const isPeople = (value: unknown): value is People =>
+  typeof value === 'object' && value !== null && Object.values(value).every((one) => typeof one === 'string')
+
 /** From the hidden field of a form; anything odd in it counts as nothing seen. */
 export function readGlance(text: string): Glance {
   try {
     const value: unknown = JSON.parse(text)
     if (typeof value !== 'object' || value === null) return {}
     return Object.fromEntries(
-      Object.entries(value).filter((pair): pair is [string, string] => typeof pair[1] === 'string'),
+      Object.entries(value).filter(
+        (pair): pair is [string, string | People] => typeof pair[1] === 'string' || isPeople(pair[1]),
+      ),
     )
   } catch {
     return {}

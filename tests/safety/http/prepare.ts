@@ -3,7 +3,7 @@
 import { randomUUID } from 'node:crypto'
 import type { Actor } from '@/lib/facts/actor'
 import { callDay, proposeDay } from '@/lib/society/call-day'
-import { enterPlayers } from '@/lib/society/enter-player'
+import { enterPlayers } from '@/lib/society/enter-players'
 import { foundSociety } from '@/lib/society/found-society'
 import { freezeHandicaps } from '@/lib/society/freeze-handicaps'
 import { keepCourse } from '@/lib/society/keep-course'

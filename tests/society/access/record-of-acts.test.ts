@@ -8,7 +8,7 @@ import { changedInWords, shortened, withoutSecrets } from '@/lib/facts/act-recor
 import { ACTS, ACTS_WITHOUT_DUTY, type Act } from '@/lib/society/acts'
 import { changeDay } from '@/lib/society/change-day'
 import { changeHandicap } from '@/lib/society/change-handicap'
-import { enterPlayers } from '@/lib/society/enter-player'
+import { enterPlayers } from '@/lib/society/enter-players'
 import { freezeHandicaps } from '@/lib/society/freeze-handicaps'
 import { arrangeGroups, makeDraw } from '@/lib/society/make-draw'
 import { publishStart, renewGroupLink } from '@/lib/society/publish-start'

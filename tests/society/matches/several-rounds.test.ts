@@ -7,7 +7,7 @@ import { scoreDay } from '@/lib/rules/score-day'
 import { callAgain } from '@/lib/society/call-again'
 import { changeHandicap } from '@/lib/society/change-handicap'
 import { countDays } from '@/lib/society/count-days'
-import { enterPlayers } from '@/lib/society/enter-player'
+import { enterPlayers } from '@/lib/society/enter-players'
 import { keyCard } from '@/lib/society/enter-score'
 import { dayFileOf } from '@/lib/society/export-day'
 import { freezeHandicaps } from '@/lib/society/freeze-handicaps'
@@ -114,7 +114,7 @@ describe('somebody who plays the first round and not the second', () => {
     const day = await record(second.dayId)
     const gone = day.entries.find((one) => one.familyName === 'Coldbrook')!
     await key(first.dayId, 'Coldbrook', over(9))
-    got(await enterPlayers(first.w.actor, { ...(await at(second.dayId)), enter: [], withdraw: [gone.personId] }))
+    got(await enterPlayers(first.w.actor, { ...(await at(second.dayId)), enter: [], withdraw: [gone.id] }))
     const row = (await singles()).rows.find((one) => one.name === `${gone.firstName} ${gone.familyName}`)!
     expect(row).toMatchObject({ away: true, note: 'did not play Spring Cup, afternoon', holesPlayed: 18 })
     expect(row.rounds!.map((round) => round.score === null)).toEqual([false, true])

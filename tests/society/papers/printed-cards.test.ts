@@ -2,7 +2,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type PrintedCards, printedCards } from '@/lib/boards/printed-cards'
 import type { DayRecord } from '@/lib/facts/day-record'
-import { enterPlayers } from '@/lib/society/enter-player'
+import { enterPlayers } from '@/lib/society/enter-players'
 import { freezeHandicaps, handicapTable } from '@/lib/society/freeze-handicaps'
 import { makeDraw } from '@/lib/society/make-draw'
 import { publishStart } from '@/lib/society/publish-start'

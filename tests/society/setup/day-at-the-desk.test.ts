@@ -5,7 +5,8 @@ import { arrangeSides } from '@/lib/society/arrange-sides'
 import { changeDay } from '@/lib/society/change-day'
 import { changeHandicap } from '@/lib/society/change-handicap'
 import { deskDay, deskHome } from '@/lib/society/desk-day'
-import { enterGuest, enterPlayers } from '@/lib/society/enter-player'
+import { enterGuest } from '@/lib/society/enter-guest'
+import { enterPlayers } from '@/lib/society/enter-players'
 import { freezeHandicaps, handicapTable } from '@/lib/society/freeze-handicaps'
 import { keepCourse } from '@/lib/society/keep-course'
 import { keepPerson, memberList } from '@/lib/society/keep-person'
@@ -34,6 +35,8 @@ afterAll(() => close())
 const record = async () => (await readDayRecord({ societyId: w.actor.societyId, dayId }))!
 const version = async () => (await record()).version
 
+const entryOf = async (personId: string) => (await record()).entries.find((entry) => entry.personId === personId)!.id
+
 const form = async (over: object = {}) => formOf(w, await record(), over)
 
 describe('entering', () => {
@@ -59,7 +62,15 @@ describe('entering', () => {
     expect(noHost).toMatchObject({ ok: false, code: 'no-host' })
     const entered = got(await enterGuest(w.actor, { dayId, version: await version(), hostId: w.people[5]!, ...guest }))
     expect(entered.waiting).toEqual([])
-    const again = await enterGuest(w.actor, { dayId, version: await version(), hostId: w.people[5]!, ...guest })
+    const asked = await enterGuest(w.actor, { dayId, version: await version(), hostId: w.people[5]!, ...guest })
+    expect(asked).toMatchObject({ ok: false, code: 'same-name' })
+    const again = await enterGuest(w.actor, {
+      dayId,
+      version: await version(),
+      hostId: w.people[5]!,
+      namesake: 'same',
+      ...guest,
+    })
     expect(again).toMatchObject({ ok: false, code: 'entered-already' })
     expect((await record()).entries.find((entry) => entry.kind === 'guest')).toMatchObject({
       hostName: 'Storrey',
@@ -76,22 +87,28 @@ describe('entering', () => {
         enter: w.people.slice(6).map((personId) => ({ personId })),
       }),
     )
-    expect(rest.waiting).toEqual(['Ashgill'])
+    expect(rest.waiting).toEqual(['Petra Ashgill'])
     const out = got(
-      await enterPlayers(w.actor, { dayId, version: await version(), enter: [], withdraw: [w.people[0]!] }),
+      await enterPlayers(w.actor, {
+        dayId,
+        version: await version(),
+        enter: [],
+        withdraw: [await entryOf(w.people[0]!)],
+      }),
     )
-    expect(out.movedUp).toEqual(['Ashgill'])
+    expect(out.movedUp).toEqual(['Petra Ashgill'])
     const back = got(
       await enterPlayers(w.actor, { dayId, version: await version(), enter: [{ personId: w.people[0]! }] }),
     )
-    expect(back.waiting).toEqual(['Haldane'])
+    expect(back.waiting).toEqual(['Corin Haldane'])
   })
 
   it('tells the second of two desks that the day moved on, and changes nothing', async () => {
     const seen = await version()
+    const [first, second] = [await entryOf(w.people[1]!), await entryOf(w.people[2]!)]
     const [one, two] = await Promise.all([
-      enterPlayers(w.actor, { dayId, version: seen, enter: [], withdraw: [w.people[1]!] }),
-      enterPlayers(w.actor, { dayId, version: seen, enter: [], withdraw: [w.people[2]!] }),
+      enterPlayers(w.actor, { dayId, version: seen, enter: [], withdraw: [first] }),
+      enterPlayers(w.actor, { dayId, version: seen, enter: [], withdraw: [second] }),
     ])
     expect([one.ok, two.ok].filter(Boolean)).toHaveLength(1)
     const refusal = one.ok ? two : one
@@ -120,7 +137,9 @@ describe('the freeze', () => {
     const early = await freezeHandicaps(w.actor, { dayId, version: await version() })
     expect(early).toMatchObject({ ok: false, code: 'no-figure', sentence: expect.stringContaining('New Comer') })
     expect(got(await handicapTable(w.actor, dayId)).missing.map((one) => one.name)).toEqual(['New Comer'])
-    got(await enterPlayers(w.actor, { dayId, version: await version(), enter: [], withdraw: [personId] }))
+    got(
+      await enterPlayers(w.actor, { dayId, version: await version(), enter: [], withdraw: [await entryOf(personId)] }),
+    )
   })
 
   it('stores index, unrounded course handicap and playing handicaps as the table shows them', async () => {
@@ -334,7 +353,14 @@ describe('the draw and the start sheet', () => {
     const markerOf = (entryId: string) => after.cards.find((card) => card.entryId === entryId)?.markerId
     expect(after.groups[1]!.entryIds).toContain(markerOf(moved))
     const leaver = after.entries.find((entry) => entry.id === moved)!
-    got(await enterPlayers(w.actor, { dayId, version: after.version, enter: [], withdraw: [leaver.personId] }))
+    got(
+      await enterPlayers(w.actor, {
+        dayId,
+        version: after.version,
+        enter: [],
+        withdraw: [await entryOf(leaver.personId)],
+      }),
+    )
     const last = await record()
     expect(last.cards.some((card) => card.entryId === moved)).toBe(false)
     expect(last.cards.every((card) => card.markerId !== moved && card.markerId !== null)).toBe(true)

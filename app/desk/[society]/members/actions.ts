@@ -41,6 +41,8 @@ export async function keepMember(society: string, before: ActState, form: FormDa
         ...(personId ? { personId } : {}),
         firstName: form.get('firstName'),
         familyName: form.get('familyName'),
+        ...(form.has('knownAs') ? { knownAs: text(form, 'knownAs') } : {}),
+        isAnother: form.has('isAnother'),
         gender: form.get('gender'),
         kind: form.get('kind') ?? 'member',
         regular: form.has('regular'),
@@ -61,9 +63,12 @@ export async function keepMember(society: string, before: ActState, form: FormDa
       added = done.ok && !personId
       return done
     },
-    () => 'Kept.',
+    () => 'Saved.',
   )
-  if (added) redirect(`/desk/${society}/members?added=${encodeURIComponent(text(form, 'familyName'))}`)
+  if (added)
+    redirect(
+      `/desk/${society}/members?added=${encodeURIComponent(`${text(form, 'firstName')} ${text(form, 'familyName')}`)}`,
+    )
   return state
 }
 

@@ -18,6 +18,7 @@ import { useMemo, useState } from 'react'
 import { FindField, SortHead } from '@/app/desk/_form/searched-table'
 import { shortDateInWords } from '@/lib/boards/dates-in-words'
 import type { MemberRow } from '@/lib/boards/desk-views'
+import { byName, fullName } from '@/lib/facts/person-name'
 
 const features = tableFeatures({
   rowSortingFeature,
@@ -40,15 +41,13 @@ export function MemberTable({ members, at }: { readonly members: readonly Member
   const columns = useMemo(
     () =>
       helper.columns([
-        helper.accessor((row) => `${row.familyName} ${row.firstName}`, {
+        helper.accessor((row) => `${fullName(row)} ${row.familyName}`, {
           id: 'name',
           header: 'Name',
-          sortFn: 'text',
+          sortFn: (a, b) => byName(a.original, b.original),
           cell: ({ row }) => (
             <>
-              <Link href={`${at}/${row.original.personId}`}>
-                {row.original.firstName} {row.original.familyName}
-              </Link>
+              <Link href={`${at}/${row.original.personId}`}>{fullName(row.original)}</Link>
               {noteOf(row.original) ? <span className="second small"> {noteOf(row.original)}</span> : null}
               <span className="under second small on-phone">{lineOf(row.original)}</span>
             </>
@@ -56,7 +55,7 @@ export function MemberTable({ members, at }: { readonly members: readonly Member
         }),
         helper.accessor((row) => row.indexTenths ?? NO_FIGURE, {
           id: 'figure',
-          header: 'Figure',
+          header: 'Handicap',
           sortFn: 'basic',
           enableGlobalFilter: false,
           cell: ({ row }) =>
@@ -66,7 +65,11 @@ export function MemberTable({ members, at }: { readonly members: readonly Member
               <span className="fig">{row.original.figure}</span>
             ),
         }),
-        helper.accessor((row) => SOURCES[row.handicapSource], { id: 'source', header: 'From', sortFn: 'text' }),
+        helper.accessor((row) => (row.indexTenths === null ? '' : SOURCES[row.handicapSource]), {
+          id: 'source',
+          header: 'From',
+          sortFn: 'text',
+        }),
         helper.accessor((row) => row.figureFrom ?? '', {
           id: 'since',
           header: 'Since',
@@ -147,7 +150,10 @@ const classOf = (id: string) =>
   id === 'figure' ? 'num' : isNumber(id) ? 'num fig' : FOLDED.includes(id) ? 'folds' : undefined
 
 const lineOf = (row: MemberRow) =>
-  [SOURCES[row.handicapSource], row.figureFrom ? `since ${shortDateInWords(row.figureFrom)}` : null]
+  [
+    row.indexTenths === null ? null : SOURCES[row.handicapSource],
+    row.figureFrom ? `since ${shortDateInWords(row.figureFrom)}` : null,
+  ]
     .filter(Boolean)
     .join(', ')
 

@@ -2,6 +2,7 @@ import Link from 'next/link'
 import { Empty } from '@/app/_parts/empty'
 import { DeskFrame, DeskRefusal, societyTabs } from '@/app/desk/_frame/desk-frame'
 import { officerOr } from '@/app/desk/_frame/officer'
+import { count } from '@/app/desk/_frame/words'
 import { deskHome } from '@/lib/society/desk-day'
 import { memberList } from '@/lib/society/keep-person'
 import { MemberTable } from './member-table'
@@ -21,7 +22,9 @@ export default async function Members({ params, searchParams }: Props) {
   const list = await memberList(actor, { withFormer: former === 'yes' })
   if (!list.ok) return <DeskRefusal answer={list} back={`/desk/${society}`} />
   const members = list.value.filter((one) => one.kind === 'member' && one.leftOn === null)
-  const source = (kind: string) => members.filter((one) => one.handicapSource === kind).length
+  const withHandicap = members.filter((one) => one.indexTenths !== null)
+  const source = (kind: string) => withHandicap.filter((one) => one.handicapSource === kind).length
+  const without = members.length - withHandicap.length
   return (
     <DeskFrame
       societySlug={society}
@@ -34,8 +37,8 @@ export default async function Members({ params, searchParams }: Props) {
         <div>
           <h1>Members</h1>
           <p className="lead">
-            {members.length} members, {source('home-club')} with an index from a home club, {source('society')} with a
-            society handicap.
+            {count(members.length, 'member')}: {source('home-club')} with an index from a home club, {source('society')}{' '}
+            with a society handicap{without > 0 ? `, ${without} with no handicap yet` : ''}.
           </p>
         </div>
         <p className="acts">
@@ -49,7 +52,7 @@ export default async function Members({ params, searchParams }: Props) {
       </div>
       {added ? (
         <p className="said" role="status">
-          {added} is in the book.
+          {added} is added.
         </p>
       ) : null}
       {read && /^\d+\.\d+\.\d+$/.test(read) ? (

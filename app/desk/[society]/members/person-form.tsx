@@ -1,11 +1,22 @@
 'use client'
 
+import Link from 'next/link'
+import { useRef } from 'react'
 import { ActForm, useFormNow } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Choice, Field, SelectField, Send } from '@/app/desk/_form/field'
 import type { MemberRow } from '@/lib/boards/desk-views'
 
-export function PersonForm({ action, person }: { readonly action: FormAction; readonly person?: MemberRow }) {
+interface Props {
+  readonly action: FormAction
+  readonly person?: MemberRow
+  /** Another has the same name. */
+  readonly hasNamesake?: boolean
+  /** Address of the members' list. */
+  readonly at: string
+}
+
+export function PersonForm({ action, person, hasNamesake = false, at }: Props) {
   return (
     <ActForm action={action} label={person ? 'Change the member' : 'Add a member'} className="sheet-form">
       {person ? (
@@ -19,9 +30,18 @@ export function PersonForm({ action, person }: { readonly action: FormAction; re
       <div className="fields" key={person ? JSON.stringify(seenOf(person)) : 'new'}>
         <Field name="firstName" label="First name" initial={person?.firstName} required maxLength={80} />
         <Field name="familyName" label="Family name" initial={person?.familyName} required maxLength={80} />
+        {hasNamesake || person?.knownAs ? (
+          <Field
+            name="knownAs"
+            label="Told apart by"
+            initial={person?.knownAs}
+            hint="Another has the same name. The word stands after it on every list: senior, Tom’s son."
+            maxLength={30}
+          />
+        ) : null}
         <SelectField
           name="gender"
-          label="Plays from the tees for"
+          label="Tees"
           initial={person?.gender ?? 'men'}
           hint="Decides par, rating and stroke index."
           options={[
@@ -94,10 +114,54 @@ export function PersonForm({ action, person }: { readonly action: FormAction; re
         Is under 18
       </Choice>
       <p className="small second">Hold only what is needed. Telephone and e-mail are seen at the desk only.</p>
-      <p className="acts">
-        <Send kind={person ? undefined : 'first'}>{person ? 'Keep the changes' : 'Add the member'}</Send>
-      </p>
+      <SendOrAsk isNew={!person} hasField={hasNamesake || Boolean(person?.knownAs)} at={at} />
     </ActForm>
+  )
+}
+
+/** The button; or, where the book has the name already, the question with its two answers. */
+function SendOrAsk({
+  isNew,
+  hasField,
+  at,
+}: {
+  readonly isNew: boolean
+  readonly hasField: boolean
+  readonly at: string
+}) {
+  const { refused, typed } = useFormNow()
+  const same = useRef<readonly string[]>([])
+  if (refused?.code === 'same-name') same.current = refused.faults.map((fault) => fault.place)
+  if (refused?.code !== 'same-name' && refused?.code !== 'told-apart')
+    return (
+      <p className="acts">
+        <Send kind={isNew ? 'first' : undefined}>{isNew ? 'Add the member' : 'Save the changes'}</Send>
+      </p>
+    )
+  const name = `${typed.firstName?.[0] ?? ''} ${typed.familyName?.[0] ?? ''}`.trim()
+  return (
+    <>
+      {hasField ? null : (
+        <div className="fields">
+          <Field
+            name="knownAs"
+            label="If somebody else: told apart by"
+            hint="A word that stands after the name on every list: senior, Tom’s son."
+            maxLength={30}
+          />
+        </div>
+      )}
+      <p className="acts">
+        <Send kind="first" name="isAnother" value="yes">
+          Somebody else
+        </Send>
+        {same.current.map((personId) => (
+          <Link key={personId} className="btn" href={`${at}/${personId}`}>
+            The same person: open {name}
+          </Link>
+        ))}
+      </p>
+    </>
   )
 }
 
@@ -114,5 +178,5 @@ function Overrule() {
 function seenOf(person: MemberRow) {
   const { firstName, familyName, gender, kind, regular, email, phone, handicapSource, memberSince, leftOn } = person
   const plain = { firstName, familyName, gender, kind, regular, email, phone, handicapSource, memberSince, leftOn }
-  return { ...plain, junior: person.junior, labels: person.labels }
+  return { ...plain, knownAs: person.knownAs, junior: person.junior, labels: person.labels }
 }

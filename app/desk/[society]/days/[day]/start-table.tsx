@@ -2,6 +2,7 @@ import { clockInWords } from '@/lib/boards/dates-in-words'
 import { strokesFigure } from '@/lib/boards/figure'
 import type { HandicapTable } from '@/lib/boards/views'
 import type { DayRecord } from '@/lib/facts/day-record'
+import { fullName } from '@/lib/facts/person-name'
 
 const SEATS = ['First', 'Second', 'Third', 'Fourth']
 const SIZES = ['', 'one', 'a two', 'a three']
@@ -45,7 +46,7 @@ export function StartTable({ record, handicaps }: { readonly record: DayRecord; 
                 const handicap = playing.get(one.id)
                 return (
                   <td key={seat} role="cell">
-                    {one.firstName} {one.familyName}{' '}
+                    {fullName(one)}{' '}
                     <span className="fig ph">{handicap === undefined ? '' : strokesFigure(handicap)}</span>{' '}
                     {one.kind === 'guest' ? <span className="second small">guest</span> : null}{' '}
                     {usual.has(one.roundTeeId) ? null : (

@@ -4,6 +4,7 @@ import { DeskFrame, DeskRefusal, societyTabs } from '@/app/desk/_frame/desk-fram
 import { officerOr } from '@/app/desk/_frame/officer'
 import { shortDateInWords } from '@/lib/boards/dates-in-words'
 import type { MemberPage } from '@/lib/boards/views'
+import { fullName, nameKey } from '@/lib/facts/person-name'
 import { refused } from '@/lib/result'
 import { deskHome } from '@/lib/society/desk-day'
 import { memberList } from '@/lib/society/keep-person'
@@ -26,6 +27,7 @@ export default async function Member({ params }: { params: Promise<{ society: st
   if (!list.ok) return <DeskRefusal answer={list} back={`/desk/${society}`} />
   const person = list.value.find((one) => one.personId === personId)
   if (!person) return <DeskRefusal answer={refused('not-found', 'There is no such person in the book.')} back={at} />
+  const hasNamesake = list.value.some((one) => one.personId !== personId && nameKey(one) === nameKey(person))
   const self = await memberOf(person.pageKey)
   const page = self.ok ? await memberPage(self.value) : self
   return (
@@ -39,9 +41,7 @@ export default async function Member({ params }: { params: Promise<{ society: st
       <div className="desk-title">
         <div>
           <p className="sc second">{person.kind === 'guest' ? 'Guest' : 'Member'}</p>
-          <h1>
-            {person.firstName} {person.familyName}
-          </h1>
+          <h1>{fullName(person)}</h1>
           <p className="lead">
             {person.figureReason && person.figureFrom
               ? `${person.figureReason}, since ${shortDateInWords(person.figureFrom)}.`
@@ -97,7 +97,7 @@ export default async function Member({ params }: { params: Promise<{ society: st
         </div>
         <section aria-labelledby="person-h">
           <h2 id="person-h">What the book says</h2>
-          <PersonForm action={keepMember.bind(null, society)} person={person} />
+          <PersonForm action={keepMember.bind(null, society)} person={person} hasNamesake={hasNamesake} at={at} />
         </section>
       </div>
     </DeskFrame>

@@ -20,7 +20,7 @@ export default async function NewMember({ params }: { params: Promise<{ society:
       <div className="title">
         <h1>Add a member</h1>
       </div>
-      <PersonForm action={keepMember.bind(null, society)} />
+      <PersonForm action={keepMember.bind(null, society)} at={`/desk/${society}/members`} />
     </DeskFrame>
   )
 }

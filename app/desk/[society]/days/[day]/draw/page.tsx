@@ -11,6 +11,7 @@ import { count } from '@/app/desk/_frame/words'
 import { strokesFigure } from '@/lib/boards/figure'
 import { formatIn } from '@/lib/boards/format-of-competition'
 import { notShared } from '@/lib/boards/shared-games'
+import { fullName } from '@/lib/facts/person-name'
 import { handicapTable } from '@/lib/society/freeze-handicaps'
 import { publishTheStart } from '../actions'
 import { drawGroups, keepGroups, keepSides, renewLink } from './actions'
@@ -40,7 +41,7 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
       ]
       return {
         entryId: entry.id,
-        name: `${entry.firstName} ${entry.familyName}`,
+        name: fullName(entry),
         playing: handicap === undefined ? '–' : strokesFigure(handicap),
         note: notes.filter(Boolean).join(', ') || null,
       }

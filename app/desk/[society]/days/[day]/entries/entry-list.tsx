@@ -5,6 +5,8 @@ import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Send } from '@/app/desk/_form/field'
 import { list } from '@/app/desk/_frame/words'
+import { type DrawnDay, ifWithdrawn } from '@/lib/boards/withdrawal'
+import { fullName } from '@/lib/facts/person-name'
 import type { Gender } from '@/lib/rules/day'
 
 export interface EntryLine {
@@ -12,6 +14,7 @@ export interface EntryLine {
   readonly entryId: string | null
   readonly firstName: string
   readonly familyName: string
+  readonly knownAs: string | null
   readonly gender: Gender
   readonly regular: boolean
   readonly guestOf: string | null
@@ -31,6 +34,7 @@ interface Props {
   readonly action: FormAction
   readonly lines: readonly EntryLine[]
   readonly tees: readonly Tee[]
+  readonly drawn: DrawnDay
   readonly shut: string | null
   readonly children: ReactNode
 }
@@ -38,7 +42,7 @@ interface Props {
 const isIn = (line: EntryLine) => line.status === 'entered' || line.status === 'waiting'
 
 /** The whole society with a tick for who plays. One press keeps all the changes. */
-export function EntryList({ action, lines, tees, shut, children }: Props) {
+export function EntryList({ action, lines, tees, drawn, shut, children }: Props) {
   const [ticked, setTicked] = useState(() => new Set(lines.filter(isIn).map((line) => line.personId)))
   const [known, setKnown] = useState(lines)
   const [search, setSearch] = useState('')
@@ -54,9 +58,13 @@ export function EntryList({ action, lines, tees, shut, children }: Props) {
     })
   }
   const words = search.trim().toLowerCase()
-  const matches = (line: EntryLine) => `${line.firstName} ${line.familyName}`.toLowerCase().includes(words)
+  const matches = (line: EntryLine) => fullName(line).toLowerCase().includes(words)
   const fresh = lines.filter((line) => ticked.has(line.personId) && !isIn(line))
   const gone = lines.filter((line) => !ticked.has(line.personId) && isIn(line))
+  const { against, sentences } = ifWithdrawn(
+    drawn,
+    gone.flatMap((line) => line.entryId ?? []),
+  )
   const regulars = lines.filter((line) => line.regular && line.guestOf === null && line.status === null)
 
   const tick = (personIds: readonly string[], on: boolean) =>
@@ -75,7 +83,7 @@ export function EntryList({ action, lines, tees, shut, children }: Props) {
       ))}
       <div className="list-head">
         <div className="field">
-          <label htmlFor="find-member">Find a member</label>
+          <label htmlFor="find-member">Find a player</label>
           <input
             id="find-member"
             type="search"
@@ -93,7 +101,7 @@ export function EntryList({ action, lines, tees, shut, children }: Props) {
               }
             }}
           />
-          <p className="hint">{words ? `${found.length} found. ` : ''}Enter ticks the only one left.</p>
+          <p className="hint">{words ? `${found.length} found. ` : ''}Press Enter to tick the only one found.</p>
         </div>
         {shut ? null : (
           <p className="acts">
@@ -126,7 +134,8 @@ export function EntryList({ action, lines, tees, shut, children }: Props) {
                 onChange={(event) => tick([line.personId], event.target.checked)}
               />
               <span>
-                {line.firstName} <b>{line.familyName}</b> <span className="fig">{line.figure}</span>
+                {line.firstName} <b>{line.familyName}</b> {line.knownAs ? `(${line.knownAs}) ` : ''}
+                <span className="fig">{line.figure}</span>
                 <Note line={line} />
               </span>
             </label>
@@ -138,27 +147,46 @@ export function EntryList({ action, lines, tees, shut, children }: Props) {
         <p className="second">{shut}</p>
       ) : (
         <div className="keep-bar">
-          <p aria-live="polite">
-            {fresh.length > 0 ? `To enter: ${list(fresh.map((line) => line.familyName))}. ` : ''}
-            {gone.length > 0 ? `To withdraw: ${list(gone.map((line) => line.familyName))}.` : ''}
-          </p>
-          <Send kind="first">{keepWords(fresh.length, gone.length)}</Send>
+          <div aria-live="polite" className="keep-words">
+            {fresh.length > 0 ? <p>To enter: {namesToSay(fresh)}.</p> : null}
+            {gone.length > 0 ? (
+              <>
+                <p>
+                  <b>To withdraw: {namesToSay(gone)}.</b>
+                </p>
+                <ul className="small">
+                  {[...against, ...sentences].map((sentence) => (
+                    <li key={sentence}>{sentence}</li>
+                  ))}
+                </ul>
+              </>
+            ) : null}
+          </div>
+          <Send kind="first" why={against.length > 0 && 'there are scores on a card'}>
+            {keepWords(fresh.length, gone.length)}
+          </Send>
         </div>
       )}
     </ActForm>
   )
 }
 
+/** Thirty names in a bar would hide the list; a few are read through before pressing. */
+const namesToSay = (lines: readonly EntryLine[]) =>
+  lines.length > 8
+    ? `${lines.slice(0, 6).map(fullName).join(', ')} and ${lines.length - 6} more`
+    : list(lines.map(fullName))
+
 function keepWords(fresh: number, gone: number): string {
   const parts = [fresh > 0 ? `enter ${fresh}` : '', gone > 0 ? `withdraw ${gone}` : ''].filter(Boolean)
-  const words = parts.length > 0 ? parts.join(', ') : 'keep the list'
+  const words = parts.length > 0 ? parts.join(', ') : 'save the list'
   return words.charAt(0).toUpperCase() + words.slice(1)
 }
 
 function Note({ line }: { readonly line: EntryLine }) {
   const words = [
     line.guestOf ? `guest of ${line.guestOf}` : null,
-    line.status === 'waiting' ? 'waiting' : null,
+    line.status === 'waiting' ? 'on the waiting list' : null,
     line.status === 'withdrawn' ? 'withdrawn' : null,
     line.regular || line.guestOf ? null : 'not a regular',
   ].filter(Boolean)
@@ -180,7 +208,7 @@ function TeeChoice({
     <select
       className="cell tee"
       name={`tee-${line.personId}`}
-      aria-label={`Tees of ${line.firstName} ${line.familyName}`}
+      aria-label={`Tees of ${fullName(line)}`}
       defaultValue={line.roundTeeId ?? own.find((tee) => tee.isDefault)?.id}
     >
       {own.map((tee) => (

@@ -4,10 +4,14 @@ import { DayFrame, dayRoom } from '@/app/desk/_frame/day-room'
 import { DeskRefusal } from '@/app/desk/_frame/desk-frame'
 import { count, figure } from '@/app/desk/_frame/words'
 import { shortDateInWords } from '@/lib/boards/dates-in-words'
+import { drawnDayOf } from '@/lib/boards/drawn-day'
+import { fullName, nameForList } from '@/lib/facts/person-name'
+import { knownGuests } from '@/lib/society/enter-guest'
 import { memberList } from '@/lib/society/keep-person'
-import { addGuest, keepEntries } from './actions'
+import { addGuest, addKnownGuest, keepEntries } from './actions'
 import { type EntryLine, EntryList } from './entry-list'
-import { GuestForm } from './guest-form'
+import { GuestForm, KnownGuestForm } from './guest-form'
+import { WithdrawnList } from './withdrawn-list'
 
 export default async function Entries({ params }: { params: Promise<{ society: string; day: string }> }) {
   const room = await dayRoom(params, 'entries')
@@ -15,10 +19,32 @@ export default async function Entries({ params }: { params: Promise<{ society: s
   const { society, day, at, actor, desk } = room
   const people = await memberList(actor)
   if (!people.ok) return <DeskRefusal answer={people} back={at} />
+  const known = await knownGuests(actor)
+  if (!known.ok) return <DeskRefusal answer={known} back={at} />
   const { record, counts, places } = desk
   const where = { society, day }
   const seen = <SeenDay id={record.id} version={record.version} glance={glanceOf(record)} />
   const entryOf = new Map(record.entries.map((entry) => [entry.personId, entry]))
+  const personOf = new Map(people.value.map((person) => [person.personId, person]))
+  const isIn = (personId: string) => entryOf.has(personId) && entryOf.get(personId)?.status !== 'withdrawn'
+  const hostOf = (hostId: string | null) => {
+    const host = hostId === null ? undefined : personOf.get(hostId)
+    return host ? fullName(host) : 'the society'
+  }
+  const members = people.value.filter((person) => person.kind === 'member')
+  const hostsWhere = (entered: boolean) =>
+    members
+      .filter((person) => isIn(person.personId) === entered)
+      .map((person) => ({ value: person.personId, label: nameForList(person) }))
+  const hosts = { entered: hostsWhere(true), others: hostsWhere(false) }
+  const guests = known.value
+    .filter((guest) => !isIn(guest.personId))
+    .map((guest) => ({
+      value: guest.personId,
+      label: `${nameForList(guest)}${guest.lastDay ? `, last at ${guest.lastDay}` : ''}`,
+      figure: guest.indexTenths === null ? '' : figure(guest.indexTenths),
+      hostId: guest.lastHostId !== null && isIn(guest.lastHostId) ? guest.lastHostId : '',
+    }))
   const lines: EntryLine[] = people.value
     .filter((person) => person.kind === 'member' || entryOf.has(person.personId))
     .map((person) => {
@@ -28,9 +54,10 @@ export default async function Entries({ params }: { params: Promise<{ society: s
         entryId: entry?.id ?? null,
         firstName: person.firstName,
         familyName: person.familyName,
+        knownAs: person.knownAs,
         gender: person.gender,
         regular: person.regular,
-        guestOf: entry?.kind === 'guest' ? (entry.hostName ?? 'the society') : null,
+        guestOf: entry?.kind === 'guest' ? hostOf(entry.hostId) : null,
         figure: figure(entry ? entry.indexTenths : person.indexTenths),
         status: entry?.status ?? null,
         roundTeeId: entry?.roundTeeId ?? null,
@@ -47,7 +74,7 @@ export default async function Entries({ params }: { params: Promise<{ society: s
           <h1>Entries</h1>
           <p className="lead">
             {count(counts.entered, 'player')} in{places === null ? '' : ` of ${places} places`}
-            {counts.waiting > 0 ? `, ${counts.waiting} waiting` : ''}.
+            {counts.waiting > 0 ? `, ${counts.waiting} on the waiting list` : ''}.
             {record.entriesCloseOn ? ` Entries close ${shortDateInWords(record.entriesCloseOn)}.` : ''}
           </p>
         </div>
@@ -56,19 +83,24 @@ export default async function Entries({ params }: { params: Promise<{ society: s
         action={keepEntries.bind(null, where)}
         lines={lines}
         tees={record.tees.map(({ id, name, gender, isDefault }) => ({ id, name, gender, isDefault }))}
-        shut={shut ? 'The day is closed: the entry list stands.' : null}
+        drawn={drawnDayOf(record, places)}
+        shut={shut ? 'The day is closed: the entries cannot be changed any more.' : null}
       >
         {seen}
       </EntryList>
+      <WithdrawnList desk={desk} where={where} />
+      {shut || guests.length === 0 ? null : (
+        <section aria-labelledby="known-guest-h" className="guest">
+          <h2 id="known-guest-h">Enter a guest you know</h2>
+          <KnownGuestForm action={addKnownGuest.bind(null, where)} hosts={hosts} guests={guests}>
+            {seen}
+          </KnownGuestForm>
+        </section>
+      )}
       {shut ? null : (
         <section aria-labelledby="guest-h" className="guest">
-          <h2 id="guest-h">Add a guest</h2>
-          <GuestForm
-            action={addGuest.bind(null, where)}
-            hosts={people.value
-              .filter((person) => person.kind === 'member')
-              .map((person) => ({ value: person.personId, label: `${person.familyName}, ${person.firstName}` }))}
-          >
+          <h2 id="guest-h">Add a new guest</h2>
+          <GuestForm action={addGuest.bind(null, where)} hosts={hosts}>
             {seen}
           </GuestForm>
         </section>

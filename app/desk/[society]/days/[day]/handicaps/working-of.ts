@@ -2,6 +2,7 @@
 
 import { formatIn } from '@/lib/boards/format-of-competition'
 import type { DayRecord } from '@/lib/facts/day-record'
+import { fullName } from '@/lib/facts/person-name'
 import type { Day } from '@/lib/rules/day'
 import type { WorkingStep } from '@/lib/rules/standings'
 import { holeWorking } from '@/lib/rules/working/hole-working'
@@ -17,7 +18,7 @@ export function workingOf(record: DayRecord, entryId: string, competitionId: str
     .filter((entry) => entry.status === 'entered' && entry.indexTenths !== null)
     .map((entry) => ({
       id: entry.id,
-      name: `${entry.firstName} ${entry.familyName}`,
+      name: fullName(entry),
       indexTenths: entry.indexTenths ?? 0,
       tee: entry.roundTeeId,
     }))

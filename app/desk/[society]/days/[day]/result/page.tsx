@@ -5,6 +5,7 @@ import { DeskRefusal } from '@/app/desk/_frame/desk-frame'
 import { momentOf } from '@/app/desk/_frame/moments'
 import { money } from '@/app/desk/_frame/words'
 import type { ResultSheet } from '@/lib/boards/views'
+import { fullName } from '@/lib/facts/person-name'
 import { dayBoard, resultSheet } from '@/lib/society/read-board'
 import { returns } from '@/lib/society/returns'
 import { CloseDay, Publish } from './acts'
@@ -27,7 +28,7 @@ export default async function Result({ params }: { params: Promise<{ society: st
     last && board.ok && sheet?.ok && standingOf(board.value) !== standingOf(sheet.value.sheet.board),
   )
   const where = { society, day }
-  const names = new Map(record.entries.map((entry) => [entry.id, `${entry.firstName} ${entry.familyName}`]))
+  const names = new Map(record.entries.map((entry) => [entry.id, fullName(entry)]))
   return (
     <DayFrame room={room} current="result">
       <div className="desk-title">
