@@ -22,29 +22,48 @@ const columns = {
 } as const
 
 export async function groupOfLink(linkKey: string): Promise<GroupBehind | null> {
-  return behind(await book().group.findUnique({ where: { linkKey }, select: columns }))
+  return behindOrNull(await book().group.findUnique({ where: { linkKey }, select: columns }))
 }
 
 export async function groupOfCode(code: string): Promise<GroupBehind | null> {
-  return behind(await book().group.findUnique({ where: { code }, select: columns }))
+  return behindOrNull(await book().group.findUnique({ where: { code }, select: columns }))
+}
+
+/** Open groups whose code ends in these figures, with the word before them: two are enough to know that it is not one. */
+export async function openGroupsOfFigures(
+  figures: string,
+  now: Date,
+): Promise<readonly (GroupBehind & { readonly word: string })[]> {
+  const rows = await book().group.findMany({
+    where: {
+      code: { endsWith: ` ${figures}` },
+      revokedAt: null,
+      codeUntil: { gt: now },
+      round: { day: { startPublishedAt: { not: null } } },
+    },
+    select: { ...columns, code: true },
+    take: 2,
+  })
+  return rows.map(({ code, ...group }) => ({ ...behind(group), word: code.split(' ')[0] ?? '' }))
 }
 
 /** By its own id, as a phone that once had the pack knows it. */
 export async function groupOfId(groupId: string): Promise<GroupBehind | null> {
-  return behind(await book().group.findUnique({ where: { id: groupId }, select: columns }))
+  return behindOrNull(await book().group.findUnique({ where: { id: groupId }, select: columns }))
 }
 
-function behind(
-  group: {
-    id: string
-    societyId: string
-    linkKey: string
-    codeUntil: Date
-    revokedAt: Date | null
-    round: { dayId: string; day: { startPublishedAt: Date | null } }
-  } | null,
-): GroupBehind | null {
-  if (!group) return null
+interface GroupRow {
+  readonly id: string
+  readonly societyId: string
+  readonly linkKey: string
+  readonly codeUntil: Date
+  readonly revokedAt: Date | null
+  readonly round: { readonly dayId: string; readonly day: { readonly startPublishedAt: Date | null } }
+}
+
+const behindOrNull = (group: GroupRow | null) => group && behind(group)
+
+function behind(group: GroupRow): GroupBehind {
   return {
     groupId: group.id,
     dayId: group.round.dayId,

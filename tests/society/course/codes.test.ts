@@ -52,4 +52,37 @@ describe('a group’s code', () => {
     expect((await scorerOf(linkKey, at(101))).ok).toBe(true)
     expect((await groupLinkOfCode(code, 'a player', at(111))).ok).toBe(true)
   })
+
+  it('is taken by its figures where the word is nearly right, or missing', async () => {
+    const { code, linkKey } = (await day.record()).groups[1]!
+    const [word = '', figures = ''] = code.split(' ')
+    const slips = [`${word.slice(0, -1)}`, `${word}e`, `${word.slice(0, -1)}q`].map((slip) => `${slip} ${figures}`)
+    for (const typed of [...slips, figures, `${figures.slice(0, 3)} ${figures.slice(3)}`])
+      expect(got(await groupLinkOfCode(typed, 'the second tee', at(200))).linkKey, typed).toBe(linkKey)
+    const wrong = `${figures.startsWith('0') ? '1' : '0'}${figures.slice(1)}`
+    for (const typed of [`${word} ${wrong}`, wrong, figures.slice(1)])
+      expect(await groupLinkOfCode(typed, 'the second tee', at(200))).toMatchObject({ code: 'no-such-code' })
+  })
+
+  it('does not help somebody who guesses: after a few wrong figures the word is asked for, from everybody', async () => {
+    const { code, linkKey } = (await day.record()).groups[1]!
+    const [word = '', figures = ''] = code.split(' ')
+    const guesses = Array.from({ length: 12 }, (_, tried) => `${900_000 + tried}`).filter((guess) => guess !== figures)
+    for (const [tried, guess] of guesses.entries()) await groupLinkOfCode(guess, `guessing from ${tried}`, at(400))
+    expect(await groupLinkOfCode(figures, 'a player', at(401))).toMatchObject({
+      code: 'no-such-code',
+      sentence: expect.stringContaining('Type the word'),
+    })
+    expect(got(await groupLinkOfCode(code, 'a player', at(401))).linkKey).toBe(linkKey)
+    expect(got(await groupLinkOfCode(`${word}e ${figures}`, 'a player', at(401))).linkKey).toBe(linkKey)
+    expect((await groupLinkOfCode(figures, 'a player', at(465))).ok).toBe(true)
+  })
+
+  it('does not open an ended or unpublished group by its figures', async () => {
+    const { code } = (await day.record()).groups[1]!
+    const figures = code.split(' ')[1]!
+    expect(await groupLinkOfCode(figures, 'home', new Date('2031-06-16T00:30:00Z'))).toMatchObject({ ok: false })
+    const later = at(60 * 24 * 30)
+    expect(await groupLinkOfCode(`heron ${figures}`, 'home', later)).toMatchObject({ code: 'no-such-code' })
+  })
 })
