@@ -17,10 +17,18 @@ import { formatIn } from './format-of-competition'
 import { mainReading } from './own-handicaps'
 import { packBalls } from './pack-balls'
 
-export function groupPack(record: DayRecord, group: GroupRecord): CardPack {
+export const groupPack = (record: DayRecord, group: GroupRecord): CardPack => packsOf(record)(group)
+
+/** The packs of all groups: what they share is worked out once. */
+export function packsOf(record: DayRecord): (group: GroupRecord) => CardPack {
   const cards = cardsAsTheyStand(record)
   const main = mainReading(record, dayOfRecord(record))
-  return {
+  let standings: readonly DayStanding[] | null = null
+  const standing = () => {
+    standings ??= mainStandings(record)
+    return standings
+  }
+  return (group) => ({
     packVersion: 1,
     society: record.society.name,
     societySlug: record.society.slug,
@@ -45,8 +53,8 @@ export function groupPack(record: DayRecord, group: GroupRecord): CardPack {
     play: playNow(record.playStops),
     ...howItCounts(record, group),
     ...packBalls(record, group),
-    ...(record.showsPosition ? { position: positionsOf(record, group) } : {}),
-  }
+    ...(record.showsPosition ? { position: positionsOf(standing(), group) } : {}),
+  })
 }
 
 /** What the phone needs to count beyond the plain reading: other points, and sides that play in the group. */
@@ -69,10 +77,15 @@ function howItCounts(record: DayRecord, group: GroupRecord): Pick<CardPack, 'poi
     : { ...points, together: { count: format.count, on, better: format.better, sides } }
 }
 
-/** Places as they stand, for the players of this group. */
-function positionsOf(record: DayRecord, group: GroupRecord): NonNullable<CardPack['position']> {
+type DayStanding = ReturnType<typeof scoreDay>[number]['standings'][number]
+
+function mainStandings(record: DayRecord): readonly DayStanding[] {
   const main = record.competitions[0]
-  const standings = scoreDay(dayOfRecord(record)).find((one) => one.competition === main?.id)?.standings ?? []
+  return scoreDay(dayOfRecord(record)).find((one) => one.competition === main?.id)?.standings ?? []
+}
+
+/** Places as they stand, for the players of this group. */
+function positionsOf(standings: readonly DayStanding[], group: GroupRecord): NonNullable<CardPack['position']> {
   const placed = standings.filter((one) => one.place !== null && one.holesPlayed > 0)
   return {
     of: standings.length,

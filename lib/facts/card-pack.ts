@@ -7,6 +7,9 @@ import type { CardState } from './day-record'
 import type { PlayNow } from './play-stop'
 import type { WrittenScore } from './score-fact'
 
+/** Header of an answer that says "as you have it": the version of the scores that is true of. */
+export const SCORE_VERSION = 'x-daybook-scores'
+
 export interface PackHole {
   readonly hole: number
   readonly par: number

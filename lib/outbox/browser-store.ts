@@ -173,11 +173,11 @@ function storeOn(onDatabase: OnDatabase, newId: () => string): OutboxStore {
       ),
 
     pack: (link) => onDatabase(async (db) => (await db.get('packs', link)) ?? null),
-    keepPack: (link, pack, at) =>
+    keepPack: (link, pack, at, tag) =>
       onDatabase(async (db) => {
         // Written through, like the scores: a card that says it is on the phone must be there after a flat battery.
         const tx = db.transaction('packs', 'readwrite', THROUGH)
-        await whole(tx, () => tx.store.put({ link, pack, at }))
+        await whole(tx, () => tx.store.put({ link, pack, at, tag }))
       }),
     async packs() {
       const all = await onDatabase((db) => db.getAll('packs'))

@@ -9,8 +9,11 @@ import { ballsNow } from './balls-now'
 import { type CardNow, cardsNow, toUndo, writtenBy } from './card-now'
 import { createCourier } from './courier'
 import type { BallWritten, KeptFact, QueueRecord, ToKeep } from './kept-fact'
+import type { LineEars } from './live-line'
+import { lookAgain } from './looking'
 import { notKept } from './not-kept'
 import type { Phone } from './phone'
+import type { Fetched } from './post'
 import { mayNotSign } from './signing'
 import type { KeptPack } from './store'
 
@@ -58,8 +61,6 @@ export interface GroupBook {
   readonly start: () => () => void
 }
 
-const LOOK_EVERY_MS = 20_000
-
 export function openGroupBook(link: string, phone: Phone): GroupBook {
   const { store } = phone
   const listeners = new Set<() => void>()
@@ -69,6 +70,9 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
   let packInPage: KeptPack | null = null
   let olderKept = true
   let oneByOne: Promise<unknown> = Promise.resolve()
+  let asked = 0
+  let answered = 0
+  let sameAt: string | null = null
 
   async function reload(): Promise<GroupSnapshot> {
     const [queue, written, kept] = await Promise.all([store.queue(link), store.facts(link), packNow()])
@@ -78,7 +82,7 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
     shown = {
       link,
       pack: kept?.pack ?? null,
-      packAt: kept?.at ?? null,
+      packAt: sameAt ?? kept?.at ?? null,
       cards,
       balls: kept ? ballsNow(kept.pack, facts) : [],
       holder: queue.holder,
@@ -98,6 +102,7 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
       playRead: (kept?.pack.play?.number ?? 0) <= (queue.playRead ?? 0),
     }
     for (const run of listeners) run()
+    looking.soon()
     return shown
   }
 
@@ -106,13 +111,13 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
   }
 
   /** A full phone keeps its old pack; the new one is good for as long as the page is open. */
-  async function keepPack(pack: CardPack, at: string): Promise<void> {
+  async function keepPack(pack: CardPack, at: string, tag?: string | null): Promise<void> {
     try {
-      await store.keepPack(link, pack, at)
+      await store.keepPack(link, pack, at, tag)
       packInPage = null
     } catch (fault) {
       console.warn('daybook: the phone would not keep the newest cards', fault)
-      packInPage = { pack, at }
+      packInPage = { pack, at, tag }
       olderKept = await store.pack(link).then(
         (older) => older !== null,
         () => false,
@@ -129,20 +134,31 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
     await reload()
   }
 
-  async function refresh(): Promise<void> {
+  async function refresh(cut?: AbortSignal): Promise<void> {
     await tryAgain()
     const { deviceId } = await store.queue(link)
-    const got = await phone.fetchPack(link, { deviceId, unsent: (await store.waiting(link, 10_000)).length })
-    outOfReach = got.kind === 'unknown'
+    const before = await packNow()
+    const mine = ++asked
+    const unsent = (await store.waiting(link, 10_000)).length
+    const began = phone.now().getTime()
+    const got = await phone.fetchPack(link, { deviceId, unsent }, before?.tag, cut)
+    heard(mine, got, phone.now().getTime() - began)
     const now = phone.now().toISOString()
-    if (got.kind === 'pack') {
+    if (got.kind === 'same') {
+      sameAt = now
       const kept = await packNow()
+      if (kept && kept.tag === before?.tag && kept.pack.scoreVersion < got.scoreVersion)
+        await keepPack({ ...kept.pack, scoreVersion: got.scoreVersion }, now, kept.tag)
+      if ((await store.queue(link)).ended) await store.setEnded(link, null)
+    } else if (got.kind === 'pack') {
+      const kept = await packNow()
+      sameAt = null
       // Two tabs look at the server: an older answer that arrives later must not take anything back.
       const older = kept && kept.pack.scoreVersion > got.pack.scoreVersion && kept.pack.dayId === got.pack.dayId
       const play = newerPlay(kept?.pack.dayId === got.pack.dayId ? kept.pack.play : null, got.pack.play)
       // Play was stopped and resumed before this phone was opened: nothing has to be unlearned on it.
       if (kept === null && play?.kind === 'resume') await store.setPlayRead(link, play.number)
-      if (!older) await keepPack({ ...got.pack, play }, now)
+      if (!older) await keepPack({ ...got.pack, play }, now, got.tag)
       if ((await store.queue(link)).ended) await store.setEnded(link, null)
     } else if (got.kind === 'ended') {
       await store.setEnded(link, { code: got.code, sentence: got.sentence, at: now })
@@ -151,10 +167,29 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
     await reload()
   }
 
+  /** Whether there is a way through. A look that was overtaken by a younger one says nothing about now. */
+  function heard(mine: number, got: Fetched, took: number): void {
+    if (mine < answered) return
+    const silent = got.kind === 'unknown' && !got.heard
+    if (silent) courier.unreached()
+    else {
+      answered = mine
+      if (outOfReach) phone.tellReached()
+      courier.reached(took)
+    }
+    outOfReach = got.kind === 'unknown'
+  }
+
+  /** Another phone of the group wrote something, or the desk did. */
+  async function hearCards(tag: string): Promise<void> {
+    courier.reached()
+    if ((await packNow())?.tag !== tag) await refresh()
+  }
+
   /** A stop shows at once; the pack with the scores is fetched in its own time, or every phone would ask together. */
   async function hearPlay(play: PlayNow): Promise<void> {
     const kept = await packNow()
-    if (kept && newerPlay(kept.pack.play, play) === play) await keepPack({ ...kept.pack, play }, kept.at)
+    if (kept && newerPlay(kept.pack.play, play) === play) await keepPack({ ...kept.pack, play }, kept.at, kept.tag)
     phone.tell(link)
     await reload()
   }
@@ -167,6 +202,14 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
     delivered: () => void refresh(),
     stopped: () => void reload(),
   })
+  const waits = () => (shown?.waitingScores ?? 0) + (shown?.waitingSignatures ?? 0) > 0
+  const looking = lookAgain(phone, { waits, cutOff: () => waits() && courier.cutOff(), look: refresh })
+
+  const ears: LineEars = {
+    opened: () => courier.reached(),
+    play: (play) => void hearPlay(play),
+    cards: (tag) => void hearCards(tag),
+  }
 
   async function keep(what: ToKeep): Promise<Result<KeptFact | null>> {
     const kept = await unkept.keep(what, phone.now().toISOString())
@@ -256,18 +299,14 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
       await store.setPlayRead(link, number)
       await reload()
     },
-    refresh,
+    refresh: () => refresh(),
     start() {
-      let cancelLook = () => {}
       let over = false
-      const look = async () => {
-        if (phone.looking()) await refresh()
-        if (!over) cancelLook = phone.later(() => void look(), LOOK_EVERY_MS)
-      }
-      void reload().then(look)
+      void reload().then(() => over || looking.start())
       courier.kick()
       const ends = [
-        ...(phone.hearPlay ? [phone.hearPlay(link, (play) => void hearPlay(play))] : []),
+        ...(phone.liveLine ? [phone.liveLine(link, ears)] : []),
+        phone.whenReached(() => courier.reached()),
         phone.hear((other) => other === link && void reload()),
         phone.whenReachable(() => {
           courier.kick()
@@ -276,7 +315,7 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
       ]
       return () => {
         over = true
-        cancelLook()
+        looking.stop()
         courier.stop()
         for (const end of ends) end()
       }

@@ -64,7 +64,7 @@ export function memoryStore(newId: () => string): OutboxStore {
           .map((kept) => ({ ...kept, seen: true })),
       ),
     pack: async (link) => packs.get(link) ?? null,
-    keepPack: async (link, pack: CardPack, at) => void packs.set(link, { pack, at }),
+    keepPack: async (link, pack: CardPack, at, tag) => void packs.set(link, { pack, at, tag }),
     packs: async () =>
       [...packs.entries()]
         .map(([link, kept]) => ({ link, ...kept }))

@@ -1,12 +1,11 @@
 // The browser's own storage, network, locks, channel and clock, put together for the card's page.
 
-import type { PlayNow } from '@/lib/facts/play-stop'
 import { browserStore } from './browser-store'
-import { isPlayNow } from './check'
+import { liveLine } from './live-line'
 import { memoryStore } from './memory-store'
 import type { Phone } from './phone'
-import { address, fetchPack, postDelivery } from './post'
-import { CHANNEL, SYNC_TAG } from './signals'
+import { fetchPack, postDelivery } from './post'
+import { CHANNEL, REACHED, SYNC_TAG } from './signals'
 import { steadyStore } from './steady-store'
 import type { OutboxStore } from './store'
 
@@ -70,43 +69,15 @@ export async function thisPhone(): Promise<Phone> {
         document.removeEventListener('visibilitychange', seen)
       }
     },
-    hearPlay,
+    liveLine,
+    tellReached: () => channel?.postMessage(REACHED),
+    whenReached(run) {
+      const heard = (event: MessageEvent) => event.data === REACHED && run()
+      channel?.addEventListener('message', heard)
+      return () => channel?.removeEventListener('message', heard)
+    },
     looking: () => document.visibilityState === 'visible',
     askBackground: () => void askBackground(),
-  }
-}
-
-/** A line to the server while somebody looks at the card: an open line in a pocket would only empty the battery. */
-function hearPlay(link: string, run: (play: PlayNow) => void): () => void {
-  let line: EventSource | null = null
-  const open = () => {
-    if (line || document.visibilityState !== 'visible' || typeof EventSource === 'undefined') return
-    line = new EventSource(`${address(link)}/live`)
-    line.addEventListener('play', (event) => {
-      try {
-        const play: unknown = JSON.parse(event.data)
-        if (isPlayNow(play)) run(play)
-      } catch {
-        // Not a word of ours: the next look at the server tells how things stand.
-      }
-    })
-    // Refused for good (the link is over): the browser does not try again, and the next opening of the page does.
-    line.addEventListener('error', () => {
-      if (line?.readyState === EventSource.CLOSED) line = null
-    })
-  }
-  const close = () => {
-    line?.close()
-    line = null
-  }
-  const turn = () => (document.visibilityState === 'visible' ? open() : close())
-  open()
-  document.addEventListener('visibilitychange', turn)
-  window.addEventListener('online', turn)
-  return () => {
-    close()
-    document.removeEventListener('visibilitychange', turn)
-    window.removeEventListener('online', turn)
   }
 }
 
@@ -126,7 +97,10 @@ export interface CardHere {
   readonly dayName: string
   readonly date: string
   readonly group: number
-  readonly waiting: number
+  readonly waitingScores: number
+  readonly waitingSignatures: number
+  /** The link leads nowhere any more. */
+  readonly ended: boolean
 }
 
 /** The cards this phone holds. */
@@ -134,12 +108,18 @@ export async function cardsOnThisPhone(): Promise<readonly CardHere[]> {
   const store = await storeOnThisPhone()
   const packs = await store.packs()
   return Promise.all(
-    packs.map(async ({ link, pack }) => ({
-      link,
-      dayName: pack.dayName,
-      date: pack.date,
-      group: pack.group.number,
-      waiting: (await store.waiting(link, 1000)).length,
-    })),
+    packs.map(async ({ link, pack }) => {
+      const [waiting, queue] = await Promise.all([store.waiting(link, 1000), store.queue(link)])
+      const signatures = waiting.filter((each) => each.fact.kind === 'signature').length
+      return {
+        link,
+        dayName: pack.dayName,
+        date: pack.date,
+        group: pack.group.number,
+        waitingScores: waiting.length - signatures,
+        waitingSignatures: signatures,
+        ended: queue.ended !== null,
+      }
+    }),
   )
 }

@@ -1,15 +1,15 @@
 // What the outbox needs of the phone around it: storage, network, locks, clock, and word from the other tabs.
 
-import type { PlayNow } from '@/lib/facts/play-stop'
+import type { LineEars } from './live-line'
 import type { LockManagerLike } from './one-sender'
-import type { Fetched, Looking } from './post'
+import type { fetchPack } from './post'
 import type { Post } from './sender'
 import type { OutboxStore } from './store'
 
 export interface Phone {
   readonly store: OutboxStore
   readonly post: Post
-  readonly fetchPack: (link: string, looking?: Looking) => Promise<Fetched>
+  readonly fetchPack: typeof fetchPack
   readonly locks: LockManagerLike | undefined
   readonly me: string
   readonly now: () => Date
@@ -21,8 +21,11 @@ export interface Phone {
   /** Runs when a signal may be back or the page is looked at again. */
   readonly whenReachable: (run: () => void) => () => void
   readonly looking: () => boolean
-  /** Hears a suspension of play at once, where the phone can keep a line open. */
-  readonly hearPlay?: (link: string, run: (play: PlayNow) => void) => () => void
+  /** Hears of a suspension of play and of other phones' scores at once, where the phone can keep a line open. */
+  readonly liveLine?: (link: string, ears: LineEars) => () => void
+  /** The server answered: said to the other tabs, and heard from them and from the worker. */
+  readonly tellReached: () => void
+  readonly whenReached: (run: () => void) => () => void
   /** Asks the browser to send in the background, where it can. */
   readonly askBackground: () => void
 }

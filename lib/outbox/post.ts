@@ -1,7 +1,7 @@
 // The way to the server. What is not an answer in our own form is 'unknown' and is tried again: a score must never be
 // called received, refused or lost because of something a network between here and there made up.
 
-import type { CardPack } from '@/lib/facts/card-pack'
+import { type CardPack, SCORE_VERSION } from '@/lib/facts/card-pack'
 import { isCardPack, isDeliveryAnswer, saidNo } from './check'
 import type { Post, Posted } from './sender'
 
@@ -11,20 +11,35 @@ const APP = process.env.DAYBOOK_APP_BUILD
 
 export const address = (link: string) => `/api/group/${encodeURIComponent(link)}`
 
-async function ask(url: string, init: RequestInit): Promise<{ response: Response; body: unknown } | null> {
+interface Got {
+  readonly response: Response
+  readonly body: unknown
+}
+
+async function ask(url: string, init: RequestInit, cut?: AbortSignal): Promise<Got | null> {
   try {
     const response = await fetch(url, {
       ...init,
       cache: 'no-store',
       credentials: 'same-origin',
       redirect: 'error',
-      signal: AbortSignal.timeout(PATIENCE_MS),
+      signal: endOf(cut),
     })
-    return { response, body: await response.json() }
+    return { response, body: response.status === 304 ? null : await response.json() }
   } catch {
     // No signal, too slow, cut short, or not our server's words: all the same to the outbox, it tries again.
     return null
   }
+}
+
+/** The end of our patience, or of the asker's. Written out: older phones cannot join two signals. */
+function endOf(cut: AbortSignal | undefined): AbortSignal {
+  const patience = AbortSignal.timeout(PATIENCE_MS)
+  if (!cut) return patience
+  const either = new AbortController()
+  for (const signal of [patience, cut]) signal.addEventListener('abort', () => either.abort(), { once: true })
+  if (cut.aborted) either.abort()
+  return either.signal
 }
 
 const asked = (response: Response) => {
@@ -39,24 +54,30 @@ function ended(response: Response, body: unknown): Extract<Posted, { kind: 'ende
   return no ? { kind: 'ended', code: no.code, sentence: no.sentence } : null
 }
 
-export const postDelivery: Post = async (link, delivery) => {
-  const got = await ask(`${address(link)}/facts`, {
+export const postDelivery: Post = async (link, delivery, cut) => {
+  const init = {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
     body: JSON.stringify(APP ? { ...delivery, app: APP } : delivery),
-  })
+  }
+  const got = await ask(`${address(link)}/facts`, init, cut)
   if (!got) return { kind: 'unknown' }
   const { response, body } = got
   if (response.ok && isDeliveryAnswer(body)) return { kind: 'answered', answer: body }
   const no = saidNo(body)
   if (no?.code === 'gap' && no.expected) return { kind: 'gap', expected: no.expected }
-  return ended(response, body) ?? { kind: 'unknown', waitSeconds: asked(response), sentence: no?.sentence }
+  const waitSeconds = asked(response)
+  const heard = no !== null || waitSeconds !== undefined
+  return ended(response, body) ?? { kind: 'unknown', heard, waitSeconds, sentence: no?.sentence }
 }
 
 export type Fetched =
-  | { readonly kind: 'pack'; readonly pack: CardPack }
+  | { readonly kind: 'pack'; readonly pack: CardPack; readonly tag?: string | null }
+  /** The cards read as they did; the day's scores are now at this version. */
+  | { readonly kind: 'same'; readonly scoreVersion: number }
   | { readonly kind: 'ended'; readonly code: string; readonly sentence: string }
-  | { readonly kind: 'unknown' }
+  /** No answer, or none that says how the cards stand. `heard`: it was the server itself that answered. */
+  | { readonly kind: 'unknown'; readonly heard?: boolean }
 
 /** What the phone says of itself while it looks, for the desk's view of the course. */
 export interface Looking {
@@ -64,16 +85,25 @@ export interface Looking {
   readonly unsent: number
 }
 
-export async function fetchPack(link: string, looking?: Looking): Promise<Fetched> {
-  const headers: Record<string, string> = looking
-    ? {
-        'x-daybook-device': looking.deviceId,
-        'x-daybook-unsent': String(looking.unsent),
-        ...(APP ? { 'x-daybook-app': APP } : {}),
-      }
-    : {}
-  const got = await ask(address(link), { method: 'GET', headers })
+/** `tag`: of the cards this phone has. */
+export async function fetchPack(
+  link: string,
+  looking?: Looking,
+  tag?: string | null,
+  cut?: AbortSignal,
+): Promise<Fetched> {
+  const headers: Record<string, string> = {
+    ...(looking ? { 'x-daybook-device': looking.deviceId, 'x-daybook-unsent': String(looking.unsent) } : {}),
+    ...(looking && APP ? { 'x-daybook-app': APP } : {}),
+    ...(tag ? { 'if-none-match': tag } : {}),
+  }
+  const got = await ask(address(link), { method: 'GET', headers }, cut)
   if (!got) return { kind: 'unknown' }
-  if (got.response.ok && isCardPack(got.body)) return { kind: 'pack', pack: got.body }
-  return ended(got.response, got.body) ?? { kind: 'unknown' }
+  const { response, body } = got
+  // Without a version of ours it may be anybody's 304.
+  if (tag && response.status === 304 && response.headers.has(SCORE_VERSION))
+    return { kind: 'same', scoreVersion: Number(response.headers.get(SCORE_VERSION)) }
+  if (response.ok && isCardPack(body))
+    return { kind: 'pack', pack: body, tag: response.headers.get('etag')?.replace(/^W\//, '') ?? null }
+  return ended(response, body) ?? { kind: 'unknown', heard: saidNo(body) !== null }
 }

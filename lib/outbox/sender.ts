@@ -15,15 +15,16 @@ export type Posted =
   | { readonly kind: 'ended'; readonly code: string; readonly sentence: string }
   /** The server expects an earlier number: it has less of this phone than it once had. */
   | { readonly kind: 'gap'; readonly expected: number }
-  /** With the server's own sentence when it gave one that settles nothing. */
-  | { readonly kind: 'unknown'; readonly waitSeconds?: number; readonly sentence?: string }
+  /** No answer, or one that settles nothing. `heard`: it was the server itself, with its own sentence if it gave one. */
+  | { readonly kind: 'unknown'; readonly heard?: boolean; readonly waitSeconds?: number; readonly sentence?: string }
 
-export type Post = (link: string, delivery: Delivery) => Promise<Posted>
+/** `cut` breaks it off: whoever waits for the answer knows better than its connection. */
+export type Post = (link: string, delivery: Delivery, cut?: AbortSignal) => Promise<Posted>
 
 export type Sent =
   | { readonly kind: 'empty' }
   | { readonly kind: 'ended' }
-  | { readonly kind: 'try-later'; readonly waitSeconds?: number; readonly sentence?: string }
+  | { readonly kind: 'try-later'; readonly heard?: boolean; readonly waitSeconds?: number; readonly sentence?: string }
 
 const AT_ONCE = 50
 const AT_THE_DOOR = 200
@@ -67,6 +68,6 @@ export async function sendWaiting(
 
     const next = (await store.waiting(link, 1))[0]
     // An answer that moves nothing would be asked for ever: step back and try later.
-    if (next && next.seq === oldest.seq) return { kind: 'try-later' }
+    if (next && next.seq === oldest.seq) return { kind: 'try-later', heard: true }
   }
 }

@@ -9,6 +9,8 @@ import type { KeptFact, QueueRecord, ToKeep } from './kept-fact'
 export interface KeptPack {
   readonly pack: CardPack
   readonly at: string
+  /** The server's name for what is in it: asked with it, the server sends only something newer. */
+  readonly tag?: string | null
 }
 
 export type StorageRefusal = 'phone-full' | 'phone-keeps-nothing'
@@ -36,7 +38,7 @@ export interface OutboxStore {
   markSeen(link: string, seqs: readonly number[]): Promise<void>
 
   pack(link: string): Promise<KeptPack | null>
-  keepPack(link: string, pack: CardPack, at: string): Promise<void>
+  keepPack(link: string, pack: CardPack, at: string, tag?: string | null): Promise<void>
 
   /** Every pack on this phone, newest day first. */
   packs(): Promise<readonly (KeptPack & { readonly link: string })[]>

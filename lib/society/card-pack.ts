@@ -1,21 +1,117 @@
-// Everything a group's phone needs for a day without a signal.
+// Everything a group's phone needs for a day without a signal. A day is read once for each of its versions, and a
+// group's cards are made once, however many phones look however often.
 
 import 'server-only'
-import { groupPack } from '@/lib/boards/group-pack'
+import { createHash } from 'node:crypto'
+import { packsOf } from '@/lib/boards/group-pack'
+import { publicRecord } from '@/lib/boards/shown-names'
 import type { Actor } from '@/lib/facts/actor'
 import type { CardPack } from '@/lib/facts/card-pack'
 import { ok, type Result, refused } from '@/lib/result'
 import { readDayRecord } from '@/lib/store/day-record'
+import { packSources } from '@/lib/store/pack-sources'
 import { mayNot } from './acts'
 
-export async function cardPack(actor: Actor): Promise<Result<CardPack, 'not-allowed' | 'no-such-group'>> {
+type Scorer = Extract<Actor, { kind: 'scorer' }>
+type Refusals = 'not-allowed' | 'no-such-group'
+
+export interface ServedPack {
+  readonly pack: CardPack
+  readonly text: string
+  /** Names what a phone that has this pack knows: the versions apart, it is the same as long as the cards read the same. */
+  readonly tag: string
+  /** The same without the places, which move with everybody's scores. */
+  readonly cardsTag: string
+}
+
+interface DayMade {
+  readonly key: string
+  readonly packOf: Promise<((groupId: string) => CardPack | null) | null>
+  readonly served: Map<string, ServedPack>
+}
+
+interface Watched {
+  readonly version: string
+  readonly day: Promise<DayMade | null>
+}
+
+const kept = globalThis as { daybookPacks?: Map<string, DayMade>; daybookPacksWatched?: Map<string, Watched> }
+const DAYS_KEPT = 8
+
+/** The newest stays; of the days, the one that was made longest ago goes first. */
+function keep<T>(map: Map<string, T>, dayId: string, made: T): T {
+  map.delete(dayId)
+  const oldest = map.keys().next()
+  if (map.size >= DAYS_KEPT && !oldest.done) map.delete(oldest.value)
+  map.set(dayId, made)
+  return made
+}
+
+async function dayNow({ societyId, dayId }: Scorer): Promise<DayMade | null> {
+  const sources = await packSources(dayId)
+  if (!sources) return null
+  kept.daybookPacks ??= new Map()
+  const days = kept.daybookPacks
+  const known = days.get(dayId)
+  if (known?.key === sources.key) return known
+  // Read after its key: what comes between is in the record already, and the next key has it made again.
+  const packOf = readDayRecord({ societyId, dayId }).then((record) => {
+    if (!record) return null
+    const packs = packsOf(publicRecord(record, sources.erased))
+    return (groupId: string) => {
+      const group = record.groups.find((one) => one.id === groupId)
+      return group ? packs(group) : null
+    }
+  })
+  const made = keep(days, dayId, { key: sources.key, packOf, served: new Map() })
+  // A book that could not answer is asked again by the next phone.
+  packOf.catch(() => days.get(dayId) === made && days.delete(dayId))
+  return made
+}
+
+/** One question to the book for each version of the day, whoever is watching. */
+function dayAt(actor: Scorer, version: string): Promise<DayMade | null> {
+  kept.daybookPacksWatched ??= new Map()
+  const days = kept.daybookPacksWatched
+  const known = days.get(actor.dayId)
+  if (known?.version === version) return known.day
+  const watched = keep(days, actor.dayId, { version, day: dayNow(actor) })
+  watched.day.catch(() => days.get(actor.dayId) === watched && days.delete(actor.dayId))
+  return watched.day
+}
+
+const digest = (value: unknown) => createHash('sha256').update(JSON.stringify(value)).digest('base64url').slice(0, 22)
+
+function served(pack: CardPack): ServedPack {
+  const { scoreVersion, dayVersion, ...cards } = pack
+  const { position, ...withoutPlaces } = cards
+  return { pack, text: JSON.stringify(pack), tag: `"${digest(cards)}"`, cardsTag: digest(withoutPlaces) }
+}
+
+async function groupIn(day: DayMade | null, groupId: string): Promise<ServedPack | null> {
+  const known = day?.served.get(groupId)
+  if (known || !day) return known ?? null
+  const pack = (await day.packOf)?.(groupId)
+  if (!pack) return null
+  const app = process.env.DAYBOOK_APP_BUILD
+  const made = served({ ...pack, ...(app ? { app } : {}) })
+  day.served.set(groupId, made)
+  return made
+}
+
+/** `version`: of the day, where it was just told; it saves asking for it. */
+export async function servedPack(actor: Actor, version?: string): Promise<Result<ServedPack, Refusals>> {
   const no = mayNot(actor, 'read-group')
   if (no) return no
   if (actor.kind !== 'scorer') return refused('not-allowed', 'The card is opened with the link of a group.')
-  const record = await readDayRecord({ societyId: actor.societyId, dayId: actor.dayId })
-  const group = record?.groups.find((one) => one.id === actor.groupId)
-  if (!record || !group)
-    return refused('no-such-group', 'That group is not in this day any more. Ask the desk for the new start sheet.')
-  const app = process.env.DAYBOOK_APP_BUILD
-  return ok({ ...groupPack(record, group), ...(app ? { app } : {}) })
+  const day = await (version === undefined ? dayNow(actor) : dayAt(actor, version))
+  const made = await groupIn(day, actor.groupId)
+  return made
+    ? ok(made)
+    : refused('no-such-group', 'That group is not in this day any more. Ask the desk for the new start sheet.')
+}
+
+export async function cardPack(actor: Actor): Promise<Result<CardPack, Refusals>> {
+  const made = await servedPack(actor)
+  return made.ok ? ok(made.value.pack) : made
 }

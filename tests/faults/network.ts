@@ -100,7 +100,8 @@ export class Network {
     })
     const text = await response.text()
     this.#listen(init, response.status, text)
-    return new Response(text, { status: response.status, headers: response.headers })
+    // The answer "as you have it" has no body, not even an empty one.
+    return new Response(response.status === 304 ? null : text, { status: response.status, headers: response.headers })
   }
 
   /** Somewhere between two writes of this delivery; sometimes with a second copy of it in hand. */

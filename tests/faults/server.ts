@@ -22,7 +22,12 @@ export interface Said {
   readonly file?: string
 }
 
-const kept = globalThis as { daybookBook?: Book; daybookReader?: { book: Book }; daybookLive?: unknown }
+const kept = globalThis as {
+  daybookBook?: Book
+  daybookReader?: { book: Book }
+  daybookLive?: unknown
+  daybookPacks?: unknown
+}
 
 // Every life opens new database clients, and each would compile the same engine again.
 let engine: WebAssembly.Module | null = null
@@ -66,6 +71,7 @@ function openOn(file: string): void {
   for (const old of [kept.daybookBook, kept.daybookReader?.book]) void old?.$disconnect()
   kept.daybookReader = undefined
   kept.daybookLive = undefined
+  kept.daybookPacks = undefined
   kept.daybookBook = openBook(file)
 }
 
@@ -90,7 +96,10 @@ async function answerTo(request: IncomingMessage): Promise<Response> {
   const path = (request.url ?? '').split('/').map(decodeURIComponent)
   const asked = new Request(`http://book${request.url}`, {
     method: request.method,
-    headers: { 'content-type': request.headers['content-type'] ?? 'text/plain' },
+    headers: {
+      'content-type': request.headers['content-type'] ?? 'text/plain',
+      'if-none-match': request.headers['if-none-match'] ?? '',
+    },
     body: request.method === 'POST' ? Buffer.concat(body) : undefined,
   })
   const [, , what, a = '', b = ''] = path

@@ -4,6 +4,7 @@ import { randomUUID } from 'node:crypto'
 import type { PlayNow } from '@/lib/facts/play-stop'
 import type { CardNow } from '@/lib/outbox/card-now'
 import { type GroupSnapshot, openGroupBook } from '@/lib/outbox/group-book'
+import type { LineEars } from '@/lib/outbox/live-line'
 import { memoryStore } from '@/lib/outbox/memory-store'
 import type { Phone } from '@/lib/outbox/phone'
 import { aldermossPack } from './aldermoss-four'
@@ -15,7 +16,7 @@ export function phoneFor(server: FakeServer) {
   const timers: { run: () => void; ms: number }[] = []
   const signal = { on: true }
   let clock = Date.parse('2026-04-25T12:53:00.000Z')
-  const ears: ((play: PlayNow) => void)[] = []
+  const ears: LineEars[] = []
   const phone: Phone = {
     store: memoryStore(randomUUID),
     post: async (_link, delivery) => (signal.on ? server.deliver(delivery) : { kind: 'unknown' }),
@@ -37,10 +38,12 @@ export function phoneFor(server: FakeServer) {
     },
     tell: () => {},
     hear: () => () => {},
-    hearPlay: (_link, run) => {
-      ears.push(run)
+    liveLine: (_link, own) => {
+      ears.push(own)
       return () => {}
     },
+    tellReached: () => {},
+    whenReached: () => () => {},
     whenReachable: () => () => {},
     looking: () => true,
     askBackground: () => {},
@@ -49,7 +52,7 @@ export function phoneFor(server: FakeServer) {
     for (const each of timers.splice(0)) each.run()
   }
   const hear = (play: PlayNow) => {
-    for (const run of ears) run(play)
+    for (const own of ears) own.play(play)
   }
   const advance = (ms: number) => {
     clock += ms

@@ -1,6 +1,7 @@
-// Suspension of play, told to the group's phone while its card is open. Scores do not come this way: each of them would
-// wake every phone of the day.
+// What a group's phone is told while its card is open: suspension of play, and that the group's cards read otherwise. The
+// cards themselves are fetched: one line says it to phones that have them and to phones that do not.
 
+import { watchCards } from '@/lib/society/watch-cards'
 import { watchPlay } from '@/lib/society/watch-play'
 import { scorerOf } from '@/lib/society/who-is-asking'
 import { openStreams } from '../../../live/open-streams'
@@ -28,22 +29,23 @@ export async function GET(request: Request, { params }: { params: Promise<{ link
         controller.close()
       }
       const heart = setInterval(() => say(': still here\n\n'), HEARTBEAT)
-      let unwatch = () => {}
+      const unwatch: (() => void)[] = []
       end = () => {
         over = true
         clearInterval(heart)
-        unwatch()
+        for (const stop of unwatch.splice(0)) stop()
         openStreams().delete(close)
       }
       openStreams().add(close)
       request.signal.addEventListener('abort', () => end(), { once: true })
-      say('retry: 5000\n\n')
-      const watching = await watchPlay(actor.value, (play) =>
-        say(`id: ${play.number}\nevent: play\ndata: ${JSON.stringify(play)}\n\n`),
+      say('retry: 2000\n\n')
+      const play = await watchPlay(actor.value, (now) =>
+        say(`id: ${now.number}\nevent: play\ndata: ${JSON.stringify(now)}\n\n`),
       )
-      if (!watching.ok) return close()
-      if (over) watching.value()
-      else unwatch = watching.value
+      const cards = await watchCards(actor.value, (tag) => say(`event: cards\ndata: ${tag}\n\n`))
+      for (const watching of [play, cards]) if (watching.ok) unwatch.push(watching.value)
+      if (over) end()
+      else if (!play.ok || !cards.ok) close()
     },
     cancel() {
       end()
