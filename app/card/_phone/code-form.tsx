@@ -1,32 +1,57 @@
 'use client'
 
-import { useActionState } from 'react'
+import { unstable_rethrow } from 'next/navigation'
+import { useActionState, useEffect, useRef, useState } from 'react'
 import type { CodeState } from '../open-by-code'
 
 interface Props {
   readonly open: (before: CodeState, form: FormData) => Promise<CodeState>
 }
 
+const NO_SIGNAL = 'This phone has no signal just now, and a code can only be looked up with one. Try again in a moment.'
+
 export function CodeForm({ open }: Props) {
-  const [state, act, busy] = useActionState(open, { code: '', sentence: null })
+  const [state, act, busy] = useActionState(
+    async (before: CodeState, form: FormData): Promise<CodeState> => {
+      try {
+        return await open(before, form)
+      } catch (fault) {
+        // The way to the card itself comes as a fault too, and is not one.
+        unstable_rethrow(fault)
+        return { code: String(form.get('code') ?? ''), sentence: NO_SIGNAL }
+      }
+    },
+    { code: '', sentence: null },
+  )
+  const [letters, setLetters] = useState(false)
+  const field = useRef<HTMLInputElement>(null)
+  const refused = state.sentence !== null
+  // The figures were not enough: the word is typed with letters.
+  useEffect(() => {
+    if (refused) setLetters(true)
+  }, [refused])
+  useEffect(() => field.current?.focus(), [])
   return (
     <form className="c-code" action={act}>
-      <div className={state.sentence ? 'field wrong' : 'field'}>
+      <div className={refused ? 'field wrong' : 'field'}>
         <label htmlFor="code">Code</label>
         <input
+          ref={field}
           id="code"
           name="code"
           defaultValue={state.code}
           key={state.code}
           maxLength={60}
+          inputMode={letters ? 'text' : 'numeric'}
+          enterKeyHint="go"
           autoComplete="off"
           autoCapitalize="none"
           spellCheck={false}
           required
-          aria-invalid={state.sentence ? true : undefined}
-          aria-describedby={state.sentence ? 'code-why' : undefined}
+          aria-invalid={refused || undefined}
+          aria-describedby={refused ? 'code-why' : undefined}
         />
-        {state.sentence && (
+        {refused && (
           <p className="why" id="code-why" role="alert">
             {state.sentence}
           </p>
@@ -35,6 +60,20 @@ export function CodeForm({ open }: Props) {
       <button type="submit" className="btn first wide" aria-disabled={busy}>
         {busy ? 'Opening' : 'Open the card'}
       </button>
+      {!letters && (
+        <button
+          type="button"
+          className="btn wide c-letters"
+          onClick={() => {
+            setLetters(true)
+            field.current?.blur()
+            // The keyboard changes when the field is entered anew.
+            setTimeout(() => field.current?.focus(), 50)
+          }}
+        >
+          Type letters as well
+        </button>
+      )}
     </form>
   )
 }

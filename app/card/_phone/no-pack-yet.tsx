@@ -12,7 +12,7 @@ export function NoPackYet({ now, retry }: { now: GroupSnapshot | null; retry: ()
         <h1>This link opens no card</h1>
         <p>{now.ended.sentence}</p>
         <p>
-          <a className="btn first" href="/card">
+          <a className="btn first" href="/card#code">
             Type the group’s code
           </a>
         </p>

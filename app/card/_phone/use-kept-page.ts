@@ -1,18 +1,26 @@
 'use client'
 
 import { createContext, useEffect, useState } from 'react'
-import { type KeepPage, PAGES } from '@/lib/outbox/signals'
+import { HOME_PAGE, type KeepPage, PAGES } from '@/lib/outbox/signals'
 
-const thisPage = () => `${window.location.origin}${window.location.pathname}`
+/** This page, and the one that the home screen opens: it leads here. */
+const pagesToKeep = () => {
+  const { origin, pathname } = window.location
+  return [...new Set([`${origin}${pathname}`, `${origin}${HOME_PAGE}`])]
+}
 
 export async function keepThisPage(): Promise<void> {
   await navigator.serviceWorker.register('/card-worker.js', { scope: '/card', updateViaCache: 'none' })
   const { active } = await navigator.serviceWorker.ready
   const files = performance.getEntriesByType('resource').map((entry) => entry.name)
-  active?.postMessage({ kind: 'keep-page', page: thisPage(), files } satisfies KeepPage)
+  for (const page of pagesToKeep()) active?.postMessage({ kind: 'keep-page', page, files } satisfies KeepPage)
 }
 
-const isKept = async () => (await (await caches.open(PAGES)).match(thisPage())) !== undefined
+async function isKept(): Promise<boolean> {
+  const pages = await caches.open(PAGES)
+  const found = await Promise.all(pagesToKeep().map((page) => pages.match(page)))
+  return found.every((page) => page !== undefined)
+}
 
 /** Can this page be opened again without a signal? Not yet while it is being put on the phone. */
 export type Kept = 'keeping' | 'kept' | 'cannot'

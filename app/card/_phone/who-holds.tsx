@@ -3,6 +3,7 @@
 import { use } from 'react'
 import { DemoMark } from '@/app/_parts/demo-mark'
 import type { CardPack } from '@/lib/facts/card-pack'
+import { HomeScreenAdvice } from './home-screen'
 import { KeptPage } from './use-kept-page'
 import { fullName, HOW_SCORES_GO } from './words'
 
@@ -38,6 +39,7 @@ export function WhoHolds({ pack, holder, onHold }: Props) {
         {kept === 'keeping' ? 'The card is being put on this phone: keep the signal a moment.' : null}
       </p>
       <p className="small">{HOW_SCORES_GO}</p>
+      <HomeScreenAdvice />
       {pack.isDemo ? <DemoMark /> : null}
     </section>
   )

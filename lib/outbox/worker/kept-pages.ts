@@ -38,8 +38,17 @@ async function keepFile(files: Cache, url: string): Promise<readonly string[]> {
   return /\.css(?:\?|$)/.test(url) ? filesOfSheet(await response.text(), url) : []
 }
 
+let oneByOne: Promise<unknown> = Promise.resolve()
+
+/** One at a time: what is tidied after one page are files of another that is not put down yet. */
+export function keepPage(page: string, alsoSeen: readonly string[]): Promise<void> {
+  const turn = oneByOne.then(() => fetchAndKeep(page, alsoSeen))
+  oneByOne = turn.catch(() => undefined)
+  return turn
+}
+
 /** Fetches a page and what it is made of; the page itself is put down last. */
-export async function keepPage(page: string, alsoSeen: readonly string[]): Promise<void> {
+async function fetchAndKeep(page: string, alsoSeen: readonly string[]): Promise<void> {
   const response = await fetch(page, { credentials: 'same-origin' })
   if (!isOurs(response)) return
   const copy = response.clone()
