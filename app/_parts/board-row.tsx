@@ -50,7 +50,7 @@ export function BoardHead({ unit }: { unit: string }) {
           Holes played
         </th>
         <th role="columnheader" scope="col" className="c-last">
-          Last hole
+          Now
         </th>
       </tr>
     </thead>

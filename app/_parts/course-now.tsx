@@ -12,7 +12,7 @@ const MARK = 26
 const x = (at: number) => LEFT + at * COLUMN + COLUMN / 2
 
 function says(group: GroupWhere): string {
-  if (group.state === 'round') return `group ${group.number} round`
+  if (group.state === 'round') return `group ${group.number} finished`
   if (group.state === 'not-started') return `group ${group.number} not started`
   const should =
     group.expectedHole === null || group.expectedHole === group.onHole ? '' : `, expected on ${group.expectedHole}`
@@ -53,7 +53,7 @@ export function CourseNow({ holes, groups }: Pick<CourseView, 'holes' | 'groups'
           hole
         </text>
         <text className="hole" x={x(holes.length)} y="18" textAnchor="middle">
-          in
+          end
         </text>
         {groups.map((group, row) => {
           const y = TOP + row * ROW + ROW / 2 + 2

@@ -6,13 +6,14 @@ import { inWords as allowanceInWords, formatOf } from '@/lib/rules/formats/catal
 import { teamTotal } from '@/lib/rules/matches/team-match'
 import { scoreDay } from '@/lib/rules/score-day'
 import type { CompetitionResult, HoleLine, MatchResult, Standing } from '@/lib/rules/standings'
-import { sharedCard } from './card-holders'
+import { cardsOnTheirWay, progressOfRow } from './cards-on-their-way'
 import { boardChances } from './chances'
 import type { CurrentCard } from './current-card'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { dayRulingsSaid } from './day-rulings'
 import { divisionBoards } from './divisions'
 import { type Names, namesOf } from './entrant-names'
+import { formatIn } from './format-of-competition'
 import { groupsOnCourse } from './groups-on-course'
 import { leadSentence, teamSentence } from './lead-sentence'
 import { resultNamed } from './match-sentences'
@@ -42,25 +43,22 @@ export function boardOf(record: DayRecord, countedAt: Date): DayBoard {
   const day = dayOfRecord(record)
   const results = scoreDay(day)
   const names = namesOf(record)
+  const way = cardsOnTheirWay(record, cards)
   const competitions = record.competitions.flatMap((one) => {
     const result = results.find(({ competition }) => competition === one.id)
-    return result ? [competitionBoard(record, one, result, cards, names)] : []
+    if (!result) return []
+    const board = competitionBoard(record, one, result, cards, names)
+    const ofTeams = board.teams ? teamSentence(record, [board], board.teams) : null
+    return [{ ...board, sentence: ofTeams ?? leadSentence(record, board, way, names) }]
   })
   const teams = teamTotal(results, day)
-  const entered = record.entries.filter((entry) => entry.status === 'entered')
-  // Where a side has one card, it is everybody's of the side.
-  const holdersOf = (entryId: string) => sharedCard(record, entryId)?.entryIds ?? [entryId]
-  const isIn = (entryId: string) => {
-    const card = record.cards.find((one) => one.entryId === entryId)
-    return (card !== undefined && card.state !== 'out') || (cards.get(entryId)?.outcome ?? null) !== null
-  }
-  const cardsIn = entered.filter((entry) => holdersOf(entry.id).some(isIn)).length
-  const playing = entered.filter((entry) => holdersOf(entry.id).some((id) => cards.has(id))).length
   const course = record.tees.find((tee) => tee.isDefault && tee.gender === 'men') ?? record.tees[0]
   return {
     ...dayHead(record),
-    players: entered.length,
-    cardsIn,
+    players: record.entries.filter((entry) => entry.status === 'entered').length,
+    cards: way.cards,
+    cardsIn: way.in,
+    cardsToSign: way.toSign,
     course: (course?.holes ?? []).map(({ hole, par, yards }) => ({ hole, par, yards: yards ?? null })),
     groups: groupsOnCourse(record, cards),
     ...(record.teams.length > 0
@@ -70,7 +68,8 @@ export function boardOf(record: DayRecord, countedAt: Date): DayBoard {
     ...(teams.length > 1 ? { teams: [...teams].sort((a, b) => b.halfPoints - a.halfPoints) } : {}),
     sentence:
       teamSentence(record, competitions, teams) ??
-      leadSentence(record, competitions[0], Math.max(0, playing - cardsIn), names),
+      competitions[0]?.sentence ??
+      leadSentence(record, undefined, way, names),
     version: `${record.version}.${record.boardVersion}`,
     countedAt: countedAt.toISOString(),
     play: playNow(record.playStops),
@@ -137,6 +136,7 @@ function boardRow(
   const notAgreed = new Set(players.flatMap((id) => cards.get(id)?.notAgreed ?? []))
   const states = players.flatMap((id) => record.cards.find((card) => card.entryId === id)?.state ?? [])
   const holes = holesOfDay(record, standing)
+  const progress = progressOfRow(record, cards, players, formatIn(competition)?.ball === 'one')
   return {
     place: standing.place,
     tied: standing.tied,
@@ -158,6 +158,7 @@ function boardRow(
     tieSentence: tieBroken ? tieSentence(tieBroken, entrant, score ?? 0, unit, names) : null,
     notAgreed: [...notAgreed].sort((a, b) => a - b),
     handedIn: states.length > 0 && states.every((state) => state !== 'out'),
+    ...(progress ? { progress } : {}),
     groupNumber: group?.number ?? null,
     ...roundsOfRow(record, standing),
     ...drivesOfRow(record, competition, standing, names),

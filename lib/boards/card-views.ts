@@ -2,6 +2,7 @@
 
 import type { RoundHoles } from '@/lib/rules/hole-numbers'
 import type { HoleLine, WorkingStep } from '@/lib/rules/standings'
+import type { CardProgress } from './card-progress'
 import type { BoardRow, CompetitionBoard, DayHead, ResultSheet } from './views'
 
 /** One player's card, read in every competition it counts in. */
@@ -14,7 +15,8 @@ export interface PlayerCard extends DayHead {
   readonly startTime: string | null
   readonly startHole: number | null
   readonly marker: string | null
-  readonly state: 'out' | 'handed-in' | 'taken-in'
+  /** Null before the player has a card. */
+  readonly progress: CardProgress | null
   readonly notAgreed: readonly number[]
   readonly readings: readonly {
     readonly competitionId: string

@@ -117,7 +117,9 @@ export interface DeskCounts {
   readonly places: number | null
   readonly groups: number
   readonly cards: number
+  /** Handed in, accepted or ruled out, as the board counts them. */
   readonly cardsIn: number
+  readonly cardsAccepted: number
   /** Entered without a figure. */
   readonly noFigure: number
   /** Entered, but in no group. */

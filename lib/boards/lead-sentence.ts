@@ -1,6 +1,8 @@
 // The one sentence over the board: how it stands, and how much is still to come.
 
 import type { DayRecord } from '@/lib/facts/day-record'
+import { isRound } from './card-progress'
+import type { CardsOnTheirWay } from './cards-on-their-way'
 import { clockInWords } from './dates-in-words'
 import type { Names } from './entrant-names'
 import type { TeamLine } from './extra-views'
@@ -11,7 +13,7 @@ import type { BoardRow, CompetitionBoard } from './views'
 export function leadSentence(
   record: Pick<DayRecord, 'status' | 'round' | 'entries'>,
   main: CompetitionBoard | undefined,
-  toCome: number,
+  way: CardsOnTheirWay,
   names: Names,
 ): string {
   const { status, round, entries } = record
@@ -25,18 +27,43 @@ export function leadSentence(
     const start = round.startKind === 'shotgun' ? 'Everybody starts' : 'The first group starts'
     return status === 'closed' ? 'No card was returned.' : `${start} at ${clockInWords(round.firstTee)}.`
   }
-  return status === 'closed' ? wonSentence(main, placed, names) : leadingSentence(main, placed, toCome, names)
+  return status === 'closed' ? wonSentence(main, placed, names) : leadingSentence(main, placed, way, names)
 }
 
-function leadingSentence(main: CompetitionBoard, placed: readonly BoardRow[], toCome: number, names: Names): string {
+function leadingSentence(
+  main: CompetitionBoard,
+  placed: readonly BoardRow[],
+  way: CardsOnTheirWay,
+  names: Names,
+): string {
   const first = placed.filter((row) => row.place === 1)
   const at = standingOf(main, first[0]!)
-  const rest =
-    toCome === 0 ? 'with every card in' : `with ${toCome === 1 ? 'one card' : `${inWords(toCome)} cards`} to come`
+  const rest = toComeInWords(main, way)
   if (first.length > 4) return `${capital(inWords(first.length))} are level ${at}, ${rest}.`
   if (first.length > 1) return `${listed(first.map((row) => names.entrantShort(row.entrant)))} are level ${at} ${rest}.`
-  return `${names.entrantShort(first[0]!.entrant)} leads ${at} ${rest}.`
+  const name = names.entrantShort(first[0]!.entrant)
+  return `${name} ${name.includes(' and ') ? 'lead' : 'leads'} ${at}${afterInWords(first[0]!)} ${rest}.`
 }
+
+/** A leader who is still on the course leads after so many holes. */
+function afterInWords({ progress, holesPlayed, rounds }: BoardRow): string {
+  return progress?.state !== 'on-hole' || rounds ? '' : ` after ${counted(holesPlayed, 'hole')}`
+}
+
+/** Who has not played the last hole yet, and the cards that only want a signature: nobody is counted twice or left out. */
+function toComeInWords(main: CompetitionBoard, way: CardsOnTheirWay): string {
+  const open = main.rows.filter(({ progress }) => progress && !isRound(progress))
+  const [one = 'player', many = 'players'] =
+    WORD_FOR[Math.max(1, ...open.map(({ entryIds }) => entryIds.length))] ?? SIDE
+  const parts = [
+    open.length > 0 ? `${counted(open.length, one, many)} still to finish` : '',
+    way.toSign > 0 ? `${counted(way.toSign, 'card')} to be signed` : '',
+  ].filter((part) => part !== '')
+  return parts.length === 0 ? 'with every card in' : `with ${parts.join(' and ')}`
+}
+
+const SIDE = ['side', 'sides'] as const
+const WORD_FOR: Readonly<Record<number, readonly [string, string]>> = { 1: ['player', 'players'], 2: ['pair', 'pairs'] }
 
 /** "on 38", "at two under"; strokes of unfinished cards are told against level par. */
 function standingOf(main: CompetitionBoard, row: BoardRow): string {
@@ -78,7 +105,7 @@ export function teamSentence(
   if (status === 'called' || !first || !second || matches.length === 0) return null
   const out = matches.filter((match) => !match.finished).length
   const score = `${first.points} to ${listed([second, ...others].map((one) => one.points))}`
-  const still = out === 0 ? '' : ` with ${counted(out, 'match', 'matches')} still out`
+  const still = out === 0 ? '' : ` with ${counted(out, 'match', 'matches')} still to finish`
   if (first.halfPoints === second.halfPoints)
     return out === 0 ? `The teams halve the match, ${score}.` : `The teams are level, ${score}${still}.`
   return out === 0 ? `${first.name} won the match ${score}.` : `${first.name} leads ${score}${still}.`

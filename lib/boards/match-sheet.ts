@@ -2,6 +2,7 @@
 // published ones. Strokes from the lowest, holes won and lost, how it came out.
 
 import type { DayRecord } from '@/lib/facts/day-record'
+import { byName } from '@/lib/facts/person-name'
 import type { Competition, Day } from '@/lib/rules/day'
 import { FORMATS, formatOf, proposedAllowance } from '@/lib/rules/formats/catalogue'
 import { matchBetween } from '@/lib/rules/matches/match'
@@ -15,7 +16,7 @@ import { type Names, namesOf } from './entrant-names'
 import { listed } from './in-words'
 import { matchSentence, resultNamed } from './match-sentences'
 import { matchSides } from './match-sides'
-import type { MatchSheet } from './match-views'
+import type { MatchSheet, MatchSide } from './match-views'
 
 /** Entry ids: one card, or the two of a side. */
 export type CardsOfSide = readonly [string] | readonly [string, string]
@@ -93,18 +94,31 @@ function openedMatch(
   if (hole !== null && !match.holes.some((state) => state.hole === hole)) return null
   const steps = hole === null ? null : workingOfMatch(day, match, hole, competition)
   const cards = cardsAsTheyStand(record)
+  const sides = matchSides(seen, names, (entryId) => cards.has(entryId))
   return {
     ...dayHead(record),
-    ...matchSides(seen, names, (entryId) => cards.has(entryId)),
+    ...sides,
     match: { ...match, result: resultNamed(match, short) },
-    sentence: matchSentence(match, short),
+    sentence: matchSentence(match, short, {
+      a: holesWritten(sides.a),
+      b: holesWritten(sides.b),
+      of: match.holes.length,
+    }),
     working: whole.strokes,
     handicaps: whole.handicaps,
     outcome: whole.then,
     opened: hole === null || steps === null ? null : { hole, steps: steps.then },
     players: record.entries
       .filter((one) => one.status === 'entered' && cards.has(one.id))
-      .map((one) => ({ entryId: one.id, name: names.full(one.id) }))
-      .sort((one, other) => one.name.localeCompare(other.name, 'en')),
+      .sort(byName)
+      .map((one) => ({ entryId: one.id, name: names.full(one.id) })),
   }
+}
+
+/** Holes with a score on any ball of the side. */
+function holesWritten({ holes, partners }: MatchSide): number {
+  const balls = partners ?? [{ holes }]
+  return holes.filter(({ hole }) =>
+    balls.some((ball) => ball.holes.some((one) => one.hole === hole && one.gross !== null)),
+  ).length
 }

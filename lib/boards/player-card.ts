@@ -1,10 +1,12 @@
 // One player's card, read in every competition it counts in.
 
 import type { DayRecord } from '@/lib/facts/day-record'
+import { byName } from '@/lib/facts/person-name'
 import { scoreDay } from '@/lib/rules/score-day'
 import { competitionBoard, dayHead } from './board'
 import { formatsToReadAs } from './card-read-as'
 import type { PlayerCard } from './card-views'
+import { progressOf } from './cards-on-their-way'
 import { chanceInFull } from './chances'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { namesOf } from './entrant-names'
@@ -33,7 +35,7 @@ export function playerCardOf(record: DayRecord, entryId: string): PlayerCard | n
     startTime: group?.startTime ?? null,
     startHole: group?.startHole ?? null,
     marker: kept?.markerId ? names.full(kept.markerId) : null,
-    state: kept?.state ?? 'out',
+    progress: progressOf(record, cards, entryId),
     notAgreed: cards.get(entryId)?.notAgreed ?? [],
     readings: record.competitions.flatMap((competition) => {
       const result = results.find((one) => one.competition === competition.id)
@@ -60,8 +62,8 @@ export function playerCardOf(record: DayRecord, entryId: string): PlayerCard | n
     rulings: kept ? publicRulings(record, names, kept.id) : [],
     others: record.entries
       .filter((one) => one.status === 'entered' && one.id !== entryId && cards.has(one.id))
-      .map((one) => ({ entryId: one.id, name: names.full(one.id) }))
-      .sort((a, b) => a.name.localeCompare(b.name, 'en')),
+      .sort(byName)
+      .map((one) => ({ entryId: one.id, name: names.full(one.id) })),
   }
 }
 

@@ -2,6 +2,7 @@
 
 import type { PlayNow } from '@/lib/facts/play-stop'
 import type { HoleLine, MatchResult, NoPlace, TieBroken, WorkingStep } from '@/lib/rules/standings'
+import type { CardProgress } from './card-progress'
 import type { DrivesLine, SeveralRounds, SharedGame, TeamLine } from './extra-views'
 
 export interface BoardRow extends SeveralRounds {
@@ -31,6 +32,8 @@ export interface BoardRow extends SeveralRounds {
   /** Holes on which player and marker differ. */
   readonly notAgreed: readonly number[]
   readonly handedIn: boolean
+  /** How far its card, or the least far of its cards, has come. Sheets of before have none. */
+  readonly progress?: CardProgress
   readonly groupNumber: number | null
   /** Whose drives a side of one ball took. */
   readonly drives?: DrivesLine
@@ -87,6 +90,8 @@ export interface CompetitionBoard extends SharedGame {
   readonly names: Readonly<Record<string, string>>
   /** Points of the teams from the matches of this competition. */
   readonly teams?: readonly TeamLine[]
+  /** How it stands in this competition. Sheets of before have none. */
+  readonly sentence?: string
   /** Only while the round is on, and only where the committee allows it. */
   readonly chances?: BoardChances
 }
@@ -116,7 +121,12 @@ export interface DayBoard {
   readonly courseName: string
   readonly status: 'called' | 'frozen' | 'in-play' | 'closed'
   readonly players: number
+  /** Cards there are; as many as players unless a side shares one. Sheets of before have none. */
+  readonly cards?: number
+  /** Handed in, accepted or ruled out: the only meaning of "in". */
   readonly cardsIn: number
+  /** Every hole written, a signature missing. */
+  readonly cardsToSign?: number
   readonly course: readonly { readonly hole: number; readonly par: number; readonly yards: number | null }[]
   readonly groups: readonly GroupOnCourse[]
   /** Who plays for which team, where the day has teams. */

@@ -2,7 +2,9 @@
 
 import { addDays } from '@/lib/facts/calendar'
 import type { DayRecord } from '@/lib/facts/day-record'
+import { cardsOnTheirWay } from './cards-on-their-way'
 import { clockInWords } from './dates-in-words'
+import { cardsAsTheyStand } from './day-of-record'
 import type { DeskCounts, Due, DutyOfDay } from './desk-views'
 import { counted } from './in-words'
 
@@ -16,6 +18,7 @@ const ROUND_MINUTES = 260
 
 export function countsOf(record: DayRecord, places: number | null): DeskCounts {
   const entered = record.entries.filter((entry) => entry.status === 'entered')
+  const way = cardsOnTheirWay(record, cardsAsTheyStand(record))
   const seated = new Set(record.groups.flatMap((group) => group.entryIds))
   return {
     entered: entered.length,
@@ -25,7 +28,8 @@ export function countsOf(record: DayRecord, places: number | null): DeskCounts {
     places,
     groups: record.groups.filter((group) => group.entryIds.length > 0).length,
     cards: record.cards.length,
-    cardsIn: record.cards.filter((card) => card.state === 'taken-in').length,
+    cardsIn: way.in,
+    cardsAccepted: way.accepted,
     noFigure: entered.filter((entry) => entry.indexTenths === null).length,
     ungrouped: entered.filter((entry) => !seated.has(entry.id)).length,
   }
@@ -59,7 +63,7 @@ function linesOf(record: DayRecord, counts: DeskCounts, calledOn: string, today:
   const lastGroup = record.groups.filter((group) => group.entryIds.length > 0).at(-1)
   const lastIn = lastGroup ? minutesLater(lastGroup.startTime, ROUND_MINUTES) : undefined
   const frozen = record.frozenAt !== null
-  const out = counts.cards - counts.cardsIn
+  const out = counts.cards - counts.cardsAccepted
   return [
     { what: 'call', on: calledOn, done: true, title: 'Call the day', note: record.round.courseName },
     {
@@ -117,7 +121,10 @@ function linesOf(record: DayRecord, counts: DeskCounts, calledOn: string, today:
       ...(lastIn ? { at: lastIn } : {}),
       done: record.status === 'closed' || (counts.cards > 0 && out === 0),
       title: counts.cards > 0 ? `Returns, ${counted(counts.cards, 'card')}` : 'Returns',
-      note: counts.cards > 0 ? `${counts.cardsIn} in, ${out} out` : 'when the last group is due in',
+      note:
+        counts.cards > 0
+          ? `${counts.cardsIn} of ${counts.cards} in, ${counts.cardsAccepted} accepted`
+          : 'when the last group is due in',
     },
     {
       what: 'close',

@@ -111,19 +111,19 @@ describe('one player', () => {
 describe('groups on the course', () => {
   it('are named with their holes while they are few', () => {
     const board = shown({ holes: { haldane: 9, coldbrook: 9, trevennor: 9, tarrablane: 9 } })
-    expect(groupsOut(board)).toBe('Group 1 is still out, on the 10th. No card is in yet.')
+    expect(groupsOut(board)).toBe('Group 1 is on the 10th. No card is in yet.')
   })
 
   it('are counted when they are many', () => {
     const board = shown()
     const many = Array.from({ length: 9 }, (_, at) => ({ ...board.groups[0]!, number: at + 1, onHole: at + 1 }))
-    expect(groupsOut({ ...board, groups: many, players: 27, cardsIn: 16 })).toBe(
-      'Nine groups are out. Sixteen of 27 cards are in.',
+    expect(groupsOut({ ...board, groups: many, cards: 27, cardsIn: 16, cardsToSign: 0 })).toBe(
+      'Nine groups are on the course. Sixteen of 27 cards are in.',
     )
   })
 
   it('are gone when every card is in', () => {
-    expect(groupsOut({ ...shown({ status: 'closed' }), players: 4, cardsIn: 4 })).toBe('Every card is in.')
+    expect(groupsOut({ ...shown({ status: 'closed' }), cards: 4, cardsIn: 4 })).toBe('Every card is in.')
   })
 })
 
@@ -154,10 +154,12 @@ describe('the screen in the bar', () => {
     expect(barPages({ ...board, rows })[0]!.rows).toHaveLength(3)
   })
 
-  it('says at the foot how many cards are still out', () => {
-    const board = { ...withRows(20), players: 20, cardsIn: 9 }
-    expect(barPages(board)[1]!.foot).toBe('Eleven cards are still out.')
-    expect(barPages({ ...board, cardsIn: 19 })[1]!.foot).toBe('One card is still out.')
+  it('says at the foot how many cards are in, in the words of the board', () => {
+    const board = { ...withRows(20), cards: 20, cardsIn: 9, cardsToSign: 0 }
+    expect(barPages(board)[1]!.foot).toBe('Nine of 20 cards are in.')
+    expect(barPages({ ...board, cardsIn: 19, cardsToSign: 1 })[1]!.foot).toBe(
+      'Nineteen of 20 cards are in, and one more is finished, not signed.',
+    )
     expect(barPages({ ...board, cardsIn: 20 })[1]!.foot).toBe('Every card is in.')
   })
 
@@ -186,7 +188,7 @@ describe('the screen in the bar', () => {
     const where = barTurns([first]).at(-1)!
     expect(where.shown.kind === 'lines' && where.shown.lines.map(({ figure }) => figure)).toEqual(
       first.groups.map(({ onHole }) =>
-        onHole === null ? expect.stringMatching(/^(in|to start)$/) : `on the ${ordinal(onHole)}`,
+        onHole === null ? expect.stringMatching(/^(finished|not started)$/) : `on the ${ordinal(onHole)}`,
       ),
     )
     const at = '2026-04-25T13:41:00.000Z'

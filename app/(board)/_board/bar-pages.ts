@@ -2,15 +2,16 @@
 // each with its divisions, then where the groups are.
 
 import { clockInWords } from '@/lib/boards/dates-in-words'
-import { inWords, ordinal } from '@/lib/boards/in-words'
+import { ordinal } from '@/lib/boards/in-words'
 import { wonHow } from '@/lib/boards/match-ending-words'
+import { byLastWord } from '@/lib/boards/order-of-names'
+import { cardsInWords } from './groups-out'
+import { isNotStarted } from './not-started'
 import { inDivision, type ScreenBoard, type ScreenRow } from './screen-board'
 
 export const ROWS_A_PAGE = 6
 export const PAGE_SECONDS = 15
-/** A large field turns faster, so that nobody waits five minutes for a name. */
-export const MANY_PAGES = 10
-export const QUICK_PAGE_SECONDS = 10
+const NAMES_A_LINE = 3
 
 export interface BarPage {
   readonly rows: readonly ScreenRow[]
@@ -42,7 +43,7 @@ export interface BarTurn {
       }
 }
 
-/** The tie that touches this page, else the lead sentence on the first, else how many are still out. */
+/** The tie that touches this page, else the lead sentence on the first, else how many cards are in. */
 function footOf(board: ScreenBoard, rows: readonly ScreenRow[], page: number): string {
   const tie = rows.find((row) => row.tieSentence)?.tieSentence
   if (tie && page > 0) return tie
@@ -51,11 +52,8 @@ function footOf(board: ScreenBoard, rows: readonly ScreenRow[], page: number): s
 }
 
 function stillOut(board: ScreenBoard): string {
-  const out = board.players - board.cardsIn
-  if (out === 0) return board.head.published ? `Sheet ${board.head.published} is published.` : 'Every card is in.'
-  return out === 1
-    ? 'One card is still out.'
-    : `${inWords(out).replace(/^./, (c) => c.toUpperCase())} cards are still out.`
+  const { published } = board.head
+  return published && board.cardsIn === board.cards ? `Sheet ${published} is published.` : cardsInWords(board)
 }
 
 function cut<T>(all: readonly T[]): T[][] {
@@ -66,14 +64,26 @@ function cut<T>(all: readonly T[]): T[][] {
 }
 
 export function barPages(board: ScreenBoard): BarPage[] {
-  return cut(board.rows.filter((row) => row.noPlace !== 'withdrawn')).map((rows, page) => ({
+  const shown = board.rows.filter((row) => row.noPlace !== 'withdrawn' && !isLeftToTheGroups(board, row))
+  return cut(shown).map((rows, page) => ({
     rows,
     foot: footOf(board, rows, page),
   }))
 }
 
+/** Who has not started stands with the groups and their times; a page of dashes tells nobody anything. */
+function isLeftToTheGroups({ head, groups }: ScreenBoard, row: ScreenRow): boolean {
+  return (
+    head.status !== 'closed' &&
+    isNotStarted(row) &&
+    groups.some((group) => group.entryIds.includes(row.entryIds[0] ?? ''))
+  )
+}
+
 /** Everything the screen goes through, once round. */
 export function barTurns(screens: readonly ScreenBoard[]): BarTurn[] {
+  const [main] = screens
+  if (main && main.head.status !== 'in-play' && main.head.status !== 'closed') return turnsBefore(main)
   const turns = screens.flatMap((board) => {
     const { name, divisions = [] } = board.competition
     if (board.matches.length > 0) return matchTurns(board)
@@ -84,8 +94,25 @@ export function barTurns(screens: readonly ScreenBoard[]): BarTurn[] {
       ),
     ]
   })
-  const [main] = screens
-  return main?.head.status === 'in-play' ? [...turns, ...groupTurns(main)] : turns
+  if (main?.head.status !== 'in-play') return turns
+  // Before the first score there is nothing to show but who starts when.
+  return [...turns.filter(({ shown }) => shown.kind === 'lines' || shown.rows.length > 0), ...groupTurns(main)]
+}
+
+/** A day that has not begun: the groups and their times, or before the draw everybody's name. */
+function turnsBefore(board: ScreenBoard): BarTurn[] {
+  if (board.groups.length > 0) return groupTurns(board)
+  const names = board.rows.map((row) => row.name).sort(byLastWord)
+  const lines = Array.from({ length: Math.ceil(names.length / NAMES_A_LINE) }, (_, at): BarLine => {
+    const some = names.slice(at * NAMES_A_LINE, (at + 1) * NAMES_A_LINE)
+    return { key: String(at), lead: '', name: some.join(', '), figure: '' }
+  })
+  return cut(lines).map((page) => ({
+    title: 'Who plays',
+    board,
+    foot: board.sentence,
+    shown: { kind: 'lines', headings: ['', 'Entered', ''], lines: page },
+  }))
 }
 
 function rowTurns(board: ScreenBoard, title: string, sentence: string): BarTurn[] {
@@ -124,18 +151,18 @@ function groupTurns(board: ScreenBoard): BarTurn[] {
     return row?.name.split(' ').at(-1) ?? null
   }
   const lines = board.groups.map(
-    ({ number, startTime, onHole, through, entryIds }): BarLine => ({
+    ({ number, startTime, onHole, started, entryIds }): BarLine => ({
       key: String(number),
       lead: clockInWords(startTime),
       name: entryIds.flatMap((id) => family(id) ?? []).join(', ') || `Group ${number}`,
-      figure: onHole !== null ? `on the ${ordinal(onHole)}` : through >= board.course.length ? 'in' : 'to start',
+      figure: onHole !== null ? `on the ${ordinal(onHole)}` : started ? 'finished' : 'not started',
     }),
   )
   if (lines.length === 0) return []
   return cut(lines).map((page) => ({
-    title: 'Where everybody is',
+    title: board.head.status === 'in-play' ? 'Where everybody is' : 'Start sheet',
     board,
-    foot: stillOut(board),
+    foot: board.head.status === 'in-play' ? stillOut(board) : board.sentence,
     shown: { kind: 'lines', headings: ['Start', 'Group', 'Where'], lines: page },
   }))
 }

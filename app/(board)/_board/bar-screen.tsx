@@ -9,10 +9,10 @@ import { timeInWords } from '@/lib/boards/dates-in-words'
 import { playSentence } from '@/lib/boards/play-in-words'
 import { isStopped } from '@/lib/facts/play-stop'
 import { barAge } from './bar-age'
-import { type BarTurn, barTurns, MANY_PAGES, PAGE_SECONDS, QUICK_PAGE_SECONDS } from './bar-pages'
+import { type BarTurn, barTurns, PAGE_SECONDS } from './bar-pages'
 import type { ScreenBoard, ScreenRow } from './screen-board'
 import { useBarScreens } from './use-bar-screens'
-import { placeFigure, scoreFigure, unitHeading } from './words'
+import { placeFigure, scoreFigure, unitHeading, whereInWords } from './words'
 
 interface Props {
   readonly initial: readonly ScreenBoard[]
@@ -20,11 +20,6 @@ interface Props {
   readonly places: readonly number[]
   /** A page to stand still on, from 1; the pages turn when null. */
   readonly still: number | null
-}
-
-function holesOf(row: ScreenRow, holes: number): string {
-  if (row.handedIn || row.holesPlayed === holes) return 'in'
-  return row.holesPlayed === 0 ? '–' : String(row.holesPlayed)
 }
 
 /** The time in the bar. Null until the page runs: the server's minute need not be the screen's. */
@@ -61,7 +56,7 @@ function Rows({
           </th>
           <th scope="col">Name</th>
           <th scope="col" className="num">
-            Holes
+            Now
           </th>
         </tr>
       </thead>
@@ -76,7 +71,7 @@ function Rows({
               {row.holesPlayed === 0 ? '–' : scoreFigure(row.score, board.competition.unit)}
             </td>
             <th scope="row">{row.name}</th>
-            <td className="fig num bar-holes">{holesOf(row, board.course.length)}</td>
+            <td className="num bar-where">{whereInWords(row) || '–'}</td>
           </tr>
         ))}
       </tbody>
@@ -123,16 +118,15 @@ export function BarScreen({ initial, places, still }: Props) {
   const turns = barTurns(screens)
   const at = still !== null && turned === 0 ? Math.min(still, turns.length) - 1 : turned % turns.length
   const turn = turns[at]
-  const seconds = turns.length > MANY_PAGES ? QUICK_PAGE_SECONDS : PAGE_SECONDS
 
   useEffect(() => {
     if (window.matchMedia('(prefers-reduced-motion: reduce)').matches) setStanding(true)
   }, [])
   useEffect(() => {
     if (standing) return
-    const timer = setInterval(() => setTurned((before) => before + 1), seconds * 1_000)
+    const timer = setInterval(() => setTurned((before) => before + 1), PAGE_SECONDS * 1_000)
     return () => clearInterval(timer)
-  }, [standing, seconds])
+  }, [standing])
 
   if (!turn) return null
   const { board } = turn
@@ -148,7 +142,7 @@ export function BarScreen({ initial, places, still }: Props) {
         <p className={down ? 'bar-in bar-down' : 'bar-in'} role="status">
           {down
             ? `No connection: ${barAge(board.countedAt, now ?? new Date(board.countedAt), board.zone)}`
-            : `${board.cardsIn} of ${board.players} cards in`}
+            : `${board.cardsIn} of ${board.cards} cards in`}
         </p>
         <p className="bar-clock fig">
           {timeInWords((now ?? new Date(board.countedAt)).toISOString(), board.zone).replace(/ [ap]m$/, '')}
@@ -174,7 +168,7 @@ export function BarScreen({ initial, places, still }: Props) {
         )}
         <p className="bar-folio no-print">
           <button type="button" onClick={() => setStanding((before) => !before)}>
-            {standing ? 'Turn the pages' : 'Stand still'}
+            {standing ? 'Turn the pages' : 'Pause'}
           </button>
           <button type="button" onClick={() => setTurned((still !== null && turned === 0 ? at : turned) + 1)}>
             Next

@@ -12,7 +12,17 @@ import type { ScreenBoard } from './screen-board'
 
 type TopBoard = Pick<
   ScreenBoard,
-  'head' | 'course' | 'groups' | 'players' | 'cardsIn' | 'sentence' | 'countedAt' | 'zone' | 'play'
+  | 'head'
+  | 'course'
+  | 'groups'
+  | 'players'
+  | 'cards'
+  | 'cardsIn'
+  | 'cardsToSign'
+  | 'sentence'
+  | 'countedAt'
+  | 'zone'
+  | 'play'
 >
 
 function spokenCourse(groups: DayBoard['groups']): string {

@@ -17,9 +17,9 @@ const NAMED_ON_A_PHONE = new Set([1, 3, 6, 9, 12, 15, 18])
 /** The tenth hole of the card begins the second half of the sheet; a day of nine has one half. */
 const figClass = (place: number) => (place === 9 ? 'fig back-nine' : 'fig')
 
-function whereabouts({ onHole, through }: ScreenBoard['groups'][number], holes: number): string {
+function whereabouts({ onHole, started }: ScreenBoard['groups'][number]): string {
   if (onHole !== null) return `on the ${ordinal(onHole)}`
-  return through >= holes ? 'round' : 'not started'
+  return started ? 'finished' : 'not started'
 }
 
 /** Own strokes where a card is one player's; what the side counts where it is not. */
@@ -128,7 +128,7 @@ export function GroupsView({ board, changed }: Props) {
         <Sheet
           key={group.number}
           title={`Group ${group.number}`}
-          where={`${clockInWords(group.startTime)}, ${whereabouts(group, board.course.length)}`}
+          where={`${clockInWords(group.startTime)}, ${whereabouts(group)}`}
           rows={rows}
           {...rest}
         />

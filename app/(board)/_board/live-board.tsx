@@ -100,22 +100,26 @@ export function LiveBoard({ initial, c, view, d: asked, opened, mine }: LiveBoar
           </span>
         )}
         {board.rows.some((row) => row.tied) && <span>= level</span>}
-        <span>
-          <span className="opens">38</span> opens its working
-        </span>
-        <span className="narrow">the figure after a name is the playing handicap</span>
+        {view !== 'needs' && board.rows.some((row) => row.holesPlayed > 0 && !row.away) && (
+          <span>Tap any underlined figure to see how it was worked out</span>
+        )}
+        {board.matches.length === 0 && view !== 'needs' && (
+          <span className={view === 'groups' ? undefined : 'narrow'}>
+            the figure after a name is the playing handicap
+          </span>
+        )}
         <span>
           Allowance {board.competition.allowance}. {board.competition.allowanceFrom}
         </span>
         {board.competition.moreTerms?.map((sentence) => (
           <span key={sentence}>{sentence}</span>
         ))}
-        <span>{board.competition.tieRule}</span>
+        {board.matches.length === 0 && <span>{board.competition.tieRule}</span>}
       </div>
       {watch && (
         <div className="mark-choice no-print">
           <Choice type="checkbox" checked={marking} onChange={(event) => keepMarks(event.target.checked ? null : 'no')}>
-            Mark what has just changed, for five minutes
+            Show changes of the last five minutes
           </Choice>
         </div>
       )}

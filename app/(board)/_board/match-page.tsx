@@ -25,16 +25,20 @@ interface PlayedProps {
 }
 
 function Played({ line, side, sheet, won }: PlayedProps) {
-  if (!line || line.gross === null) return <span className="unseen">not played</span>
+  if (!line) return <span className="unseen">not played</span>
   return (
     <>
-      <a
-        className="match-gross fig"
-        href={cardAt(sheet.societySlug, sheet.daySlug, side.entryId)}
-        aria-label={`${side.name}: ${line.gross === 'x' ? 'no score' : `${line.gross}, net ${line.net}`}`}
-      >
-        {line.gross === 'x' ? '–' : line.gross}
-      </a>{' '}
+      {line.gross === null ? (
+        <span className="unseen">not played, </span>
+      ) : (
+        <a
+          className="match-gross fig"
+          href={cardAt(sheet.societySlug, sheet.daySlug, side.entryId)}
+          aria-label={`${side.name}: ${line.gross === 'x' ? 'no score' : `${line.gross}, net ${line.net}`}`}
+        >
+          {line.gross === 'x' ? '–' : line.gross}
+        </a>
+      )}{' '}
       <Dots strokes={line.strokes} spoken={line.strokes !== 0} />
       {won && <span className="small match-won">won</span>}
       <span className="small second block">

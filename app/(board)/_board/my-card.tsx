@@ -1,5 +1,6 @@
 // One player's own view: how it stands in a sentence, the whole card, and the neighbours on the board.
 
+import { byLastWord } from '@/lib/boards/order-of-names'
 import { boardAt } from './addresses'
 import { HolesOfRow } from './holes-of-row'
 import { mySentence } from './my-words'
@@ -19,7 +20,7 @@ interface Props {
 
 function Choose({ board, c, choose }: Pick<Props, 'board' | 'c' | 'choose'>) {
   const { societySlug, daySlug } = board.head
-  const names = board.rows.filter((row) => !row.away).sort((a, b) => a.name.localeCompare(b.name, 'en-GB'))
+  const names = board.rows.filter((row) => !row.away).sort((a, b) => byLastWord(a.name, b.name))
   return (
     <section className="my-choose" aria-labelledby="choose-h">
       <h2 id="choose-h">Whose card is yours?</h2>
@@ -76,7 +77,7 @@ export function MyCard({ board, c, row, open, changed, toggle, choose }: Props) 
         </div>
         <HolesOfRow board={board} row={row} c={c} />
       </section>
-      <h3 className="near-head">Round about</h3>
+      <h3 className="near-head">Those around you</h3>
       <StandingsTable board={board} c={c} view="mine" open={open} changed={changed} toggle={toggle} only={near} />
       <p className="small">
         <a href={boardAt(societySlug, daySlug, { c, v: 'mine' })} onClick={() => choose(null)}>

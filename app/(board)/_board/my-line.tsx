@@ -2,12 +2,12 @@
 
 import { boardAt } from './addresses'
 import type { ScreenBoard, ScreenRow } from './screen-board'
-import { placeFigure, scoreFigure, scoreWords } from './words'
+import { placeFigure, scoreFigure, scoreWords, whereInWords } from './words'
 
 export function MyLine({ board, row, c }: { board: ScreenBoard; row: ScreenRow; c: number }) {
   const { societySlug, daySlug } = board.head
   const { unit, format } = board.competition
-  const holes = row.holesPlayed === board.course.length ? 'in' : `after ${row.holesPlayed}`
+  const where = whereInWords(row)
   return (
     <aside className="my-line no-print" aria-label="Your line">
       <a href={boardAt(societySlug, daySlug, { c, v: 'mine' })}>
@@ -20,7 +20,7 @@ export function MyLine({ board, row, c }: { board: ScreenBoard; row: ScreenRow; 
           <span className="unseen">{scoreWords(row.score, unit, format !== 'gross')}, </span>
         </span>
         <b>{row.name}</b>
-        <span className="small second">{holes}</span>
+        <span className="small second">{where}</span>
       </a>
     </aside>
   )

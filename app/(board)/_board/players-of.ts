@@ -1,5 +1,6 @@
 // Everybody on the board once, by name: the rows of sides come apart into their players.
 
+import { byLastWord } from '@/lib/boards/order-of-names'
 import type { DayBoard } from '@/lib/boards/views'
 
 export function playersOf(board: Pick<DayBoard, 'competitions'>): { entryId: string; name: string }[] {
@@ -19,12 +20,5 @@ export function playersOf(board: Pick<DayBoard, 'competitions'>): { entryId: str
       })
     }
   }
-  return [...names]
-    .map(([entryId, name]) => ({ entryId, name }))
-    .sort((a, b) => familyFirst(a.name).localeCompare(familyFirst(b.name), 'en-GB'))
-}
-
-function familyFirst(name: string): string {
-  const words = name.split(' ')
-  return `${words.at(-1)} ${words.slice(0, -1).join(' ')}`
+  return [...names].map(([entryId, name]) => ({ entryId, name })).sort((a, b) => byLastWord(a.name, b.name))
 }

@@ -29,6 +29,7 @@ export interface ScreenRow
     | 'tieSentence'
     | 'notAgreed'
     | 'handedIn'
+    | 'progress'
     | 'groupNumber'
     | 'rounds'
     | 'away'
@@ -39,7 +40,7 @@ export interface ScreenRow
 
 export interface ScreenBoard {
   readonly head: DayHead
-  readonly competition: Omit<CompetitionBoard, 'rows' | 'matches'>
+  readonly competition: Omit<CompetitionBoard, 'rows' | 'matches' | 'sentence'>
   readonly competitions: readonly { readonly id: string; readonly name: string }[]
   readonly rows: readonly ScreenRow[]
   readonly matches: CompetitionBoard['matches']
@@ -49,7 +50,10 @@ export interface ScreenBoard {
   readonly teams?: DayBoard['teams']
   readonly teamLists: NonNullable<DayBoard['teamLists']>
   readonly players: number
+  /** Cards there are, and how many of them are handed in or accepted. */
+  readonly cards: number
   readonly cardsIn: number
+  readonly cardsToSign: number
   readonly sentence: string
   readonly version: string
   readonly countedAt: string
@@ -93,7 +97,7 @@ export function headOf(board: DayBoard): DayHead {
 export function screenBoard(board: DayBoard, c: number, zone: string): ScreenBoard | null {
   const competition = board.competitions[c - 1] ?? board.competitions[0]
   if (!competition) return null
-  const { rows, matches, ...terms } = competition
+  const { rows, matches, sentence, ...terms } = competition
   return {
     head: headOf(board),
     competition: terms,
@@ -105,8 +109,10 @@ export function screenBoard(board: DayBoard, c: number, zone: string): ScreenBoa
     ...(board.teams ? { teams: board.teams } : {}),
     teamLists: board.teamLists ?? [],
     players: board.players,
+    cards: board.cards ?? board.players,
     cardsIn: board.cardsIn,
-    sentence: board.sentence,
+    cardsToSign: board.cardsToSign ?? 0,
+    sentence: sentence ?? board.sentence,
     version: board.version,
     countedAt: board.countedAt,
     zone,

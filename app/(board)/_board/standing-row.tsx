@@ -2,11 +2,12 @@
 
 import { BoardLine, BoardOpened, BoardSentence } from '@/app/_parts/board-row'
 import { Opens } from '@/app/_parts/opens'
+import { isRound } from '@/lib/boards/card-progress'
 import { listed } from '@/lib/boards/in-words'
 import { boardAt, cardAt, matchAt } from './addresses'
 import { HolesOfRow } from './holes-of-row'
 import type { ScreenBoard, ScreenRow, View } from './screen-board'
-import { lastHole, NO_PLACE, scoreFigure, scoreWords } from './words'
+import { lastHole, scoreFigure, scoreWords, whereInWords } from './words'
 
 export interface RowProps {
   readonly board: ScreenBoard
@@ -25,17 +26,23 @@ function againstLevel(against: number, unit: 'strokes' | 'holes'): string {
   return `${Math.abs(against)} ${against > 0 ? over : under} so far`
 }
 
-function LastHole({ row, board }: Pick<RowProps, 'row' | 'board'>) {
+/** Where the player is; while on the course with the last hole, which a finished card no longer needs. */
+function Now({ row, board }: Pick<RowProps, 'row' | 'board'>) {
   const { unit } = board.competition
   const last = lastHole(row.last, unit)
-  const round = row.holesPlayed === board.course.length
+  const round = row.progress === undefined ? row.holesPlayed === board.course.length : isRound(row.progress)
+  const where = whereInWords(row)
+  if (round || !row.last) return where
   return (
     <>
+      {where && `${where}. `}
       {row.last && last.gross === null && `${last.hole}: no score`}
       {row.last && last.gross !== null && (
         <>
-          {last.hole}: <span className="fig">{last.gross}</span> {unit === 'strokes' ? 'net' : 'for'}{' '}
+          {last.hole}: <span className="fig">{last.gross}</span>,{' '}
+          {unit === 'points' ? '' : unit === 'strokes' ? 'net ' : 'for '}
           <span className="fig">{last.value}</span>
+          {unit === 'points' && (last.value === '1' ? ' point' : ' points')}
         </>
       )}
       {unit !== 'points' && !round && row.againstLevel !== null && row.holesPlayed > 0 && (
@@ -69,7 +76,6 @@ function Figure({ row, board, c }: Pick<RowProps, 'row' | 'board' | 'c'>) {
 function Words({ row, changed }: Pick<RowProps, 'row' | 'changed'>) {
   return (
     <>
-      {row.noPlace && row.noPlace !== 'not-started' && <span className="small">{NO_PLACE[row.noPlace]}</span>}
       {changed && <span className="small just-moved">{changed}</span>}
       {row.notAgreed.length > 0 && (
         <span className="small not-agreed">
@@ -113,7 +119,7 @@ export function StandingRow({ board, row, c, view, open, changed, toggle }: RowP
         words={<Words row={row} changed={changed} />}
         playingHandicap={row.playingHandicap}
         holesPlayed={row.holesPlayed}
-        last={<LastHole row={row} board={board} />}
+        last={<Now row={row} board={board} />}
         changed={changed !== undefined}
         joined={open || saidBelow}
       />

@@ -1,6 +1,7 @@
 // The board as a table: by place, or under the teams for which they play.
 
 import { BoardHead } from '@/app/_parts/board-row'
+import { isNotStarted, NotStarted } from './not-started'
 import { byTeam, type ScreenBoard, type View } from './screen-board'
 import { StandingRow } from './standing-row'
 import { unitHeading } from './words'
@@ -17,7 +18,12 @@ export interface TableProps {
 }
 
 export function StandingsTable({ board, c, view, open, changed, toggle, only }: TableProps) {
-  const rows = only ? board.rows.filter((row) => only.has(row.entrant)) : board.rows
+  const isFolded = view === 'leaders' && board.head.status === 'in-play'
+  const rows = only
+    ? board.rows.filter((row) => only.has(row.entrant))
+    : isFolded
+      ? board.rows.filter((row) => !isNotStarted(row))
+      : board.rows
   const row = (entrant: (typeof rows)[number]) => (
     <StandingRow
       key={entrant.entrant}
@@ -31,7 +37,7 @@ export function StandingsTable({ board, c, view, open, changed, toggle, only }: 
     />
   )
   const { sheets, loose } = view === 'teams' ? byTeam(board) : { sheets: [], loose: rows }
-  return (
+  const table = (
     <table className="board" role="table">
       <caption className="unseen">
         {board.competition.name}, {board.competition.formatName}
@@ -50,5 +56,12 @@ export function StandingsTable({ board, c, view, open, changed, toggle, only }: 
       ))}
       {loose.length > 0 && <tbody role="rowgroup">{loose.map(row)}</tbody>}
     </table>
+  )
+  if (!isFolded) return table
+  return (
+    <>
+      {rows.length > 0 && table}
+      <NotStarted board={board} />
+    </>
   )
 }

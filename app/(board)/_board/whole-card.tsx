@@ -2,6 +2,7 @@
 
 import { Dots } from '@/app/_parts/dots'
 import { Opens } from '@/app/_parts/opens'
+import { progressInWords } from '@/lib/boards/card-progress'
 import type { PlayerCard } from '@/lib/boards/card-views'
 import { clockInWords } from '@/lib/boards/dates-in-words'
 import { listed, ordinal } from '@/lib/boards/in-words'
@@ -11,8 +12,6 @@ import { ReadThisCardAs } from './read-card-as'
 import { handicapFigure, NO_PLACE, scoreFigure, scoreWords, signed, unitHeading } from './words'
 
 type Reading = PlayerCard['readings'][number]
-
-const STATE_WORDS = { out: 'still out', 'handed-in': 'handed in', 'taken-in': 'taken in' } as const
 
 function value(line: HoleLine | undefined, unit: Reading['unit']): string | null {
   if (!line || line.value === null) return null
@@ -143,7 +142,7 @@ export function WholeCard({ card }: { card: PlayerCard }) {
       ? null
       : `group ${card.groupNumber}${card.startTime ? `, ${clockInWords(card.startTime)}` : ''}`,
     card.marker ? `marked by ${card.marker}` : null,
-    STATE_WORDS[card.state],
+    card.progress ? progressInWords(card.progress) : null,
   ]
   return (
     <>

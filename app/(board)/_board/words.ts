@@ -1,5 +1,6 @@
 // How the board says numbers and places. Pure, so that server and browser write the same letters.
 
+import { progressInWords } from '@/lib/boards/card-progress'
 import { ordinal, scoreLong, type Unit } from '@/lib/boards/in-words'
 import type { BoardRow, CompetitionBoard } from '@/lib/boards/views'
 import type { NoPlace } from '@/lib/rules/standings'
@@ -21,6 +22,12 @@ export const NO_PLACE: Record<NoPlace, string> = {
   disqualified: 'disqualified',
   withdrawn: 'withdrawn',
   'not-started': 'not started',
+}
+
+/** Where a row is, in the words of every screen; what the committee ruled goes before. */
+export function whereInWords({ noPlace, progress }: Pick<BoardRow, 'noPlace' | 'progress'>): string {
+  if (noPlace && noPlace !== 'not-started') return NO_PLACE[noPlace]
+  return progress ? progressInWords(progress) : ''
 }
 
 /** The figure beside the margin: points and strokes plain, holes against par with their sign. */
@@ -64,5 +71,10 @@ export function lastHole(
 /** The family name as a board says it; a side keeps its own. */
 export function shortName(name: string): string {
   if (name.includes(' and ') || name.includes(' & ')) return name
-  return name.split(' ').at(-1) ?? name
+  return (
+    name
+      .replace(/ \(.*\)$/, '')
+      .split(' ')
+      .at(-1) ?? name
+  )
 }

@@ -109,7 +109,7 @@ describe('the board', () => {
 
   it('leads with a sentence and tells where the groups are', async () => {
     const board = got(await dayBoard(day.slug, day.daySlug))
-    expect(board.sentence).toMatch(/^\w+ leads on \d+ with eight cards to come\.$/)
+    expect(board.sentence).toMatch(/^\w+ leads on \d+ with seven players still to finish and one card to be signed\.$/)
     expect(board.groups).toMatchObject([
       { number: 1, started: true, onHole: 18 },
       { number: 2, started: false, onHole: null },

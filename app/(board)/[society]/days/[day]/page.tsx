@@ -63,7 +63,15 @@ export default async function BoardPage({ params, searchParams }: Props) {
           mine={one(asked.e) ?? null}
         />
       ) : (
-        <BoardTop board={{ ...board, head: headOf(board), zone: houseZone() }} />
+        <BoardTop
+          board={{
+            ...board,
+            cards: board.cards ?? board.players,
+            cardsToSign: board.cardsToSign ?? 0,
+            head: headOf(board),
+            zone: houseZone(),
+          }}
+        />
       )}
     </PageFrame>
   )

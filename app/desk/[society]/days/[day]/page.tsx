@@ -195,7 +195,9 @@ function Counts({ day, at }: { readonly day: DeskDay; readonly at: string }) {
         <div>
           <dt>cards in</dt>
           <dd className="fig trim">{counts.cardsIn}</dd>
-          <dd className="of">of {counts.cards}</dd>
+          <dd className="of">
+            of {counts.cards}, {counts.cardsAccepted} accepted
+          </dd>
         </div>
       ) : (
         <div className={counts.noFigure > 0 ? 'owed' : undefined}>

@@ -37,6 +37,7 @@ async function asked(society: string, day: string, query: Query) {
   if (match) return competitionMatch(society, day, { competition: counting(query.c) ?? 1, match, hole })
   const [a, b, a2, b2] = [one(query.a), one(query.b), one(query.a2), one(query.b2)]
   if (!a || !b) return null
+  if (a === b) return refused('card-twice', 'Choose two different players.')
   if (!a2 && !b2) return matchOf(society, day, a, b, undefined, hole)
   if (!a2 || !b2)
     return refused('partner-missing', 'A four-ball has two partners on each side: choose the fourth card.')

@@ -5,7 +5,7 @@ import { clockInWords } from '@/lib/boards/dates-in-words'
 import type { CourseView, GroupWhere } from '@/lib/boards/on-the-course'
 
 function whereOf(group: GroupWhere): string {
-  if (group.state === 'round') return 'round'
+  if (group.state === 'round') return 'finished'
   if (group.state === 'not-started') return 'not started'
   return `on ${group.onHole}, ${count(group.through, 'hole')} finished`
 }

@@ -119,8 +119,8 @@ function sentenceOf({ groups }: CourseView): string {
   const round = groups.filter((group) => group.state === 'round').length
   const waiting = groups.length - out - round
   const parts = [
-    out > 0 ? `${count(out, 'group')} out` : '',
-    round > 0 ? `${round} round` : '',
+    out > 0 ? `${count(out, 'group')} on the course` : '',
+    round > 0 ? `${round} finished` : '',
     waiting > 0 ? `${waiting} not started` : '',
   ].filter(Boolean)
   return parts.length === 0 ? 'Nobody is out.' : `${list(parts)}.`
