@@ -17,7 +17,7 @@ import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { divisionStepsOf } from './day-working'
 import { type Names, namesOf } from './entrant-names'
 import { capital, listed, scoreInWords, scoreLong, scoreShort, type Unit } from './in-words'
-import { writerName } from './returns'
+import { opinionName } from './returns'
 import { holesOfDay } from './row-extras'
 import { tieSentence } from './tie-sentences'
 
@@ -149,9 +149,9 @@ function grossOrigin({ record, cards, names, zone }: Asked, entryId: string, hol
   if (!latest) return 'Nobody has written a score here yet.'
   const at = timeInWords(latest.writtenAt, zone)
   if (now.notAgreed)
-    return `${capital(writerName(names, latest.writer))} wrote ${scoreInWords(latest.score)} at ${at}. ${capital(
-      others.map((one) => `${writerName(names, one.writer)} wrote ${scoreInWords(one.score)}`).join(', '),
+    return `${capital(opinionName(names, latest, now.opinions))} wrote ${scoreInWords(latest.score)} at ${at}. ${capital(
+      others.map((one) => `${opinionName(names, one, now.opinions)} wrote ${scoreInWords(one.score)}`).join(', '),
     )}. Not agreed: the latest counts until they agree or the committee rules.`
-  const by = listed(now.opinions.map((one) => `by ${writerName(names, one.writer)}`))
+  const by = listed(now.opinions.map((one) => `by ${opinionName(names, one, now.opinions)}`))
   return `Written ${by}, ${at}.${others.length ? ' They agree.' : ''}`
 }

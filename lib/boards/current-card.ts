@@ -3,6 +3,7 @@
 
 import type { CardRecord, FactRecord, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
 import type { WrittenScore } from '@/lib/facts/score-fact'
+import { phoneMark, standingOpinions, writerKey } from '@/lib/facts/writer'
 import type { CardOutcome } from '@/lib/rules/day'
 import { holesOfRound } from '@/lib/rules/hole-numbers'
 
@@ -10,7 +11,7 @@ export interface CurrentHole {
   readonly hole: number
   /** The ruling if there is one, else the latest fact. */
   readonly score: WrittenScore
-  /** Each writer's latest fact that still says something, newest first. */
+  /** Each writer's latest fact that still stands and says something, newest first. */
   readonly opinions: readonly FactRecord[]
   readonly notAgreed: boolean
   /** Number of the ruling that settles the hole. */
@@ -80,10 +81,25 @@ export function currentCard({
   }
 }
 
+// A day has a handful of phones and thousands of scores.
+const marks = new Map<string, string>()
+const MARKS_KEPT = 10_000
+
+function markOf(device: string): string {
+  const known = marks.get(device)
+  if (known !== undefined) return known
+  if (marks.size >= MARKS_KEPT) marks.clear()
+  const mark = phoneMark(device)
+  marks.set(device, mark)
+  return mark
+}
+
+/** Tells the writers of a hole apart: a name on a phone, or the desk. */
+export const keyOf = (fact: Pick<FactRecord, 'writer' | 'deviceId'>) => writerKey(fact.writer, markOf(fact.deviceId))
+
 function currentHole(hole: number, facts: readonly FactRecord[], inForce: readonly RulingRecord[]): CurrentHole {
-  const latest = new Map<string, FactRecord>()
-  for (const fact of facts) if (fact.hole === hole) latest.set(fact.writer, fact)
-  const opinions = [...latest.values()].filter((fact) => fact.score !== null).sort((a, b) => b.id - a.id)
+  const written = facts.filter((fact) => fact.hole === hole)
+  const opinions = [...standingOpinions(written, (fact) => markOf(fact.deviceId))].sort((a, b) => b.id - a.id)
   const ruling = inForce.findLast((one) => one.kind === 'hole-score' && one.hole === hole)
   return {
     hole,

@@ -1,6 +1,6 @@
 // The pack of a group's phone, from the day's record. It carries nobody's contact details, no code and no link.
 
-import type { CardPack, PackCard } from '@/lib/facts/card-pack'
+import type { CardPack, PackCard, SignatureOff } from '@/lib/facts/card-pack'
 import type { DayRecord, EntryRecord, GroupRecord } from '@/lib/facts/day-record'
 import { playNow } from '@/lib/facts/play-stop'
 import type { WrittenScore } from '@/lib/facts/score-fact'
@@ -10,7 +10,7 @@ import { scoreDay } from '@/lib/rules/score-day'
 import { strokesOnHoles } from '@/lib/rules/strokes/strokes-on-holes'
 import { maximumOn } from '@/lib/rules/values/value-on-hole'
 import { sharedCard } from './card-holders'
-import type { CurrentCard } from './current-card'
+import { type CurrentCard, keyOf } from './current-card'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
@@ -127,13 +127,14 @@ function packCard(record: DayRecord, entry: EntryRecord, card: CurrentCard, play
       strokes: strokes[at] ?? 0,
       ...capOf(record, hole.par, strokes[at] ?? 0),
     })),
-    written: writtenBy(card),
+    ...writtenBy(card),
     ruled: Object.fromEntries(
       card.holes.filter((line) => line.ruledBy !== null).map((line) => [line.hole, line.score]),
     ),
     signatures: [card.player, card.marker].flatMap((one) =>
       one ? [{ role: one.role, entryId: one.entryId, signedAt: one.signedAt.toISOString() }] : [],
     ),
+    ...signaturesOff(record, card),
   }
 }
 
@@ -144,12 +145,31 @@ function partnersOf(record: DayRecord, entryId: string): Pick<PackCard, 'partner
 }
 
 /** Each writer's own column, hole by hole; who cleared a hole has nothing on it. */
-function writtenBy(card: CurrentCard): Record<string, readonly WrittenScore[]> {
-  const columns: Record<string, WrittenScore[]> = {}
+function writtenBy(card: CurrentCard): Pick<PackCard, 'written' | 'numbers'> {
+  const written: Record<string, WrittenScore[]> = {}
+  const numbers: Record<string, (number | null)[]> = {}
   for (const [at, line] of card.holes.entries())
     for (const fact of line.opinions) {
-      columns[fact.writer] ??= card.holes.map(() => null)
-      columns[fact.writer]![at] = fact.score
+      const key = keyOf(fact)
+      written[key] ??= card.holes.map(() => null)
+      numbers[key] ??= card.holes.map(() => null)
+      written[key]![at] = fact.score
+      numbers[key]![at] = fact.seq
     }
-  return columns
+  return { written, numbers }
+}
+
+/** Signatures that were taken back and not given again, each with the first hole that reads otherwise since. */
+function signaturesOff(record: DayRecord, card: CurrentCard): Pick<PackCard, 'signaturesOff'> {
+  const off = (['player', 'marker'] as const).flatMap((role): SignatureOff[] => {
+    const last = record.signatures.findLast((one) => one.cardId === card.cardId && one.role === role)
+    if (!last || last.withdrawnAt === null) return []
+    const at = card.holes.findIndex((line, place) => line.notAgreed || line.score !== (last.scores[place] ?? null))
+    const line = card.holes[at]
+    const to = !line || line.notAgreed ? null : line.score
+    return [
+      { role, entryId: last.entryId, hole: line?.hole ?? null, from: line ? (last.scores[at] ?? null) : null, to },
+    ]
+  })
+  return off.length > 0 ? { signaturesOff: off } : {}
 }

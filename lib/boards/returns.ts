@@ -3,7 +3,7 @@
 import type { CardRecord, DayRecord, EntryRecord, FactRecord, RulingRecord } from '@/lib/facts/day-record'
 import type { HoleLine } from '@/lib/rules/standings'
 import { dayHead } from './board'
-import { type CardFault, type CurrentCard, faultsOf, rulingsInForce, wantsInWords } from './current-card'
+import { type CardFault, type CurrentCard, faultsOf, keyOf, rulingsInForce, wantsInWords } from './current-card'
 import { timeInWords } from './dates-in-words'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { type Names, namesOf } from './entrant-names'
@@ -123,9 +123,10 @@ function returnHole(
   at: number,
 ): ReturnHole {
   const now = card.holes[at]
-  const written = (now?.opinions ?? []).map((fact) => ({
-    writer: fact.writer,
-    name: writerName(desk.names, fact.writer),
+  const opinions = now?.opinions ?? []
+  const written = opinions.map((fact) => ({
+    writer: keyOf(fact),
+    name: opinionName(desk.names, fact, opinions),
     score: fact.score,
     writtenAt: fact.writtenAt.toISOString(),
     receivedAt: fact.receivedAt.toISOString(),
@@ -145,7 +146,7 @@ function returnHole(
       ? now.opinions
           .map(
             (fact) =>
-              `${capital(writerName(desk.names, fact.writer))} wrote ${scoreInWords(fact.score)} at ${timeInWords(fact.writtenAt, desk.zone)}.`,
+              `${capital(opinionName(desk.names, fact, opinions))} wrote ${scoreInWords(fact.score)} at ${timeInWords(fact.writtenAt, desk.zone)}.`,
           )
           .join(' ')
       : null,
@@ -154,6 +155,13 @@ function returnHole(
 
 export function writerName(names: Names, writer: string): string {
   return writer === 'desk' ? 'the desk' : names.full(writer)
+}
+
+/** "Gethin Maesgoch on another phone" where the name wrote differently on two: the first one to write has the plain name. */
+export function opinionName(names: Names, fact: FactRecord, opinions: readonly FactRecord[]): string {
+  const name = writerName(names, fact.writer)
+  const isFirst = opinions.findLast((one) => one.writer === fact.writer) === fact
+  return isFirst ? name : `${name} on another phone`
 }
 
 /** Short, for the list of cards. */

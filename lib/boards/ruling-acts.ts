@@ -7,7 +7,7 @@ import { ok, type Result, refused } from '@/lib/result'
 import { holesFrom } from '@/lib/rules/hole-numbers'
 import type { CardFault, CardRuling, Consequence, RulingChoice } from '@/lib/rules/rulings/ruling'
 import { RULINGS_ON_CARDS } from '@/lib/rules/rulings/rulings-on-cards'
-import type { CurrentCard } from './current-card'
+import { type CurrentCard, keyOf } from './current-card'
 
 export interface RulingAct {
   readonly kind: RulingKind
@@ -142,7 +142,9 @@ function actsFor(
       return ok([{ kind: 'playing-handicap', hole: null, value }])
     case 'one-version': {
       const differs = card.notAgreed.flatMap((on) => {
-        const fact = card.holes.find((one) => one.hole === on)?.opinions.find((one) => one.writer === writer)
+        const opinions = card.holes.find((one) => one.hole === on)?.opinions ?? []
+        // By the writer's key; by the bare name where a name is enough.
+        const fact = opinions.find((one) => keyOf(one) === writer) ?? opinions.find((one) => one.writer === writer)
         return fact ? [score(on, fact.score)] : []
       })
       if (differs.length === 0 || differs.length < card.notAgreed.length)

@@ -34,8 +34,10 @@ export interface PackCard {
   readonly markerId: string | null
   readonly state: CardState
   readonly holes: readonly PackHole[]
-  /** What each writer (entry id, or 'desk') has last written, hole by hole, as the server has it. */
+  /** What each writer (a key of lib/facts/writer.ts) says, hole by hole, as the server has it. */
   readonly written: Readonly<Record<string, readonly WrittenScore[]>>
+  /** The numbers those scores have on their phones: what a replacing score names. Absent in packs of older builds. */
+  readonly numbers?: Readonly<Record<string, readonly (number | null)[]>>
   /** Holes the committee has settled: hole number to what counts. */
   readonly ruled: Readonly<Record<number, WrittenScore>>
   readonly signatures: readonly {
@@ -43,6 +45,28 @@ export interface PackCard {
     readonly entryId: string | null
     readonly signedAt: string
   }[]
+  /** Signatures that no longer cover the card and were not given again. */
+  readonly signaturesOff?: readonly SignatureOff[]
+}
+
+/** Why a signature came off: the hole that reads otherwise since, or null where it reads as it did. */
+export interface SignatureOff {
+  readonly role: 'player' | 'marker'
+  readonly entryId: string | null
+  readonly hole: number | null
+  readonly from: WrittenScore
+  /** Null with a hole: not agreed now. */
+  readonly to: WrittenScore
+}
+
+/** Whose phone a phone of the group is, as it said itself. */
+export interface PackHolder {
+  readonly entryId: string
+  /** Mark of the phone. */
+  readonly phone: string
+  readonly since: string
+  /** Its newest number the server has. */
+  readonly lastSeq: number
 }
 
 /** What is written beside the strokes of a side: whose drives it took, or where its named ball was lost. */
@@ -104,6 +128,8 @@ export interface CardPack {
     readonly of: number
     readonly places: Readonly<Record<string, { readonly place: number; readonly tied: boolean }>>
   }
+  /** Phones of this group that said whose they are. */
+  readonly holders?: readonly PackHolder[]
   /** Sides in this group about whose ball something is written down. */
   readonly balls?: readonly PackBall[]
 }

@@ -307,7 +307,8 @@ export const ruleByChoice = z.strictObject({
   /** Strokes of a penalty, or the playing handicap that counts. */
   value: z.int().min(-20).max(60).nullable().default(null),
   /** Whose version of the card counts: an entry id, or 'desk'. */
-  writer: z.string().max(40).nullable().default(null),
+  /** A key of lib/facts/writer.ts. */
+  writer: z.string().max(80).nullable().default(null),
   reason: z.string().trim().min(3, 'Write the reason: it is kept with the card.').max(400),
 })
 export type RuleByChoice = z.input<typeof ruleByChoice>

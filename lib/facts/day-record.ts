@@ -5,6 +5,7 @@ import type { DayRuling } from './day-rulings'
 import type { MatchEnding } from './match-ending'
 import type { PlayStopRecord } from './play-stop'
 import type { CompetitionTerms } from './terms'
+import type { ReplacedScore } from './writer'
 
 export const DAY_STATUSES = ['called', 'frozen', 'in-play', 'closed'] as const
 export type DayStatus = (typeof DAY_STATUSES)[number]
@@ -154,6 +155,8 @@ export interface FactRecord {
   readonly writer: string
   readonly deviceId: string
   readonly seq: number
+  /** See lib/facts/writer.ts: null replaces whatever the name said before. */
+  readonly replaces: readonly ReplacedScore[] | null
   readonly writtenAt: Date
   readonly receivedAt: Date
   readonly late: boolean

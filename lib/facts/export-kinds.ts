@@ -128,6 +128,7 @@ export const EXPORT_KINDS: readonly ExportKind[] = [
     holds: 'every score ever written, in the order received',
     order: ['id'],
     counted: ['id'],
+    json: { replaces: anyJson },
   },
   {
     name: 'ball-facts',

@@ -3,7 +3,7 @@
 
 import { z } from 'zod'
 
-/** Gross strokes, 'x' for no score, null to clear what this writer wrote before. */
+/** Gross strokes, 'x' for no score, null to clear what this writer (a name on a phone) wrote before. */
 export const writtenScore = z.union([z.int().min(1).max(30), z.literal('x'), z.null()])
 export type WrittenScore = z.infer<typeof writtenScore>
 
@@ -15,11 +15,15 @@ const common = {
   writtenAt: z.iso.datetime(),
 }
 
+export const replacedScores = z.array(z.strictObject({ phone: z.string().min(1).max(40), seq: z.int().min(1) })).max(8)
+
 export const scoreEntered = z.strictObject({
   kind: z.literal('score'),
   ...common,
   hole: z.int().min(1).max(18),
   score: writtenScore,
+  /** Scores of another phone under the same name that this one takes the place of, each up to its number. */
+  replaces: replacedScores.optional(),
 })
 
 export const cardSigned = z.strictObject({

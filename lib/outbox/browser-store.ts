@@ -125,7 +125,8 @@ function storeOn(onDatabase: OnDatabase, newId: () => string): OutboxStore {
   return {
     lasting: true,
     queue: (link) => change(link, () => null),
-    setHolder: async (link, holder) => void (await change(link, (queue) => ({ ...queue, holder }))),
+    setHolder: async (link, hold) => void (await change(link, (queue) => ({ ...queue, ...hold }))),
+    setReadTaken: async (link, readTaken) => void (await change(link, (queue) => ({ ...queue, readTaken }))),
     setEnded: async (link, ended) => void (await change(link, (queue) => ({ ...queue, ended }))),
     setPlayRead: async (link, playRead) => void (await change(link, (queue) => ({ ...queue, playRead }))),
 

@@ -22,6 +22,14 @@ export const isWrittenScore = (value: unknown): value is WrittenScore =>
 // The form in which a phone writes a time (`toISOString`); the server's schema takes this and a little more.
 const TIME = /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])T(?:[01]\d|2[0-3]):[0-5]\d:[0-5]\d\.\d{3}Z$/
 
+const isReplaced = (value: unknown) =>
+  Array.isArray(value) &&
+  value.length <= 8 &&
+  value.every(
+    (one: unknown) =>
+      isObject(one) && hasOnly(one, ['phone', 'seq']) && isText(one.phone, 1, 40) && isWhole(one.seq, 1),
+  )
+
 const COMMON = ['kind', 'seq', 'cardId', 'writer', 'writtenAt']
 
 export function isDeviceFact(value: unknown): value is DeviceFact {
@@ -29,7 +37,13 @@ export function isDeviceFact(value: unknown): value is DeviceFact {
   if (!isWhole(value.seq, 1) || !isText(value.cardId, 1, 40) || !isText(value.writer, 1, 40)) return false
   if (typeof value.writtenAt !== 'string' || !TIME.test(value.writtenAt)) return false
   if (value.kind === 'score') {
-    return hasOnly(value, [...COMMON, 'hole', 'score']) && isWhole(value.hole, 1, 18) && isWrittenScore(value.score)
+    const replacing = value.replaces !== undefined
+    return (
+      hasOnly(value, [...COMMON, 'hole', 'score', ...('replaces' in value ? ['replaces'] : [])]) &&
+      isWhole(value.hole, 1, 18) &&
+      isWrittenScore(value.score) &&
+      (!replacing || isReplaced(value.replaces))
+    )
   }
   if (value.kind === 'signature') {
     return (

@@ -4,10 +4,12 @@
 import type { CardPack, PackBall } from '@/lib/facts/card-pack'
 import { newerPlay, type PlayNow } from '@/lib/facts/play-stop'
 import type { WrittenScore } from '@/lib/facts/score-fact'
+import { deviceIn, phoneMark } from '@/lib/facts/writer'
 import { ok, type Result, refused } from '@/lib/result'
 import { ballsNow } from './balls-now'
-import { type CardNow, cardsNow, toUndo, writtenBy } from './card-now'
+import { type CardNow, cardsNow, replacedBy, toUndo, type UndoNow, writtenBy } from './card-now'
 import { createCourier } from './courier'
+import { type Holding, holdingNow, type Me, takingOver } from './holding'
 import type { BallWritten, KeptFact, QueueRecord, ToKeep } from './kept-fact'
 import type { LineEars } from './live-line'
 import { lookAgain } from './looking'
@@ -27,13 +29,19 @@ export interface GroupSnapshot {
   /** Sides about whose ball something is written: drives, a named ball. */
   readonly balls: readonly PackBall[]
   readonly holder: string | null
+  /** The writer of what is entered here: the holder's name on this phone. */
+  readonly me: Me
+  /** Whether another phone says it is the same player's. */
+  readonly holding: Holding
+  /** The holder has read that the name was taken over. */
+  readonly takenRead: boolean
   readonly waitingScores: number
   readonly waitingSignatures: number
   readonly lastReceivedAt: string | null
   readonly ended: QueueRecord['ended']
   /** Late or refused, and not yet read by the holder. */
   readonly answered: readonly KeptFact[]
-  readonly undo: KeptFact | null
+  readonly undo: UndoNow | null
   readonly lasting: boolean
   /** The last look at the server failed: no signal, or no answer. */
   readonly outOfReach: boolean
@@ -49,8 +57,11 @@ export interface GroupSnapshot {
 export interface GroupBook {
   readonly snapshot: () => GroupSnapshot | null
   readonly subscribe: (run: () => void) => () => void
+  /** Where another phone has the name this takes it over: whoever calls has asked. */
   readonly hold: (entryId: string) => Promise<void>
-  readonly write: (cardId: string, hole: number, score: WrittenScore) => Promise<Result<void>>
+  readonly readTaken: (since: string) => Promise<void>
+  /** 'stands' when the holder says so already: there was nothing to write. */
+  readonly write: (cardId: string, hole: number, score: WrittenScore) => Promise<Result<'written' | 'stands'>>
   readonly writeBall: (what: BallWritten) => Promise<Result<void>>
   readonly undo: () => Promise<Result<KeptFact | null>>
   readonly sign: (cardId: string, role: 'player' | 'marker', entryId: string) => Promise<Result<void>>
@@ -60,6 +71,12 @@ export interface GroupBook {
   /** Sending and looking begin; answers with what ends them. */
   readonly start: () => () => void
 }
+
+const meOn = ({ deviceId, holder, tookOver }: QueueRecord, pack: CardPack | null): Me => ({
+  holder,
+  phone: pack ? phoneMark(deviceIn(pack.group.id, deviceId)) : '',
+  tookOver: tookOver ?? [],
+})
 
 export function openGroupBook(link: string, phone: Phone): GroupBook {
   const { store } = phone
@@ -73,11 +90,14 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
   let asked = 0
   let answered = 0
   let sameAt: string | null = null
+  let packTurns: Promise<unknown> = Promise.resolve()
 
   async function reload(): Promise<GroupSnapshot> {
     const [queue, written, kept] = await Promise.all([store.queue(link), store.facts(link), packNow()])
     const facts = [...written, ...unkept.facts()]
-    const cards = kept ? cardsNow(kept.pack, facts) : []
+    const me = meOn(queue, kept?.pack ?? null)
+    const cards = kept ? cardsNow(kept.pack, facts, me.phone) : []
+    const holding = holdingNow(kept?.pack ?? null, me)
     const waiting = facts.filter((each) => each.state === 'kept')
     shown = {
       link,
@@ -86,12 +106,15 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
       cards,
       balls: kept ? ballsNow(kept.pack, facts) : [],
       holder: queue.holder,
+      me,
+      holding,
+      takenRead: holding.kind === 'taken' && queue.readTaken === holding.since,
       waitingScores: waiting.filter((each) => each.fact.kind !== 'signature').length,
       waitingSignatures: waiting.filter((each) => each.fact.kind === 'signature').length,
       lastReceivedAt: queue.lastReceivedAt,
       ended: queue.ended,
       answered: facts.filter((each) => !each.seen && (each.state === 'late' || each.state === 'refused')),
-      undo: toUndo(facts, cards),
+      undo: toUndo(facts, cards, me.phone),
       lasting: store.lasting,
       outOfReach,
       serverSays: courier.serverSays(),
@@ -136,13 +159,19 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
 
   async function refresh(cut?: AbortSignal): Promise<void> {
     await tryAgain()
-    const { deviceId } = await store.queue(link)
+    const { deviceId, holder, holds } = await store.queue(link)
     const before = await packNow()
     const mine = ++asked
     const unsent = (await store.waiting(link, 10_000)).length
     const began = phone.now().getTime()
-    const got = await phone.fetchPack(link, { deviceId, unsent }, before?.tag, cut)
+    const whose = holder === null ? {} : { holder: { entryId: holder, number: holds ?? 0 } }
+    const got = await phone.fetchPack(link, { deviceId, unsent, ...whose }, before?.tag, cut)
     heard(mine, got, phone.now().getTime() - began)
+    await packInTurn(() => take(got, before))
+    await reload()
+  }
+
+  async function take(got: Fetched, before: KeptPack | null): Promise<void> {
     const now = phone.now().toISOString()
     if (got.kind === 'same') {
       sameAt = now
@@ -164,7 +193,13 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
       await store.setEnded(link, { code: got.code, sentence: got.sentence, at: now })
       if ((await store.waiting(link, 1)).length > 0) courier.knock()
     }
-    await reload()
+  }
+
+  /** Read and written in one turn: what was heard meanwhile must not be written over. */
+  function packInTurn(run: () => Promise<void>): Promise<void> {
+    const turn = packTurns.then(run)
+    packTurns = turn.catch(() => undefined)
+    return turn
   }
 
   /** Whether there is a way through. A look that was overtaken by a younger one says nothing about now. */
@@ -188,8 +223,10 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
 
   /** A stop shows at once; the pack with the scores is fetched in its own time, or every phone would ask together. */
   async function hearPlay(play: PlayNow): Promise<void> {
-    const kept = await packNow()
-    if (kept && newerPlay(kept.pack.play, play) === play) await keepPack({ ...kept.pack, play }, kept.at, kept.tag)
+    await packInTurn(async () => {
+      const kept = await packNow()
+      if (kept && newerPlay(kept.pack.play, play) === play) await keepPack({ ...kept.pack, play }, kept.at, kept.tag)
+    })
     phone.tell(link)
     await reload()
   }
@@ -243,25 +280,35 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
       return () => listeners.delete(run)
     },
     async hold(entryId) {
-      await store.setHolder(link, entryId)
+      const queue = await store.queue(link)
+      const pack = (await packNow())?.pack ?? null
+      const tookOver = takingOver(pack, entryId, meOn(queue, pack))
+      await store.setHolder(link, { holder: entryId, holds: (queue.holds ?? 0) + 1, tookOver })
       await reload()
       phone.tell(link)
+      // Says it to the server, so that the others are told.
+      void refresh()
+    },
+    async readTaken(since) {
+      await store.setReadTaken(link, since)
+      await reload()
     },
     write: (cardId, hole, score) =>
-      inTurn<void>(async (now) => {
-        if (!now.holder) return refused('nobody-holds', 'Say first who holds this phone.')
+      inTurn<'written' | 'stands'>(async (now) => {
+        if (!now.holder) return refused('nobody-holds', 'Say first whose phone this is.')
         const found = openCard(now, cardId)
         if (!found.ok) return found
         const line = found.value.holes.find((each) => each.hole === hole)
         if (!line) return refused('no-such-hole', 'That hole is not on this card.')
-        const before = writtenBy(line, now.holder)
-        if (before === score) return ok()
-        const kept = await keep({ draft: { kind: 'score', cardId, writer: now.holder, hole, score }, before })
-        return kept.ok ? ok() : kept
+        const before = writtenBy(line, now.me)
+        const replaces = replacedBy(line, now.me)
+        if (before === score && !(line.differs && replaces.length > 0)) return ok('stands')
+        const kept = await keep({ draft: { kind: 'score', cardId, writer: now.holder, hole, score, replaces }, before })
+        return kept.ok ? ok('written') : kept
       }),
     writeBall: (what) =>
       inTurn<void>(async (now) => {
-        if (!now.holder) return refused('nobody-holds', 'Say first who holds this phone.')
+        if (!now.holder) return refused('nobody-holds', 'Say first whose phone this is.')
         const found = openCard(now, what.cardId)
         if (!found.ok) return found
         const kept = await keep({ draft: { ...what, writer: now.holder }, before: null })
@@ -269,8 +316,8 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
       }),
     undo: () =>
       inTurn<KeptFact | null>(async (now) => {
-        const last = now.undo
-        if (last?.fact.kind !== 'score') return ok(null)
+        const last = now.undo?.kept
+        if (last?.fact.kind !== 'score' || now.undo?.changedTo !== undefined) return ok(null)
         if (unkept.facts().some((each) => each.seq === last.seq)) {
           unkept.dropLast()
           await reload()

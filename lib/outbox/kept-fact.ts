@@ -1,6 +1,7 @@
 // A fact as the phone keeps it, with what has become of it.
 
 import type { DeviceFact, WrittenScore } from '@/lib/facts/score-fact'
+import type { ReplacedScore } from '@/lib/facts/writer'
 
 /** kept: only on this phone. Everything else is the server's word, and final. */
 export type FactState = 'kept' | 'received' | 'late' | 'refused'
@@ -13,6 +14,8 @@ export type FactDraft =
       readonly writer: string
       readonly hole: number
       readonly score: WrittenScore
+      /** Scores of another phone under this name that it takes the place of. */
+      readonly replaces?: readonly ReplacedScore[]
     }
   | {
       readonly kind: 'signature'
@@ -49,7 +52,7 @@ export interface KeptFact {
   readonly seq: number
   readonly fact: DeviceFact
   readonly state: FactState
-  /** What this writer had on the hole before: undo writes it again. */
+  /** What the holder had on the hole before, here or on a phone that was taken over: undo writes it again. */
   readonly before: WrittenScore
   /** Number of the fact this one takes back. */
   readonly undoes: number | null
@@ -63,6 +66,17 @@ export interface KeptFact {
   readonly seen: boolean
 }
 
+/** A phone whose name was taken over on this one, on purpose, and its newest number the server had by then. */
+export interface TakenOver {
+  readonly entryId: string
+  readonly phone: string
+  readonly since: string
+  readonly seq: number
+}
+
+/** Whose phone this is, as it is written down. */
+export type Hold = Required<Pick<QueueRecord, 'holds' | 'tookOver'>> & { readonly holder: string }
+
 /** One queue for each link, so that the numbers of a device run without a gap on the server. */
 export interface QueueRecord {
   readonly link: string
@@ -71,6 +85,11 @@ export interface QueueRecord {
   readonly lastReceivedAt: string | null
   /** Entry id of whoever holds the phone. */
   readonly holder: string | null
+  /** How often it was asked whose phone this is: the server tells a new answer from an old one by it. */
+  readonly holds?: number
+  readonly tookOver?: readonly TakenOver[]
+  /** The holder has read that another phone took the name over: since when that one has it. */
+  readonly readTaken?: string
   /** Set when the server says that the link has ended: nothing more is sent. */
   readonly ended: { readonly code: string; readonly sentence: string; readonly at: string } | null
   /** Number of the newest word about play that the holder has read. */
@@ -111,8 +130,10 @@ export function unanswered(link: string, seq: number, { draft, before, undoes }:
 export function numbered(draft: FactDraft, seq: number, writtenAt: string): DeviceFact {
   const common = { seq, cardId: draft.cardId, writer: draft.writer, writtenAt }
   switch (draft.kind) {
-    case 'score':
-      return { kind: 'score', ...common, hole: draft.hole, score: draft.score }
+    case 'score': {
+      const { hole, score, replaces } = draft
+      return { kind: 'score', ...common, hole, score, ...(replaces?.length ? { replaces: [...replaces] } : {}) }
+    }
     case 'signature':
       return { kind: 'signature', ...common, role: draft.role, scores: [...draft.scores] }
     case 'drive':

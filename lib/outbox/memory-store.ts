@@ -31,7 +31,8 @@ export function memoryStore(newId: () => string): OutboxStore {
   return {
     lasting: false,
     queue: async (link) => queueOf(link),
-    setHolder: async (link, holder) => void change(link, { holder }),
+    setHolder: async (link, hold) => void change(link, hold),
+    setReadTaken: async (link, readTaken) => void change(link, { readTaken }),
     setEnded: async (link, ended) => void change(link, { ended }),
     setPlayRead: async (link, playRead) => void change(link, { playRead }),
     keep: async (link, what, writtenAt) => {

@@ -83,6 +83,8 @@ export type Fetched =
 export interface Looking {
   readonly deviceId: string
   readonly unsent: number
+  /** Whose phone it is, and the how manyeth answer to that question this is. */
+  readonly holder?: { readonly entryId: string; readonly number: number }
 }
 
 /** `tag`: of the cards this phone has. */
@@ -92,8 +94,10 @@ export async function fetchPack(
   tag?: string | null,
   cut?: AbortSignal,
 ): Promise<Fetched> {
+  const holder = looking?.holder
   const headers: Record<string, string> = {
     ...(looking ? { 'x-daybook-device': looking.deviceId, 'x-daybook-unsent': String(looking.unsent) } : {}),
+    ...(holder ? { 'x-daybook-holder': holder.entryId, 'x-daybook-holds': String(holder.number) } : {}),
     ...(looking && APP ? { 'x-daybook-app': APP } : {}),
     ...(tag ? { 'if-none-match': tag } : {}),
   }

@@ -2,10 +2,10 @@
 // has shut. What was read stays known while the page is open, and the holder's small marks stand in the page until they
 // can be written. Scores are not its business: what is not written down is never called kept (not-kept.ts).
 
-import { freshQueue, type KeptFact, type QueueRecord } from './kept-fact'
+import { freshQueue, type Hold, type KeptFact, type QueueRecord } from './kept-fact'
 import type { KeptPack, OutboxStore } from './store'
 
-type Marks = Partial<Pick<QueueRecord, 'holder' | 'ended' | 'playRead'>>
+type Marks = Partial<Pick<QueueRecord, 'ended' | 'playRead' | 'readTaken'> & Hold>
 
 interface Known {
   queue?: QueueRecord
@@ -32,7 +32,9 @@ export function steadyStore(store: OutboxStore, newId: () => string): OutboxStor
   async function writeMarks(link: string): Promise<void> {
     const known = of(link)
     const { marks, seen } = known
-    if (marks.holder) await store.setHolder(link, marks.holder)
+    const { holder, holds, tookOver, readTaken } = marks
+    if (holder && holds && tookOver) await store.setHolder(link, { holder, holds, tookOver })
+    if (readTaken !== undefined) await store.setReadTaken(link, readTaken)
     if (marks.ended !== undefined) await store.setEnded(link, marks.ended)
     if (marks.playRead !== undefined) await store.setPlayRead(link, marks.playRead)
     if (seen.size > 0) await store.markSeen(link, [...seen])
@@ -109,7 +111,8 @@ export function steadyStore(store: OutboxStore, newId: () => string): OutboxStor
         },
       )
     },
-    setHolder: (link, holder) => mark(link, { holder }),
+    setHolder: (link, hold) => mark(link, hold),
+    setReadTaken: (link, readTaken) => mark(link, { readTaken }),
     setEnded: (link, ended) => mark(link, { ended }),
     setPlayRead: (link, playRead) => mark(link, { playRead }),
     async markSeen(link, seqs) {

@@ -4,7 +4,7 @@
 import type { CardPack } from '@/lib/facts/card-pack'
 import type { DeliveryAnswer } from '@/lib/facts/score-fact'
 import type { Result } from '@/lib/result'
-import type { KeptFact, QueueRecord, ToKeep } from './kept-fact'
+import type { Hold, KeptFact, QueueRecord, ToKeep } from './kept-fact'
 
 export interface KeptPack {
   readonly pack: CardPack
@@ -21,7 +21,8 @@ export interface OutboxStore {
 
   /** The queue of a link, made on the first call. */
   queue(link: string): Promise<QueueRecord>
-  setHolder(link: string, holder: string): Promise<void>
+  setHolder(link: string, hold: Hold): Promise<void>
+  setReadTaken(link: string, since: string): Promise<void>
   setEnded(link: string, ended: QueueRecord['ended']): Promise<void>
   setPlayRead(link: string, number: number): Promise<void>
 

@@ -6,10 +6,12 @@ import { createHash } from 'node:crypto'
 import { packsOf } from '@/lib/boards/group-pack'
 import { publicRecord } from '@/lib/boards/shown-names'
 import type { Actor } from '@/lib/facts/actor'
-import type { CardPack } from '@/lib/facts/card-pack'
+import type { CardPack, PackHolder } from '@/lib/facts/card-pack'
+import { phoneMark } from '@/lib/facts/writer'
 import { ok, type Result, refused } from '@/lib/result'
 import { readDayRecord } from '@/lib/store/day-record'
 import { packSources } from '@/lib/store/pack-sources'
+import { holdersOfDay } from '@/lib/store/phones'
 import { mayNot } from './acts'
 
 type Scorer = Extract<Actor, { kind: 'scorer' }>
@@ -28,6 +30,8 @@ interface DayMade {
   readonly key: string
   readonly packOf: Promise<((groupId: string) => CardPack | null) | null>
   readonly served: Map<string, ServedPack>
+  /** Whose phones there are, by group: said by the phones themselves, and no part of the day's versions. */
+  holders: ReadonlyMap<string, readonly PackHolder[]>
 }
 
 interface Watched {
@@ -50,10 +54,14 @@ function keep<T>(map: Map<string, T>, dayId: string, made: T): T {
 async function dayNow({ societyId, dayId }: Scorer): Promise<DayMade | null> {
   const sources = await packSources(dayId)
   if (!sources) return null
+  const holders = await holdersNow(dayId)
   kept.daybookPacks ??= new Map()
   const days = kept.daybookPacks
   const known = days.get(dayId)
-  if (known?.key === sources.key) return known
+  if (known?.key === sources.key) {
+    known.holders = holders
+    return known
+  }
   // Read after its key: what comes between is in the record already, and the next key has it made again.
   const packOf = readDayRecord({ societyId, dayId }).then((record) => {
     if (!record) return null
@@ -63,10 +71,19 @@ async function dayNow({ societyId, dayId }: Scorer): Promise<DayMade | null> {
       return group ? packs(group) : null
     }
   })
-  const made = keep(days, dayId, { key: sources.key, packOf, served: new Map() })
+  const made = keep(days, dayId, { key: sources.key, packOf, served: new Map(), holders })
   // A book that could not answer is asked again by the next phone.
   packOf.catch(() => days.get(dayId) === made && days.delete(dayId))
   return made
+}
+
+async function holdersNow(dayId: string): Promise<ReadonlyMap<string, readonly PackHolder[]>> {
+  const byGroup = new Map<string, PackHolder[]>()
+  for (const { groupId, deviceId, entryId, since, lastSeq } of await holdersOfDay(dayId)) {
+    const one = { entryId, phone: phoneMark(deviceId), since: since.toISOString(), lastSeq }
+    byGroup.set(groupId, [...(byGroup.get(groupId) ?? []), one])
+  }
+  return byGroup
 }
 
 /** One question to the book for each version of the day, whoever is watching. */
@@ -89,13 +106,16 @@ function served(pack: CardPack): ServedPack {
 }
 
 async function groupIn(day: DayMade | null, groupId: string): Promise<ServedPack | null> {
-  const known = day?.served.get(groupId)
-  if (known || !day) return known ?? null
+  if (!day) return null
+  const holders = day.holders.get(groupId) ?? []
+  const asked = `${groupId} ${JSON.stringify(holders)}`
+  const known = day.served.get(asked)
+  if (known) return known
   const pack = (await day.packOf)?.(groupId)
   if (!pack) return null
   const app = process.env.DAYBOOK_APP_BUILD
-  const made = served({ ...pack, ...(app ? { app } : {}) })
-  day.served.set(groupId, made)
+  const made = served({ ...pack, holders, ...(app ? { app } : {}) })
+  day.served.set(asked, made)
   return made
 }
 

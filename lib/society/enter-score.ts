@@ -9,6 +9,7 @@ import { changedInWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import { type KeyCard, keyCard as keySchema } from '@/lib/facts/commands'
 import { type Delivery, type DeliveryAnswer, delivery as schema } from '@/lib/facts/score-fact'
+import { deviceIn } from '@/lib/facts/writer'
 import { type Ok, ok, type Refused, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
 import { withSides } from '@/lib/store/ball-facts'
@@ -18,7 +19,6 @@ import {
   addSignatures,
   cardSources,
   deskDevice,
-  deviceIn,
   earlierAnswers,
   groupSources,
   handInCard,
@@ -143,7 +143,8 @@ export async function keyCard(
     )
     for (const [at, score] of scores.entries()) {
       if (score === (said[at] ?? null)) continue
-      const fact = { hole: shownHole(sources, at), score, writer: 'desk' }
+      const seq = lastSeq + added.length + 1
+      const fact = { hole: shownHole(sources, at), score, writer: 'desk', deviceId: device.id, seq, replaces: null }
       const gone = withdrawnBy(
         { ...sources, facts, signatures },
         card,
@@ -155,8 +156,8 @@ export async function keyCard(
         one.withdrawnAt === null && gone.includes(one.role) ? { ...one, withdrawnAt: now } : one,
       )
       facts = [...facts, unsaved(cardId, fact, { id: (facts.at(-1)?.id ?? 0) + 1 })]
-      const seq = lastSeq + added.length + 1
-      added.push({ ...origin, seq, hole: fact.hole, score, writerId: null, userId, writtenAt: now, late: false })
+      const by = { writerId: null, userId, replaces: null }
+      added.push({ ...origin, ...by, seq, hole: fact.hole, score, writtenAt: now, late: false })
     }
     const live = currentCard({ ...sources, facts, signatures })
     const roles = (['player', 'marker'] as const).filter((role) => signed[role] && !live[role])

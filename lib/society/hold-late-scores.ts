@@ -3,11 +3,12 @@
 
 import 'server-only'
 import { type DeliveryAnswer, delivery as schema } from '@/lib/facts/score-fact'
+import { deviceIn } from '@/lib/facts/writer'
 import { mayTry } from '@/lib/store/attempts'
 import { takeDay, versionText } from '@/lib/store/day-versions'
 import { type GroupBehind, groupOfId, groupOfLink } from '@/lib/store/keys'
 import { hasRoomFor, heldSeqs } from '@/lib/store/phones'
-import { AFTER_END, addRefused, deviceIn, earlierAnswers, moveScores, takeDevice } from '@/lib/store/score-facts'
+import { AFTER_END, addRefused, earlierAnswers, moveScores, takeDevice } from '@/lib/store/score-facts'
 import { write } from '@/lib/store/write'
 import { live } from './live'
 

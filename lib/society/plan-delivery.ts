@@ -47,8 +47,8 @@ export function planDelivery(
     }
     if (fact.seq < due) continue
     if (fact.seq > due) break
-    const taken = takeFact(group, fact)
-    group = afterFact(group, fact, taken, now)
+    const taken = takeFact(group, fact, deviceId)
+    group = afterFact(group, fact, deviceId, taken, now)
     due++
     plan.answers.push(answerTo(fact.seq, taken))
     const origin = { societyId, deviceId, seq: fact.seq }
@@ -64,6 +64,7 @@ export function planDelivery(
         score,
         writerId: fact.writer,
         userId: null,
+        replaces: fact.replaces ?? [],
         writtenAt: new Date(fact.writtenAt),
         receivedAt: now,
         late: taken.late !== null,

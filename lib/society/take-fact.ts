@@ -30,7 +30,8 @@ export type Taken =
   | { readonly kind: 'ball'; readonly late: string | null }
   | { readonly kind: 'refused'; readonly code: string; readonly sentence: string }
 
-export function takeFact(group: GroupCards, fact: DeviceFact): Taken {
+/** `deviceId`: the phone it came from, as the book names it. */
+export function takeFact(group: GroupCards, fact: DeviceFact, deviceId: string): Taken {
   const card = group.cards.find((one) => one.id === fact.cardId)
   if (!card)
     return no('card-not-in-group', 'That card is not in this group. Open the group it belongs to, or tell the desk.')
@@ -38,7 +39,7 @@ export function takeFact(group: GroupCards, fact: DeviceFact): Taken {
     return no('writer-not-in-group', 'Whoever wrote that does not play in this group. Say on the card who you are.')
   if (fact.kind === 'drive' || fact.kind === 'ball-lost') return takeBall(group, card, fact)
   const now = currentCard({ card, ...group })
-  return fact.kind === 'score' ? takeScore(group, card, now, fact) : takeSignature(group, card, now, fact)
+  return fact.kind === 'score' ? takeScore(group, card, now, fact, deviceId) : takeSignature(group, card, now, fact)
 }
 
 const no = (code: string, sentence: string): Taken => ({ kind: 'refused', code, sentence })
@@ -77,6 +78,7 @@ function takeScore(
   card: CardRecord,
   now: CurrentCard,
   fact: Extract<DeviceFact, { kind: 'score' }>,
+  deviceId: string,
 ): Taken {
   if (!hasHole(group, fact.hole)) return noSuchHole(group, fact.hole)
   const closed = whyClosed(group.status, card)
@@ -86,7 +88,16 @@ function takeScore(
       late: `${closed} The score is kept as a late fact for the desk and does not count by itself.`,
       withdraws: [],
     }
-  return { kind: 'score', late: null, withdraws: withdrawnBy(group, card, now, fact) }
+  return { kind: 'score', late: null, withdraws: withdrawnBy(group, card, now, asWritten(fact, deviceId)) }
+}
+
+/** What decides about a score once it is saved. */
+export type WrittenFact = Pick<FactRecord, 'hole' | 'score' | 'writer' | 'deviceId' | 'seq' | 'replaces'>
+
+/** A phone takes the place of its own scores, and of those of another phone only where it says so. */
+export function asWritten(fact: Extract<DeviceFact, { kind: 'score' }>, deviceId: string): WrittenFact {
+  const { hole, score, writer, seq } = fact
+  return { hole, score, writer, seq, deviceId, replaces: fact.replaces ?? [] }
 }
 
 /** Roles whose signature no longer covers the card once this fact stands: the hole reads otherwise, or is in dispute. */
@@ -94,7 +105,7 @@ export function withdrawnBy(
   sources: Pick<GroupCards, 'holes' | 'firstHole' | 'facts' | 'rulings' | 'signatures'>,
   card: CardRecord,
   now: CurrentCard,
-  fact: { readonly hole: number; readonly score: FactRecord['score']; readonly writer: string },
+  fact: WrittenFact,
 ): readonly Role[] {
   const live = [now.player, now.marker].filter((one) => one !== null)
   if (!live.length) return []
@@ -106,11 +117,7 @@ export function withdrawnBy(
 }
 
 /** A fact as it will read once it is saved: after everything else. */
-export function unsaved(
-  cardId: string,
-  fact: { readonly hole: number; readonly score: FactRecord['score']; readonly writer: string },
-  rest: Partial<FactRecord> = {},
-): FactRecord {
+export function unsaved(cardId: string, fact: WrittenFact, rest: Partial<FactRecord> = {}): FactRecord {
   const never = new Date(0)
   return {
     id: Number.MAX_SAFE_INTEGER,
@@ -118,8 +125,9 @@ export function unsaved(
     hole: fact.hole,
     score: fact.score,
     writer: fact.writer,
-    deviceId: '',
-    seq: 0,
+    deviceId: fact.deviceId,
+    seq: fact.seq,
+    replaces: fact.replaces,
     writtenAt: never,
     receivedAt: never,
     late: false,
@@ -161,11 +169,11 @@ function holes(numbers: readonly number[]): string {
 }
 
 /** The group's cards after the fact was taken: what the next one of the same delivery meets. */
-export function afterFact(group: GroupCards, fact: DeviceFact, taken: Taken, now: Date): GroupCards {
+export function afterFact(group: GroupCards, fact: DeviceFact, deviceId: string, taken: Taken, now: Date): GroupCards {
   if (taken.kind === 'refused') return group
   if (taken.kind === 'score' && fact.kind === 'score') {
     const last = group.facts.at(-1)?.id ?? 0
-    const added = unsaved(fact.cardId, fact, { id: last + 1, late: taken.late !== null })
+    const added = unsaved(fact.cardId, asWritten(fact, deviceId), { id: last + 1, late: taken.late !== null })
     return {
       ...group,
       facts: [...group.facts, added],

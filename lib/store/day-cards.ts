@@ -1,7 +1,7 @@
 import 'server-only'
 import { z } from 'zod'
 import type { CardRecord, FactRecord, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
-import { type WrittenScore, writtenScore } from '@/lib/facts/score-fact'
+import { replacedScores, type WrittenScore, writtenScore } from '@/lib/facts/score-fact'
 import type { Tx } from './client'
 
 export async function cardsOf(tx: Tx, roundId: string): Promise<CardRecord[]> {
@@ -26,14 +26,16 @@ export async function factsOf(tx: Tx, cardIds: readonly string[]): Promise<FactR
       writerId: true,
       deviceId: true,
       seq: true,
+      replaces: true,
       writtenAt: true,
       receivedAt: true,
       late: true,
     },
     orderBy: { id: 'asc' },
   })
-  return rows.map(({ strokes, outcome, writerId, ...row }) => ({
+  return rows.map(({ strokes, outcome, writerId, replaces, ...row }) => ({
     ...row,
+    replaces: replaces === null ? null : replacedScores.parse(JSON.parse(replaces)),
     score: outcome === 'holed' ? strokes : outcome === 'no-score' ? 'x' : null,
     writer: writerId ?? 'desk',
   }))

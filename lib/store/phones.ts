@@ -27,6 +27,52 @@ export async function notePhone(tx: Tx, deviceId: string, says: PhoneSays, now: 
   await tx.device.updateMany({ where: { id: deviceId }, data: { lastSeen: now, ...says } })
 }
 
+/** The phone says whose it is; a phone nobody has heard of gets its row, as long as there are not too many. */
+export async function noteHolder(
+  tx: Tx,
+  device: { readonly id: string; readonly societyId: string; readonly groupId: string },
+  holder: { readonly entryId: string; readonly number: number },
+  most: number,
+  now: Date,
+): Promise<void> {
+  const { entryId: holderId, number: holdNumber } = holder
+  const { id, groupId } = device
+  const inGroup = { groupId, entryId: holderId }
+  const changed = await tx.device.updateMany({
+    where: {
+      id,
+      group: { places: { some: inGroup } },
+      OR: [{ holderId: null }, { holderId: { not: holderId } }, { holdNumber: { not: holdNumber } }],
+    },
+    data: { holderId, holdNumber, heldSince: now },
+  })
+  if (changed.count > 0 || (await tx.device.count({ where: { id } })) > 0) return
+  if ((await tx.groupPlace.count({ where: inGroup })) === 0 || !(await hasRoomFor(tx, groupId, id, most))) return
+  await tx.device.create({
+    data: { ...device, lastSeq: 0, firstSeen: now, lastSeen: now, holderId, holdNumber, heldSince: now },
+  })
+}
+
+export interface PhoneHolder {
+  readonly groupId: string
+  readonly deviceId: string
+  readonly entryId: string
+  readonly since: Date
+  readonly lastSeq: number
+}
+
+/** Phones of a day's groups that said whose they are. */
+export async function holdersOfDay(dayId: string): Promise<PhoneHolder[]> {
+  const rows = await reading().device.findMany({
+    where: { group: { round: { dayId } }, NOT: { holderId: null } },
+    select: { id: true, groupId: true, holderId: true, heldSince: true, lastSeq: true },
+    orderBy: { heldSince: 'asc' },
+  })
+  return rows.flatMap(({ id, groupId, holderId, heldSince, lastSeq }) =>
+    groupId && holderId && heldSince ? [{ groupId, deviceId: id, entryId: holderId, since: heldSince, lastSeq }] : [],
+  )
+}
+
 export interface HeldFact {
   readonly deviceId: string
   readonly seq: number

@@ -3,15 +3,11 @@ import type { CardRecord, DayStatus, FactRecord, RulingRecord, SignatureRecord }
 import { stoppedBy } from '@/lib/facts/day-rulings'
 import { fullName } from '@/lib/facts/person-name'
 import type { DeviceFact, FactAnswer, WrittenScore } from '@/lib/facts/score-fact'
+import type { ReplacedScore } from '@/lib/facts/writer'
 import { lateBalls } from './ball-facts'
 import type { Tx } from './client'
 import { factsOf, rulingsOf, signaturesOf } from './day-cards'
 import { dayRulingsOf } from './day-rulings'
-
-/** A phone's numbers run per group: another group's phone can neither use them up nor be mistaken for it. */
-export function deviceIn(groupId: string, deviceId: string): string {
-  return `${groupId}.${deviceId}`
-}
 
 /** One row for the desk of each officer in each society: keyed cards have a sequence as phones have. */
 export function deskDevice(societyId: string, userId: string): string {
@@ -224,6 +220,8 @@ export interface NewFact {
   readonly userId: string | null
   readonly deviceId: string
   readonly seq: number
+  /** Null for the desk: it takes the place of whatever it wrote before. */
+  readonly replaces: readonly ReplacedScore[] | null
   readonly writtenAt: Date
   readonly receivedAt: Date
   readonly late: boolean
@@ -233,8 +231,9 @@ export interface NewFact {
 export async function addFacts(tx: Tx, facts: readonly NewFact[]): Promise<void> {
   if (!facts.length) return
   await tx.scoreFact.createMany({
-    data: facts.map(({ score, ...fact }) => ({
+    data: facts.map(({ score, replaces, ...fact }) => ({
       ...fact,
+      replaces: replaces && JSON.stringify(replaces),
       strokes: typeof score === 'number' ? score : null,
       outcome: typeof score === 'number' ? 'holed' : score === 'x' ? 'no-score' : 'cleared',
       writer: fact.writerId === null ? 'desk' : 'entry',

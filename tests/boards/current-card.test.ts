@@ -13,6 +13,7 @@ const fact = (id: number, writer: string, hole: number, score: FactRecord['score
   writer,
   deviceId: 'd',
   seq: id,
+  replaces: null,
   writtenAt: new Date(0),
   receivedAt: new Date(0),
   late,

@@ -41,6 +41,7 @@ function record(played: readonly Played[], over: Partial<DayRecord> = {}): DayRe
         writer: entryId,
         deviceId: 'd',
         seq: at + 1,
+        replaces: null,
         writtenAt: new Date(then.getTime() + clockWrongBy),
         receivedAt: then,
         late: false,

@@ -277,6 +277,7 @@ function factsOf(lot: Lot, cardId: string, holes: number, from: number): FactRec
       writer: 'desk',
       deviceId: 'desk',
       seq: from + at + 1,
+      replaces: null,
       writtenAt: NOON,
       receivedAt: NOON,
       late: false,

@@ -70,6 +70,7 @@ export function smallRecord(small: Small): DayRecord {
         writer: 'desk',
         deviceId: 'desk',
         seq: at * 100 + hole + 1,
+        replaces: null,
         writtenAt: NOON,
         receivedAt: NOON,
         late: false,

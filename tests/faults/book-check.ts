@@ -9,6 +9,7 @@ export interface Row {
   readonly hole: number
   readonly score: WrittenScore
   readonly writer: string
+  readonly deviceId: string
   readonly seq: number
   readonly late: boolean
 }
@@ -40,7 +41,7 @@ const scoreOf = (row: { strokes: number | null; outcome: string }): WrittenScore
 
 export function openedBook(file: string): OpenedBook {
   const db = new Database(file, { readonly: true })
-  const columns = `"id", "cardId", "hole", "strokes", "outcome", coalesce("writerId", 'desk') AS writer, "seq", "late"`
+  const columns = `"id", "cardId", "hole", "strokes", "outcome", coalesce("writerId", 'desk') AS writer, "deviceId", "seq", "late"`
   const scores = (where: string, ...values: unknown[]) =>
     (
       db.prepare(`SELECT ${columns} FROM "ScoreFact" WHERE ${where} ORDER BY "id"`).all(...values) as (Omit<

@@ -1,6 +1,7 @@
 // One seeded run: phones of one group on a bad network, a server that dies, and the promise held against the book.
 import type { CardPack } from '@/lib/facts/card-pack'
 import type { WrittenScore } from '@/lib/facts/score-fact'
+import { phoneMark, writerKey } from '@/lib/facts/writer'
 import { contradictions, openedBook, type Row } from './book-check'
 import { dice } from './dice'
 import { type Deaths, Network, withNetwork } from './network'
@@ -165,12 +166,14 @@ async function whole(
   return found
 }
 
-/** A model that knows nothing of ours: the last word of each writer on each hole, late facts aside. */
+const writerOf = (row: Row) => writerKey(row.writer, phoneMark(row.deviceId))
+
+/** A model that knows nothing of ours: the last word of each name on each phone and hole, late facts aside. */
 function misread(card: CardPack['cards'][number], rows: readonly Row[]): readonly string[] {
   const last = new Map<string, WrittenScore>()
-  for (const row of rows) if (!row.late) last.set(`${row.writer} ${row.hole}`, row.score)
+  for (const row of rows) if (!row.late) last.set(`${writerOf(row)} ${row.hole}`, row.score)
   const found: string[] = []
-  const writers = new Set([...rows.map((row) => row.writer), ...Object.keys(card.written)])
+  const writers = new Set([...rows.map(writerOf), ...Object.keys(card.written)])
   for (const writer of writers)
     for (let hole = 1; hole <= card.holes.length; hole++) {
       const says = card.written[writer]?.[hole - 1] ?? null

@@ -1,6 +1,7 @@
 // A phone on the course: the outbox's own sender, post and reading of the card, on a memory store that outlives every
 // reload, and a clock that may be days out.
 import type { WrittenScore } from '@/lib/facts/score-fact'
+import { deviceIn, phoneMark } from '@/lib/facts/writer'
 import { cardsNow, toUndo } from '@/lib/outbox/card-now'
 import type { FactDraft, KeptFact } from '@/lib/outbox/kept-fact'
 import { memoryStore } from '@/lib/outbox/memory-store'
@@ -52,14 +53,17 @@ export class SimPhone {
     await this.store.keepPack(this.group.link, this.group.pack, this.#now().toISOString())
   }
 
+  #mark = () => phoneMark(deviceIn(this.group.groupId, this.deviceId))
+
   async #cards() {
     const kept = await this.store.pack(this.group.link)
-    return kept ? cardsNow(kept.pack, await this.store.facts(this.group.link)) : []
+    return kept ? cardsNow(kept.pack, await this.store.facts(this.group.link), this.#mark()) : []
   }
 
   async undo(): Promise<void> {
-    const last = toUndo(await this.store.facts(this.group.link), await this.#cards())
-    if (last?.fact.kind !== 'score') return
+    const undo = toUndo(await this.store.facts(this.group.link), await this.#cards(), this.#mark())
+    if (!undo || undo.changedTo !== undefined || undo.kept.fact.kind !== 'score') return
+    const last = { ...undo.kept, fact: undo.kept.fact }
     const { cardId, hole, writer, score } = last.fact
     await this.#keep({ kind: 'score', cardId, writer, hole, score: last.before }, score, last.seq)
   }

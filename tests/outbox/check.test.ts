@@ -25,6 +25,19 @@ const good = fc.oneof(
     score: fc.oneof(fc.integer({ min: 1, max: 30 }), fc.constantFrom('x', null)),
   }),
   fc.record({
+    kind: fc.constant('score'),
+    seq: fc.integer({ min: 1, max: 999 }),
+    cardId: fc.constant('card'),
+    writer: fc.constant('una'),
+    writtenAt: fc.constant('2026-04-25T12:53:00.000Z'),
+    hole: fc.integer({ min: 1, max: 18 }),
+    score: fc.constant(5),
+    replaces: fc.array(
+      fc.record({ phone: fc.string({ minLength: 1, maxLength: 40 }), seq: fc.integer({ min: 1, max: 999 }) }),
+      { maxLength: 8 },
+    ),
+  }),
+  fc.record({
     kind: fc.constant('signature'),
     seq: fc.integer({ min: 1, max: 999 }),
     cardId: fc.string({ minLength: 1, maxLength: 40 }),
@@ -52,7 +65,19 @@ describe('a fact before it is kept', () => {
   it('agrees with the schema when one part of it is broken, missing or too much', () => {
     const broken = fc.tuple(
       good,
-      fc.constantFrom('kind', 'seq', 'cardId', 'writer', 'writtenAt', 'hole', 'score', 'role', 'scores', 'more'),
+      fc.constantFrom(
+        'kind',
+        'seq',
+        'cardId',
+        'writer',
+        'writtenAt',
+        'hole',
+        'score',
+        'role',
+        'scores',
+        'replaces',
+        'more',
+      ),
       junk,
       fc.boolean(),
     )

@@ -2,7 +2,9 @@
 // a gap takes nothing, a closed card makes late facts. Only the rules the phone relies on, none of the counting.
 
 import type { CardPack, PackCard } from '@/lib/facts/card-pack'
-import type { Delivery, DeliveryAnswer, DeviceFact, FactAnswer } from '@/lib/facts/score-fact'
+import type { Delivery, DeliveryAnswer, DeviceFact, FactAnswer, WrittenScore } from '@/lib/facts/score-fact'
+import { deviceIn, phoneMark, writerKey } from '@/lib/facts/writer'
+import type { Looking } from '@/lib/outbox/post'
 import type { Posted } from '@/lib/outbox/sender'
 
 export interface TakenFact {
@@ -14,6 +16,8 @@ export class FakeServer {
   readonly taken: TakenFact[] = []
   readonly answers = new Map<string, FactAnswer[]>()
   pack: CardPack
+  private readonly holds = new Map<string, number>()
+  private minutes = 0
   ended: { code: string; sentence: string } | null = null
   /** Refuses these, by card, hole and score, with a code. */
   refuses: (fact: DeviceFact) => { code: string; sentence: string } | null = () => null
@@ -55,7 +59,7 @@ export class FakeServer {
     if (!card) return { seq: fact.seq, answer: 'refused', code: 'card-not-in-group', sentence: 'Not in this group.' }
     this.taken.push({ deviceId, fact })
     if (card.state !== 'out') return { seq: fact.seq, answer: 'late', sentence: 'This card is signed and handed in.' }
-    this.change(card, fact)
+    this.change(deviceId, card, fact)
     return { seq: fact.seq, answer: 'received' }
   }
 
@@ -68,22 +72,14 @@ export class FakeServer {
     })
   }
 
-  private change(card: PackCard, fact: DeviceFact): void {
+  private change(deviceId: string, card: PackCard, fact: DeviceFact): void {
     if (fact.kind === 'drive' || fact.kind === 'ball-lost') {
       this.pack = { ...this.pack, scoreVersion: this.pack.scoreVersion + 1, balls: this.ballsAfter(fact) }
       return
     }
     const changed: PackCard =
       fact.kind === 'score'
-        ? {
-            ...card,
-            written: {
-              ...card.written,
-              [fact.writer]: card.holes.map((hole, index) =>
-                hole.hole === fact.hole ? fact.score : (card.written[fact.writer]?.[index] ?? null),
-              ),
-            },
-          }
+        ? this.written(deviceId, card, fact)
         : {
             ...card,
             signatures: [...card.signatures, { role: fact.role, entryId: fact.writer, signedAt: fact.writtenAt }],
@@ -94,6 +90,50 @@ export class FakeServer {
       scoreVersion: this.pack.scoreVersion + 1,
       cards: this.pack.cards.map((each) => (each.cardId === card.cardId ? changed : each)),
     }
+  }
+
+  mark(deviceId: string): string {
+    return phoneMark(deviceIn(this.pack.group.id, deviceId))
+  }
+
+  private written(deviceId: string, card: PackCard, fact: Extract<DeviceFact, { kind: 'score' }>): PackCard {
+    const key = writerKey(fact.writer, this.mark(deviceId))
+    const written = { ...card.written }
+    const numbers = { ...card.numbers }
+    const put = (at: string, score: WrittenScore, seq: number | null) => {
+      const none = card.holes.map(() => null)
+      written[at] = (written[at] ?? none).with(fact.hole - 1, score)
+      numbers[at] = (numbers[at] ?? none).with(fact.hole - 1, seq)
+    }
+    for (const { phone, seq } of fact.replaces ?? []) {
+      const other = writerKey(fact.writer, phone)
+      if ((numbers[other]?.[fact.hole - 1] ?? seq + 1) <= seq) put(other, null, null)
+    }
+    put(key, fact.score, fact.seq)
+    return { ...card, written, numbers }
+  }
+
+  /** What a phone that looks says of whose it is; the clock is the number of things said. */
+  look({ deviceId, holder }: Looking): CardPack {
+    const phone = this.mark(deviceId)
+    if (holder && this.holds.get(phone) !== holder.number) {
+      this.holds.set(phone, holder.number)
+      this.minutes++
+      const since = new Date(Date.parse('2026-04-25T10:40:00.000Z') + this.minutes * 60_000).toISOString()
+      const others = (this.pack.holders ?? []).filter((one) => one.phone !== phone)
+      this.pack = { ...this.pack, holders: [...others, { entryId: holder.entryId, phone, since, lastSeq: 0 }] }
+    }
+    return this.numbered()
+  }
+
+  private numbered(): CardPack {
+    const holders = this.pack.holders?.map((one) => ({ ...one, lastSeq: this.lastSeqOf(one.phone) }))
+    return holders ? { ...this.pack, holders } : this.pack
+  }
+
+  private lastSeqOf(mark: string): number {
+    for (const [deviceId, answers] of this.answers) if (this.mark(deviceId) === mark) return answers.length
+    return 0
   }
 
   /** Put back from a copy made after the device's first `kept` facts. */

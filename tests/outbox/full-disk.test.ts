@@ -120,7 +120,7 @@ describe('a disk that fills up in the middle of a round', () => {
     const steady = steadyStore(store, randomUUID)
     await steady.queue(LINK)
     disk.full = true
-    await steady.setHolder(LINK, 'trevennor')
+    await steady.setHolder(LINK, { holder: 'trevennor', holds: 1, tookOver: [] })
     expect((await steady.queue(LINK)).holder).toBe('trevennor')
     disk.full = false
     await steady.queue(LINK)

@@ -20,9 +20,11 @@ export function phoneFor(server: FakeServer) {
   const phone: Phone = {
     store: memoryStore(randomUUID),
     post: async (_link, delivery) => (signal.on ? server.deliver(delivery) : { kind: 'unknown' }),
-    fetchPack: async () => {
+    fetchPack: async (_link, looking) => {
       if (!signal.on) return { kind: 'unknown' }
-      return server.ended ? { kind: 'ended', ...server.ended } : { kind: 'pack', pack: server.pack }
+      return server.ended
+        ? { kind: 'ended', ...server.ended }
+        : { kind: 'pack', pack: looking ? server.look(looking) : server.pack }
     },
     locks: undefined,
     me: randomUUID(),

@@ -11,6 +11,7 @@ import { steadyStore } from '@/lib/outbox/steady-store'
 import type { OutboxStore } from '@/lib/outbox/store'
 import { aldermossPack } from './aldermoss-four'
 
+const HOLD = { holder: 'trevennor', holds: 1, tookOver: [] }
 const AT = '2026-04-25T12:53:00.000Z'
 const score = (hole: number, strokes: number): FactDraft => ({
   kind: 'score',
@@ -118,7 +119,7 @@ describe.each(stores)('outbox in %s', (_name, open) => {
 
   it('keeps the holder, the pack, the end of a link, and what has been read', async () => {
     const store = await open()
-    await store.setHolder('a', 'trevennor')
+    await store.setHolder('a', HOLD)
     await store.keepPack('a', aldermossPack(), AT)
     await store.setEnded('a', { code: 'link-ended', sentence: 'The day is over.', at: AT })
     await keep(store, 'a', score(1, 4))
@@ -157,7 +158,7 @@ describe('the browser’s database', () => {
     const name = `reopened-${randomUUID()}`
     databases.push(name)
     const before = await browserStore(randomUUID, name)
-    await before.setHolder('a', 'trevennor')
+    await before.setHolder('a', HOLD)
     await keep(before, 'a', score(1, 5))
     const { deviceId } = await before.queue('a')
     const after = await browserStore(randomUUID, name)

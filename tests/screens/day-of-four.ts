@@ -170,6 +170,7 @@ export function recordAt(moment: Moment = {}): DayRecord {
       writer: id,
       deviceId: 'phone-of-the-group',
       seq: at + 1,
+      replaces: null,
       writtenAt: new Date('2026-04-25T11:00:00Z'),
       receivedAt: new Date('2026-04-25T11:00:01Z'),
       late: false,

@@ -10,6 +10,7 @@ import { HoleView } from './hole-view'
 import { NoPackYet } from './no-pack-yet'
 import { Notices } from './notices'
 import { PlayStopped } from './play-stopped'
+import { TwoPhones } from './two-phones'
 import { useGroup } from './use-group'
 import { KeptPage, useKeptPage } from './use-kept-page'
 import { useNewBuild } from './use-new-build'
@@ -41,6 +42,7 @@ export function CardApp({ link }: { link: string }) {
     <>
       <PlayStopped now={now} book={book} reading={reading} setReading={setReading} />
       <Notices now={now} book={book} refusal={refusal} canKeepPage={kept !== 'cannot'} />
+      {holder && place.at !== 'phone' && <TwoPhones pack={pack} now={now} book={book} holder={holder} />}
     </>
   )
   const change = (sentence: string | null) => refuse(sentence)
@@ -52,6 +54,7 @@ export function CardApp({ link }: { link: string }) {
         {notices}
         <WhoHolds
           pack={pack}
+          me={now.me}
           holder={holder}
           onHold={(entryId) => {
             void book.hold(entryId)
@@ -71,15 +74,7 @@ export function CardApp({ link }: { link: string }) {
       ) : card ? (
         <WholeCard pack={pack} now={now} book={book} card={card} holder={holder} refuse={change} />
       ) : (
-        <HoleView
-          pack={pack}
-          now={now}
-          book={book}
-          holder={holder}
-          hole={hole ?? firstOpen(now, order)}
-          go={go}
-          refuse={change}
-        />
+        <HoleView pack={pack} now={now} book={book} hole={hole ?? firstOpen(now, order)} go={go} refuse={change} />
       )}
     </KeptPage>
   )

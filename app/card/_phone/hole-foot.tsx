@@ -1,6 +1,7 @@
 'use client'
 
 import type { CardPack } from '@/lib/facts/card-pack'
+import type { UndoNow } from '@/lib/outbox/card-now'
 import type { GroupSnapshot } from '@/lib/outbox/group-book'
 import { figureOf } from './reading'
 import { StateLine } from './state-line'
@@ -13,35 +14,55 @@ interface Props {
   readonly hole: number
   readonly order: readonly number[]
   readonly go: (place: Place) => void
+  /** A sentence for the line above the buttons, until the next touch. */
+  readonly says: string | null
   readonly onUndo: () => void
 }
 
-/** "Jago 5", with the hole when it is not the one on the screen. */
-function undoes(pack: CardPack, now: GroupSnapshot, hole: number): string | null {
-  const fact = now.undo?.fact
+/** "Jago 5", with the hole when it is not the one on the screen; one short line, so that the foot keeps its height. */
+function undoes(pack: CardPack, undo: UndoNow | null, hole: number): string | null {
+  const fact = undo?.kept.fact
   if (fact?.kind !== 'score') return null
   const card = pack.cards.find((each) => each.cardId === fact.cardId)
   if (!card) return null
-  const what = fact.score === null ? 'cleared' : figureOf(fact.score)
+  const shown = undo?.changedTo === undefined ? fact.score : undo.changedTo
+  const what = shown === null ? 'cleared' : shown === 'x' ? 'none' : shown
   const where = fact.hole === hole ? '' : `, hole ${fact.hole}`
-  return `${shortName(pack, card.entryId)} ${what}${where}`
+  return `${shortName(pack, card.entryId)} ${undo?.changedTo === undefined ? '' : 'now '}${what}${where}`
 }
 
-export function HoleFoot({ pack, now, hole, order, go, onUndo }: Props) {
+/** "Vikram was changed to 7 on another phone", or null while the score is here to take back. */
+export function changedSince(pack: CardPack, { kept: { fact }, changedTo }: UndoNow): string | null {
+  const card = pack.cards.find((each) => each.cardId === fact.cardId)
+  if (changedTo === undefined || !card) return null
+  const name = shortName(pack, card.entryId)
+  return changedTo === null
+    ? `${name} was cleared on another phone`
+    : `${name} was changed to ${figureOf(changedTo)} on another phone`
+}
+
+export function HoleFoot({ pack, now, hole, order, go, says, onUndo }: Props) {
   const at = order.indexOf(hole)
   const back = order[at - 1]
   const next = order[at + 1]
   const lacks = holeLacks(pack, now.cards, hole)
-  const undo = undoes(pack, now, hole)
+  const undo = undoes(pack, now.undo, hole)
+  const changed = now.undo ? changedSince(pack, now.undo) : null
   return (
     <footer className="c-foot">
-      <StateLine now={now} />
+      <StateLine now={now} says={says} />
       <nav className="c-nav" aria-label="Holes">
         <button type="button" className="btn" onClick={() => go(back ? { at: 'hole', hole: back } : { at: 'cards' })}>
           {back ? `Hole ${back}` : 'Cards'}
           <span className="small">back</span>
         </button>
-        <button type="button" className="btn" aria-disabled={!undo} onClick={() => undo && onUndo()}>
+        <button
+          type="button"
+          className="btn"
+          aria-disabled={!undo || changed !== null}
+          aria-label={changed === null ? undefined : `Undo: ${changed}`}
+          onClick={() => undo && onUndo()}
+        >
           Undo
           <span className="small">{undo ?? 'nothing yet'}</span>
         </button>

@@ -7,7 +7,7 @@ import { type CardNow, holesInPlay } from '@/lib/outbox/card-now'
 import type { GroupBook, GroupSnapshot } from '@/lib/outbox/group-book'
 import { AnyScore } from './any-score'
 import { AskNoScore } from './ask-no-score'
-import { HoleFoot } from './hole-foot'
+import { changedSince, HoleFoot } from './hole-foot'
 import { HoleHead } from './hole-head'
 import { headingsOf, noScoreEndsTheCard } from './reading'
 import { ScoreRow } from './score-row'
@@ -18,7 +18,6 @@ interface Props {
   readonly pack: CardPack
   readonly now: GroupSnapshot
   readonly book: GroupBook
-  readonly holder: string
   readonly hole: number
   readonly go: (place: Place) => void
   readonly refuse: (sentence: string | null) => void
@@ -29,9 +28,11 @@ const DOUBLE_TOUCH_MS = 250
 // Rows fold or unfold when a difference comes or goes; a thumb already on its way would hit another row.
 const MOVED_MS = 500
 
-export function HoleView({ pack, now, book, holder, hole, go, refuse }: Props) {
+export function HoleView({ pack, now, book, hole, go, refuse }: Props) {
   const [padFor, setPadFor] = useState<string | null>(null)
   const [asking, setAsking] = useState<CardNow | null>(null)
+  const [saidAgain, setSaidAgain] = useState<string | null>(null)
+  const [says, setSays] = useState<string | null>(null)
   const touched = useRef(new Map<string, number>())
   const firstHole = useRef(hole)
   const moved = firstHole.current !== hole
@@ -47,6 +48,9 @@ export function HoleView({ pack, now, book, holder, hole, go, refuse }: Props) {
   async function write(cardId: string, score: WrittenScore) {
     const done = await book.write(cardId, hole, score)
     refuse(done.ok ? null : done.sentence)
+    // No button does nothing: whoever says again what stands here hears who has to answer.
+    setSaidAgain(done.ok && done.value === 'stands' ? `${cardId} ${hole}` : null)
+    setSays(null)
   }
 
   const endsTheCard = (card: CardNow) =>
@@ -91,7 +95,8 @@ export function HoleView({ pack, now, book, holder, hole, go, refuse }: Props) {
               pack={pack}
               card={card}
               line={line}
-              holder={holder}
+              me={now.me}
+              waiting={saidAgain === `${card.card.cardId} ${hole}`}
               folded={differing > 0}
               onWrite={(score, at) => press(card, score, at)}
               onPad={() => setPadFor(card.card.cardId)}
@@ -106,7 +111,9 @@ export function HoleView({ pack, now, book, holder, hole, go, refuse }: Props) {
         hole={hole}
         order={holesInPlay(pack)}
         go={go}
+        says={says}
         onUndo={async () => {
+          setSays(now.undo ? changedSince(pack, now.undo) : null)
           const undone = await book.undo()
           refuse(undone.ok ? null : undone.sentence)
           if (undone.ok && undone.value?.fact.kind === 'score') go({ at: 'hole', hole: undone.value.fact.hole })

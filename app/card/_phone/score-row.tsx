@@ -2,28 +2,31 @@
 
 import type { CardPack } from '@/lib/facts/card-pack'
 import type { WrittenScore } from '@/lib/facts/score-fact'
-import { type CardNow, type HoleNow, writtenBy } from '@/lib/outbox/card-now'
+import { type CardNow, type HoleNow, isOwn, writtenBy } from '@/lib/outbox/card-now'
+import type { Me } from '@/lib/outbox/holding'
 import { Differs } from './differs'
 import { Dots } from './dots'
 import { figureOf, levelOn, OFFSETS, said, soFar, strokesIn, worth } from './reading'
-import { shortName } from './words'
+import { whoWrote } from './words'
 
 interface Props {
   readonly pack: CardPack
   readonly card: CardNow
   readonly line: HoleNow
-  readonly holder: string
+  readonly me: Me
   /** One line without figures: another row on this hole needs the room. */
   readonly folded: boolean
+  /** The holder has answered the difference with the score that stands here already. */
+  readonly waiting: boolean
   readonly onWrite: (score: Exclude<WrittenScore, null>, at: number) => void
   readonly onPad: () => void
 }
 
 export function ScoreRow(props: Props) {
-  const { pack, card, line, holder, onPad } = props
+  const { pack, card, line, me, onPad } = props
   const { reading } = pack
   const closed = card.closed || line.ruled || pack.status === 'closed'
-  const mine = writtenBy(line, holder)
+  const mine = writtenBy(line, me)
   const shown = line.differs ? mine : line.score
   const waits = !closed && !line.differs && shown === null
   const id = `name-${card.card.cardId}`
@@ -49,7 +52,7 @@ export function ScoreRow(props: Props) {
       </button>
       {!folded && <Picks {...props} shown={shown} mine={mine} />}
       {line.differs && !closed && (
-        <Differs pack={pack} card={card} line={line} holder={holder} onWrite={props.onWrite} />
+        <Differs pack={pack} card={card} line={line} me={me} waiting={props.waiting} onWrite={props.onWrite} />
       )}
     </div>
   )
@@ -77,21 +80,13 @@ function RowSays({
   )
 }
 
-function Picks({
-  pack,
-  card,
-  line,
-  holder,
-  shown,
-  mine,
-  onWrite,
-}: Props & { shown: WrittenScore; mine: WrittenScore }) {
+function Picks({ pack, card, line, me, shown, mine, onWrite }: Props & { shown: WrittenScore; mine: WrittenScore }) {
   const level = levelOn(pack.reading, line)
   const name = `hole-${line.hole}-${card.card.cardId}`
-  const others = line.written.filter((each) => each.writer !== holder)
+  const others = line.written.filter((each) => !isOwn(each, me))
 
   const pick = (score: Exclude<WrittenScore, null>, offset: number | null) => {
-    const theirs = others.filter((each) => each.score === score).map((each) => shortName(pack, each.writer))
+    const theirs = others.filter((each) => each.score === score).map((each) => whoWrote(pack, each, me, line.written))
     // Whose figure it is matters only where two differ, or where somebody else wrote it.
     const who = line.differs ? (mine === score ? 'you' : theirs.join(', ')) : mine === null ? theirs.join(', ') : ''
     const marked = line.differs && theirs.length > 0 && mine !== score

@@ -8,7 +8,7 @@ import { stateSentence } from './words'
 const MOST_STROKES = 5
 
 /** Always there: what is only on this phone, or that all of it is received. */
-export function StateLine({ now }: { now: GroupSnapshot }) {
+export function StateLine({ now, says = null }: { readonly now: GroupSnapshot; readonly says?: string | null }) {
   const kept = use(KeptPage)
   const held = now.waitingScores + now.waitingSignatures
   return (
@@ -22,8 +22,8 @@ export function StateLine({ now }: { now: GroupSnapshot }) {
         </span>
       )}
       <span>
-        {stateSentence(now, kept)}
-        {held > 0 && now.serverSays && `. ${now.serverSays}`}
+        {says ?? stateSentence(now, kept)}
+        {says === null && held > 0 && now.serverSays && `. ${now.serverSays}`}
       </span>
     </p>
   )

@@ -4,6 +4,7 @@ import { useState } from 'react'
 import type { CardPack } from '@/lib/facts/card-pack'
 import type { CardNow, HoleNow } from '@/lib/outbox/card-now'
 import type { GroupBook, GroupSnapshot } from '@/lib/outbox/group-book'
+import type { Me } from '@/lib/outbox/holding'
 import { Dots } from './dots'
 import {
   figureOf,
@@ -19,7 +20,7 @@ import {
 import { SignPart } from './sign-part'
 import { StateLine } from './state-line'
 import { hashOf } from './use-place'
-import { fullName, placeWords, shortName } from './words'
+import { fullName, placeWords, whoWrote } from './words'
 
 interface Props {
   readonly pack: CardPack
@@ -91,7 +92,7 @@ export function WholeCard({ pack, now, book, card, holder, refuse }: Props) {
                   </tr>
                 )}
                 {holes.map((hole) => (
-                  <HoleLine key={hole.hole} pack={pack} hole={hole} />
+                  <HoleLine key={hole.hole} pack={pack} hole={hole} me={now.me} />
                 ))}
                 {isWhole && (
                   <SumLine reading={pack.reading} word={index === 0 ? 'Out' : 'In'} holes={holes} className="half" />
@@ -113,12 +114,14 @@ export function WholeCard({ pack, now, book, card, holder, refuse }: Props) {
   )
 }
 
-function HoleLine({ pack, hole }: { pack: CardPack; hole: HoleNow }) {
+function HoleLine({ pack, hole, me }: { pack: CardPack; hole: HoleNow; me: Me }) {
   const [open, setOpen] = useState(false)
   const working = hole.score === null ? null : workingOf(pack.reading, hole, hole.score)
   const value = hole.score === null ? null : holeValue(pack.reading, hole, hole.score)
   const last = typeof value !== 'number' ? (value === null ? '' : '–') : lastFigure(pack.reading, value, hole.par)
-  const differ = hole.written.map((each) => `${shortName(pack, each.writer)} ${figureOf(each.score)}`).join(', ')
+  const differ = hole.written
+    .map((each) => `${whoWrote(pack, each, me, hole.written)} ${figureOf(each.score)}`)
+    .join(', ')
   return (
     <>
       <tr className={hole.differs ? 'differs' : hole.score === null ? 'waits' : undefined}>

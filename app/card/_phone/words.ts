@@ -2,8 +2,9 @@
 
 import { timeInWords } from '@/lib/boards/dates-in-words'
 import type { CardPack } from '@/lib/facts/card-pack'
-import type { CardNow } from '@/lib/outbox/card-now'
+import { type CardNow, isOwn, type Written } from '@/lib/outbox/card-now'
 import type { GroupSnapshot } from '@/lib/outbox/group-book'
+import type { Me } from '@/lib/outbox/holding'
 import type { Kept } from './use-kept-page'
 
 /** A moment by this phone's own clock, which works without a signal: "12.53 pm", as on a start sheet. */
@@ -21,6 +22,15 @@ export function shortName(pack: CardPack, entryId: string): string {
   if (!card) return 'somebody'
   const shared = pack.cards.some((each) => each.entryId !== entryId && each.firstName === card.firstName)
   return shared ? `${card.firstName} ${card.familyName.charAt(0)}.` : card.firstName
+}
+
+/** "you", "Anjali", "Gethin’s other phone", "Gethin on another phone": whose score stands on a hole. */
+export function whoWrote(pack: CardPack, one: Written, me: Me, all: readonly Written[]): string {
+  if (isOwn(one, me)) return 'you'
+  const name = shortName(pack, one.writer)
+  if (one.writer === me.holder) return `${name}’s other phone`
+  const first = all.find((each) => each.writer === one.writer)
+  return first === one ? name : `${name} on another phone`
 }
 
 const COUNT = ['none', 'one', 'two', 'three', 'four']

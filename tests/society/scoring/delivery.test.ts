@@ -2,8 +2,11 @@
 // gets its first answer; nothing is taken from a card of another group, day or society.
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { currentCard } from '@/lib/boards/current-card'
+import type { DeviceFact } from '@/lib/facts/score-fact'
+import { deviceIn, phoneMark } from '@/lib/facts/writer'
 import { cardPack } from '@/lib/society/card-pack'
 import { deliverFacts } from '@/lib/society/enter-score'
+import { notePhone } from '@/lib/society/note-phone'
 import { takeCardIn } from '@/lib/society/take-card-in'
 import { book } from '@/lib/store/client'
 import { world } from '../setup/world'
@@ -157,11 +160,86 @@ describe('two writers on one card', () => {
     expect(await now(b)).toMatchObject({ notAgreed: [11] })
     expect((await now(b)).scores[10]).toBe(6)
     const pack = got(await cardPack(day.scorer(1))).cards.find((card) => card.entryId === b)!
-    expect([pack.written[a]![10], pack.written[b]![10]]).toEqual([5, 6])
+    const on11 = (name: string) =>
+      Object.entries(pack.written).flatMap(([key, column]) => (key.startsWith(`${name}~`) ? [column[10]] : []))
+    const says = (name: string) => on11(name).find((score) => score !== null)
+    expect([says(a), says(b)]).toEqual([5, 6])
     await mine.score(b, 11, null).send()
     expect((await now(b)).notAgreed).toEqual([])
     await theirs.score(b, 11, null).send()
     expect((await now(b)).missing).toContain(11)
+  })
+})
+
+describe('two phones under one name', () => {
+  const hole = 16
+  const replaced = (phone: Phone, seq: number) => [
+    { phone: phoneMark(deviceIn(day.scorer(1).groupId, phone.deviceId)), seq },
+  ]
+
+  it('are two writers: different scores are not agreed, and a cleared one takes only its own away', async () => {
+    const one = new Phone(day, 1, c).score(b, hole, 5)
+    const two = new Phone(day, 1, c).score(b, hole, 7)
+    await one.send()
+    await two.send()
+    expect((await now(b)).notAgreed).toContain(hole)
+    await one.score(b, hole, null).send()
+    expect(await now(b)).toMatchObject({ notAgreed: [] })
+    expect((await now(b)).scores[hole - 1]).toBe(7)
+    await two.score(b, hole, null).send()
+  })
+
+  it('replace what they name and nothing that came after it', async () => {
+    const old = new Phone(day, 1, c).score(b, hole, 5)
+    await old.send()
+    const fresh = new Phone(day, 1, c).score(b, hole, 6)
+    fresh.outbox[0] = { ...fresh.outbox[0]!, replaces: replaced(old, 1) } as DeviceFact
+    await fresh.send()
+    expect((await now(b)).notAgreed).toEqual([])
+    expect((await now(b)).scores[hole - 1]).toBe(6)
+    // The old phone's late score stands beside it, and a clearing that names the earlier one leaves it alone.
+    await old.score(b, hole, 8).send()
+    expect((await now(b)).notAgreed).toEqual([hole])
+    fresh.score(b, hole, null)
+    fresh.outbox[0] = { ...fresh.outbox[0]!, replaces: replaced(old, 1) } as DeviceFact
+    await fresh.send()
+    expect((await now(b)).scores[hole - 1]).toBe(8)
+    await old.score(b, hole, null).send()
+  })
+})
+
+describe('whose phone it is', () => {
+  const look = (phone: Phone, entryId: string, number: number) =>
+    notePhone(
+      day.scorer(1),
+      new Headers({
+        'x-daybook-device': phone.deviceId,
+        'x-daybook-holder': entryId,
+        'x-daybook-holds': String(number),
+      }),
+      new Date(),
+    )
+  const holders = async () => got(await cardPack(day.scorer(1))).holders ?? []
+
+  it('is known once a phone has said so, and stands in the pack of the others', async () => {
+    const [one, two] = [new Phone(day, 1, a), new Phone(day, 1, a)]
+    await look(one, a, 1)
+    await look(two, a, 1)
+    const said = (await holders()).filter((each) => each.entryId === a)
+    expect(new Set(said.map((each) => each.phone)).size).toBe(2)
+    // Handed on, and taken back.
+    await look(one, b, 2)
+    expect((await holders()).filter((each) => each.entryId === a)).toHaveLength(1)
+    const before = (await holders()).find((each) => each.entryId === b)?.since
+    await look(one, b, 3)
+    expect((await holders()).find((each) => each.entryId === b)?.since).not.toBe(before)
+  })
+
+  it('is nobody outside the group', async () => {
+    const [other] = day.players(2)
+    const before = (await holders()).length
+    await look(new Phone(day, 1, a), other!, 1)
+    expect(await holders()).toHaveLength(before)
   })
 })
 

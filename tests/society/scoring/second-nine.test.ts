@@ -202,7 +202,7 @@ describe('on the course', () => {
   it('a card that is not whole is not signed, and the phone says which holes it wants', async () => {
     const record = await day.record()
     const pack: CardPack = groupPack(record, record.groups[0]!)
-    const card = cardsNow(pack, []).find((one) => one.card.entryId === first())!
+    const card = cardsNow(pack, [], 'this-phone').find((one) => one.card.entryId === first())!
     expect(card.missing).toEqual([13, 14, 15, 16, 17, 18])
     const stops = mayNotSign(card, 'player', first())
     expect(stops?.sentence).toContain('has no score yet on holes 13, 14, 15, 16, 17 and 18')

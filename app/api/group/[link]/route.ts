@@ -12,9 +12,10 @@ export async function GET(request: Request, { params }: { params: Promise<{ link
   const { link } = await params
   const actor = await scorerOf(link)
   if (!actor.ok) return noGroup(actor)
+  // First what the phone says of itself: the answer names whose phones there are.
+  await notePhone(actor.value, request.headers)
   const served = await servedPack(actor.value)
   if (!served.ok) return Response.json(served, { status: served.code === 'no-such-group' ? 404 : 403 })
-  await notePhone(actor.value, request.headers)
   const { pack, tag, text } = served.value
   const headers = { 'cache-control': 'private, no-store', etag: tag, [SCORE_VERSION]: String(pack.scoreVersion) }
   // A proxy that packs the answer marks the tag as weak; it names the same cards.
