@@ -128,6 +128,8 @@ interface PersonAsKept {
   readonly phone?: string | null
   readonly handicapSource: string
   readonly memberSince: number | null
+  readonly membershipNumber?: string | null | undefined
+  readonly homeClub?: string | null | undefined
   readonly leftOn: string | null
   readonly labels?: readonly string[] | undefined
   readonly junior?: boolean
@@ -143,6 +145,8 @@ export function personWords(person: PersonAsKept): InWords {
     Regular: person.regular,
     'Handicap kept': SOURCES[person.handicapSource] ?? person.handicapSource,
     'Member since': person.memberSince ?? 'not known',
+    ...(person.membershipNumber === undefined ? {} : { 'Membership number': person.membershipNumber ?? 'none' }),
+    ...(person.homeClub === undefined ? {} : { 'Home club': person.homeClub ?? 'not known' }),
     Left: person.leftOn ?? 'no',
     ...(person.labels === undefined ? {} : { 'Sorted under': person.labels }),
     ...(person.junior === undefined ? {} : { Junior: person.junior }),

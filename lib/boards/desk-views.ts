@@ -1,6 +1,7 @@
 // What the rooms of the desk are given: lists, the clock of a day, and what a file that is to be read in would do.
 
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { MemberColumn, Mendable } from '@/lib/facts/member-import'
 import type { Gender, Hole } from '@/lib/rules/day'
 
 export type HandicapSource = 'home-club' | 'society' | 'claimed'
@@ -24,6 +25,8 @@ export interface MemberRow {
   readonly figureFrom: string | null
   readonly figureReason: string | null
   readonly memberSince: number | null
+  readonly membershipNumber: string | null
+  readonly homeClub: string | null
   readonly leftOn: string | null
   /** The words the society sorts people by: "senior", "first-timer". */
   readonly labels: readonly string[]
@@ -179,16 +182,65 @@ export interface ImportPreview<Row> {
   readonly sentence: string
 }
 
+/** What importing a list of members would do, and what is still to be said about it. */
+export interface MemberImportPreview {
+  /** Tied to the bytes of the file, to everything chosen, and to what would happen: anything else is refused. */
+  readonly digest: string
+  readonly fileName: string
+  /** As the spreadsheet numbers it; 0 where there are no headings. */
+  readonly headingRow: number
+  readonly columns: readonly { readonly at: number; readonly heading: string; readonly as: MemberColumn }[]
+  /** The spreadsheet as it is: its first rows, and those that need a look or are left out. */
+  readonly sheet: readonly {
+    readonly row: number
+    readonly cells: readonly string[]
+    readonly state: 'ready' | 'look' | 'left-out'
+  }[]
+  readonly rows: readonly MemberImportRow[]
+  readonly look: readonly MemberRowToLookAt[]
+  readonly leftOut: readonly {
+    readonly row: number
+    readonly reads: string
+    readonly why: string
+    readonly byItself: boolean
+  }[]
+  readonly blank: number
+  readonly questions: readonly {
+    readonly about: 'names' | 'gender' | 'handicap'
+    readonly sentence: string
+  }[]
+  /** What the file has not, once each. */
+  readonly notes: readonly string[]
+  /** True where men or women were chosen for everybody: a single row can say otherwise. */
+  readonly genderChosen: boolean
+  /** What is wrong with the file itself. */
+  readonly faults: readonly { readonly place: string; readonly sentence: string }[]
+  readonly ready: boolean
+  readonly sentence: string
+}
+
 export interface MemberImportRow {
-  /** Row of the file, the heading being row 1 or wherever it stood. */
+  /** Row of the file as the spreadsheet program numbers it. */
   readonly row: number
-  readonly name: string
+  readonly firstName: string
+  readonly familyName: string
   readonly gender: Gender | null
   readonly figure: string
-  readonly email: string | null
-  readonly what: 'new' | 'changed' | 'unchanged' | 'fault' | 'left-aside'
-  /** "New member", "Figure 18.4 becomes 17.9", "The same person as row 4". */
+  readonly what: 'new' | 'changed' | 'unchanged'
+  /** True where the file does not say men or women. */
+  readonly genderUnsaid: boolean
+  /** "New member", "Handicap 18.4 becomes 17.9". */
   readonly sentence: string
+}
+
+export interface MemberRowToLookAt {
+  readonly row: number
+  readonly name: string
+  readonly sentences: readonly string[]
+  /** Cells to put right in place. */
+  readonly cells: readonly { readonly cell: Mendable; readonly written: string }[]
+  /** People of that name in the list already, and whether it may be somebody new. */
+  readonly who: readonly { readonly personId: string; readonly said: string }[] | null
 }
 
 export interface CourseImportRow {

@@ -23,6 +23,8 @@ interface Held {
   readonly email: string | null
   readonly phone: string | null
   readonly memberSince: number | null
+  readonly membershipNumber: string | null
+  readonly homeClub: string | null
   readonly leftOn: string | null
   readonly junior: boolean
   readonly shownAs: string
@@ -69,6 +71,8 @@ export function heldInWords(held: Held, actInWords: (act: string) => string, zon
         line('Plays regularly', held.regular ? 'yes' : 'no'),
         line('Under 18', held.junior ? 'yes' : 'no'),
         line('Member since', held.memberSince),
+        line('Membership number', held.membershipNumber),
+        line('Home club', held.homeClub),
         line('Left on', held.leftOn && shortDateInWords(held.leftOn)),
         line('Sorted under', labelsOf(held.labels).join(', ') || null),
         line('Shown on public sheets', SHOWN[held.shownAs] ?? held.shownAs),

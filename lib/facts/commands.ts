@@ -128,6 +128,9 @@ export const keepPerson = z.strictObject({
   handicapSource: z.enum(['home-club', 'society', 'claimed']),
   indexTenths: indexTenths.nullable(),
   memberSince: z.int().min(1900, YEAR_IN_FULL).max(2200, YEAR_IN_FULL).nullable().default(null),
+  /** As the society writes it, and where the handicap index is kept; left as they are when absent. */
+  membershipNumber: z.string().trim().max(30, 'A membership number has at most 30 signs.').nullable().optional(),
+  homeClub: z.string().trim().max(80, 'The name of a club has at most 80 letters.').nullable().optional(),
   /** Words the society sorts people by; left as they are when absent. */
   labels: z.array(label).max(8, 'At most eight words.').optional(),
   /** Last day as a member; whoever has left is on no list, but stays on the sheets of the days played. */

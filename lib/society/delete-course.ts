@@ -1,6 +1,7 @@
 // Deletes a course that was entered by mistake. A day needs its course for as long as the day is in the book.
 
 import { courseWords } from '@/lib/boards/acts-in-words'
+import { shortDateInWords } from '@/lib/boards/dates-in-words'
 import type { Actor } from '@/lib/facts/actor'
 import { type DeleteCourse, deleteCourse as schema } from '@/lib/facts/commands'
 import { ok, type Result, refused } from '@/lib/result'
@@ -9,11 +10,6 @@ import { courseIn, daysOnCourse, deleteCourseRow } from '@/lib/store/courses'
 import { write } from '@/lib/store/write'
 import { deskOnly, notFound } from './desk-only'
 import { parseInput } from './parse-input'
-
-const dateOf = (date: string) =>
-  new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' }).format(
-    new Date(`${date}T00:00:00Z`),
-  )
 
 type Deleted = Result<
   { name: string },
@@ -40,7 +36,7 @@ export async function deleteCourse(actor: Actor, input: DeleteCourse, now: Date 
       return refused(
         'course-in-use',
         `${course.name} cannot be deleted: ${days.length === 1 ? 'a golf day is' : `${days.length} golf days are`} on it.`,
-        days.map(({ name, date }) => ({ place: date, sentence: `${name}, ${dateOf(date)}` })),
+        days.map(({ name, date }) => ({ place: date, sentence: `${name}, ${shortDateInWords(date)}` })),
       )
     await deleteCourseRow(tx, societyId, courseId)
     const said = { act: 'delete-course', area: 'book' as const, subject: course.name, subjectId: courseId }

@@ -112,6 +112,8 @@ const FIELDS: Readonly<Partial<Record<keyof PersonToKeep, string>>> = {
   phone: 'Telephone',
   handicapSource: 'Where the figure is kept',
   memberSince: 'Member since',
+  membershipNumber: 'Membership number',
+  homeClub: 'Home club',
   leftOn: 'Left on',
   junior: 'Under 18',
   labels: 'Sorted under',

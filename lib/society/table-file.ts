@@ -53,7 +53,12 @@ function fromText(bytes: Uint8Array): Result<Rows, Refusals> {
   const text = decoded(bytes)
   // Text has no NUL in it; pictures, PDFs and programs nearly always do.
   if (text === null || text.includes('\0') || text.startsWith('%PDF')) return notATable()
-  const parsed = Papa.parse<string[]>(text, { delimitersToGuess: [',', ';', '\t', '|'], skipEmptyLines: false })
+  // A first line "sep=;" is for the spreadsheet program, which does not count it as a row.
+  const said = /^sep=(.)\r?\n/i.exec(text)
+  const parsed = Papa.parse<string[]>(said ? text.slice(said[0].length) : text, {
+    delimiter: said?.[1] ?? delimiterOf(text),
+    skipEmptyLines: false,
+  })
   return ok({
     rows: parsed.data,
     faults: parsed.errors
@@ -63,6 +68,19 @@ function fromText(bytes: Uint8Array): Result<Rows, Refusals> {
         sentence: 'A quotation mark is opened and not closed.',
       })),
   })
+}
+
+/** The sign that is on most lines outside quotation marks: "12,4" between semicolons is one cell. */
+function delimiterOf(text: string): string {
+  const lines = text
+    .slice(0, 100_000)
+    .replace(/"[^"]*"/g, '')
+    .split(/\r\n|\r|\n/)
+  const signs = ['\t', ';', '|', ','].map((sign) => ({
+    sign,
+    lines: lines.filter((line) => line.includes(sign)).length,
+  }))
+  return signs.reduce((most, one) => (one.lines > most.lines ? one : most)).sign
 }
 
 /** UTF-8 if it is, UTF-16 if it says so, else the western European letters of older programs. */

@@ -21,6 +21,8 @@ export interface PersonKept {
   readonly phone: string | null
   readonly handicapSource: 'home-club' | 'society' | 'claimed'
   readonly memberSince: number | null
+  readonly membershipNumber: string | null
+  readonly homeClub: string | null
   readonly leftOn: string | null
   /** The words the society sorts people by. */
   readonly labels: readonly string[]
@@ -35,18 +37,32 @@ export interface PersonKept {
 
 export type PersonToKeep = Omit<
   PersonKept,
-  'personId' | 'pageKey' | 'days' | 'figure' | 'labels' | 'junior' | 'shownAs' | 'erased' | 'knownAs'
+  | 'personId'
+  | 'pageKey'
+  | 'days'
+  | 'figure'
+  | 'labels'
+  | 'junior'
+  | 'shownAs'
+  | 'erased'
+  | 'knownAs'
+  | 'membershipNumber'
+  | 'homeClub'
 > & {
   /** Left as they are when absent. */
   readonly knownAs?: string | null | undefined
+  readonly membershipNumber?: string | null | undefined
+  readonly homeClub?: string | null | undefined
   readonly labels?: readonly string[] | undefined
   readonly junior?: boolean | undefined
 }
 
-const columnsOf = ({ labels, knownAs, ...person }: PersonToKeep) => ({
+const columnsOf = ({ labels, knownAs, membershipNumber, homeClub, ...person }: PersonToKeep) => ({
   ...person,
   ...(knownAs === undefined ? {} : { knownAs }),
   ...(labels === undefined ? {} : { labels: JSON.stringify(labels) }),
+  ...(membershipNumber === undefined ? {} : { membershipNumber }),
+  ...(homeClub === undefined ? {} : { homeClub }),
 })
 
 export interface FigureToAdd {
@@ -69,6 +85,8 @@ const columns = {
   phone: true,
   handicapSource: true,
   memberSince: true,
+  membershipNumber: true,
+  homeClub: true,
   leftOn: true,
   labels: true,
   junior: true,

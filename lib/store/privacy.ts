@@ -90,6 +90,8 @@ export interface HeldPerson {
   readonly phone: string | null
   readonly handicapSource: string
   readonly memberSince: number | null
+  readonly membershipNumber: string | null
+  readonly homeClub: string | null
   readonly leftOn: string | null
   readonly junior: boolean
   readonly shownAs: ShownAs
@@ -210,7 +212,17 @@ export async function eraseDetails(
   const { shownAs, leftOn, now } = as
   await tx.person.update({
     where: { societyId_id: { societyId, id: personId } },
-    data: { email: null, phone: null, labels: '[]', regular: false, shownAs, leftOn, erasedAt: now },
+    data: {
+      email: null,
+      phone: null,
+      membershipNumber: null,
+      homeClub: null,
+      labels: '[]',
+      regular: false,
+      shownAs,
+      leftOn,
+      erasedAt: now,
+    },
   })
 }
 

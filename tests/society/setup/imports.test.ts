@@ -73,60 +73,70 @@ describe('a messy member list', () => {
     'Nofigure;Nan;;W;',
   ].join('\r\n')
 
+  const choices = { handicap: 'society' }
+
   it('is shown row by row with the numbers of the file', async () => {
-    const preview = got(await previewMembers(w.actor, csv(messy)))
-    expect(preview.columns.map((column) => column.readAs)).toEqual([
-      'Family name',
-      'First name',
-      'Handicap, with the source the book knows',
-      'Men or women',
-      'E-mail',
-    ])
+    const preview = got(await previewMembers(w.actor, { ...csv(messy), choices }))
+    expect(preview.headingRow).toBe(3)
+    expect(preview.columns.map((column) => column.as)).toEqual(['familyName', 'firstName', 'figure', 'gender', 'email'])
     expect(preview.rows.map((row) => [row.row, row.what, row.figure])).toEqual([
       [4, 'new', '18.4'],
       [6, 'new', '+2.1'],
       [7, 'unchanged', '3.1'],
       [8, 'changed', '17.9'],
-      [9, 'left-aside', '18.4'],
       [10, 'new', 'none yet'],
     ])
-    expect(preview.rows[3]!.sentence).toContain('Figure 18.4 becomes 17.9')
+    expect(preview.rows[3]!.sentence).toContain('Handicap 18.4 becomes 17.9')
+    expect(preview.leftOut).toEqual([{ row: 9, reads: 'Ondine Zephyrine', why: 'the same as row 4', byItself: true }])
+    expect(preview.notes).toContain('1 blank row is passed over.')
     expect(preview.ready).toBe(true)
     expect(await figures()).not.toHaveProperty('Zephyrine')
   })
 
-  it('is read in as it was shown, once; the same file again changes nothing', async () => {
-    const { digest } = got(await previewMembers(w.actor, csv(messy)))
-    expect(await importMembers(w.actor, { ...csv(`${messy}\r\nLate;Larry;9;M;`), digest })).toMatchObject({
+  it('is imported as it was shown, once; the same file again changes nothing', async () => {
+    const file = { ...csv(messy), choices }
+    const { digest } = got(await previewMembers(w.actor, file))
+    expect(await importMembers(w.actor, { ...csv(`${messy}\r\nLate;Larry;9;M;`), choices, digest })).toMatchObject({
       code: 'file-changed',
     })
-    expect(got(await importMembers(w.actor, { ...csv(messy), digest }))).toEqual({ added: 3, changed: 1, unchanged: 1 })
+    expect(
+      await importMembers(w.actor, { ...csv(messy), choices: { ...choices, leftOut: [4] }, digest }),
+    ).toMatchObject({
+      code: 'file-changed',
+    })
+    const done = got(await importMembers(w.actor, { ...file, digest }))
+    expect(done).toEqual({ added: 3, changed: 1, unchanged: 1, leftOut: 1 })
     expect(await figures()).toMatchObject({
       Zephyrine: '18.4',
       'O’Varrow; of Reed': '+2.1',
       Coldbrook: '17.9',
       Nofigure: 'none yet',
     })
-    expect(got(await importMembers(w.actor, { ...csv(messy), digest }))).toEqual({ added: 0, changed: 0, unchanged: 5 })
+    // What was looked at is no longer what would happen.
+    expect(await importMembers(w.actor, { ...file, digest })).toMatchObject({ code: 'file-changed' })
+    const again = got(await previewMembers(w.actor, file))
+    const nothing = got(await importMembers(w.actor, { ...file, digest: again.digest }))
+    expect(nothing).toEqual({ added: 0, changed: 0, unchanged: 5, leftOut: 1 })
   })
 
-  it('headed just “handicap” leaves whose figure it is to the book, and marks people with words', async () => {
+  it('headed just “handicap” leaves whose figure it is to the list, and brings tags', async () => {
     const sources = Object.fromEntries(
       got(await memberList(w.actor)).map((one) => [one.familyName, one.handicapSource]),
     )
     expect(sources).toMatchObject({ Coldbrook: 'home-club', Haldane: 'home-club', Zephyrine: 'society' })
     const file = csv('Name,Handicap,Group\nUna Tarrablane,24.0,"Senior, first-timer"\nFreya Holmgarth,20.1,')
     const preview = got(await previewMembers(w.actor, file))
+    expect(preview.questions).toEqual([])
     expect(preview.rows.map((row) => [row.what, row.sentence])).toEqual([
-      ['changed', 'Figure 24.7 becomes 24.0; marked senior, first-timer.'],
-      ['unchanged', 'As in the book.'],
+      ['changed', 'Handicap 24.7 becomes 24.0; tagged senior, first-timer.'],
+      ['unchanged', 'As in the member list.'],
     ])
     got(await importMembers(w.actor, { ...file, digest: preview.digest }))
     const una = got(await memberList(w.actor)).find((one) => one.familyName === 'Tarrablane')
     expect(una).toMatchObject({ figure: '24.0', handicapSource: 'home-club', labels: ['senior', 'first-timer'] })
   })
 
-  it('is not read in at all when one row is wrong, and every wrong row is named', async () => {
+  it('is not imported at all while one row is wrong; every wrong row is named, mended or left out', async () => {
     const bad = [
       'Name,Index,Sex',
       'Good Soul,12.0,M',
@@ -139,27 +149,41 @@ describe('a messy member list', () => {
     const file = csv(bad)
     const preview = got(await previewMembers(w.actor, file))
     expect(preview.ready).toBe(false)
-    expect(preview.faults.map((fault) => fault.place)).toEqual([
-      'row 3, Handicap index',
-      'row 4, Name',
-      'row 5, Men or women',
-      'row 6',
-      'row 7',
+    expect(preview.look.map((one) => [one.row, one.cells.map((cell) => cell.cell), one.who !== null])).toEqual([
+      [3, ['figure'], false],
+      [4, ['firstName'], false],
+      [5, ['gender'], false],
+      [6, [], true],
+      [7, ['gender'], false],
     ])
     expect(await importMembers(w.actor, { ...file, digest: preview.digest })).toMatchObject({ code: 'file-has-faults' })
     expect(await figures()).not.toHaveProperty('Soul')
+    const choices = {
+      mended: { 3: { figure: '12,0' }, 5: { gender: 'women' }, 6: { knownAs: 'junior' }, 7: { gender: 'men' } },
+      leftOut: [4],
+      who: { 6: 'new' },
+    }
+    const mended = got(await previewMembers(w.actor, { ...file, choices }))
+    expect(mended).toMatchObject({ ready: true, look: [] })
+    const done = got(await importMembers(w.actor, { ...file, choices, digest: mended.digest }))
+    expect(done).toEqual({ added: 5, changed: 0, unchanged: 0, leftOut: 1 })
+    const souls = got(await memberList(w.actor)).filter((one) => one.familyName === 'Soul')
+    expect(souls.map((one) => one.figure).sort()).toEqual(['12.0', '13.0'])
   })
 
   it('reads older letters, tabs, UTF-16 and names in one column', async () => {
     const latin = new Uint8Array([...'Name\tHcp\tM/F\nLefèvre, Zoë\t20.0\tL\n'].map((letter) => letter.charCodeAt(0)))
-    expect(got(await previewMembers(w.actor, { fileName: 'old.txt', bytes: latin })).rows[0]).toMatchObject({
-      name: 'Zoë Lefèvre',
+    const old = { fileName: 'old.txt', bytes: latin, choices: { handicap: 'society' } }
+    expect(got(await previewMembers(w.actor, old)).rows[0]).toMatchObject({
+      firstName: 'Zoë',
+      familyName: 'Lefèvre',
       gender: 'women',
       figure: '20.0',
     })
     const wide = new Uint8Array(Buffer.from('\uFEFFPlayer,Handicap,Gender\nMr Sam Sedgeway,7.5,Male\n', 'utf16le'))
     expect(got(await previewMembers(w.actor, { fileName: 'wide.csv', bytes: wide })).rows[0]).toMatchObject({
-      name: 'Sam Sedgeway',
+      firstName: 'Sam',
+      familyName: 'Sedgeway',
       figure: '7.5',
     })
   })
@@ -167,7 +191,8 @@ describe('a messy member list', () => {
   it('leaves a figure of somebody in the book to the handicap secretary', async () => {
     const captain = { ...w.actor, duties: ['captain' as const] }
     const preview = got(await previewMembers(captain, csv('Name,Index\nMagnus Storrey,20.0\nPetra Ashgill,9.9')))
-    expect(preview.rows.map((row) => row.what)).toEqual(['fault', 'unchanged'])
+    expect(preview.look.map((row) => row.row)).toEqual([2])
+    expect(preview.rows.map((row) => row.what)).toEqual(['unchanged'])
   })
 })
 
@@ -183,7 +208,7 @@ describe('an XLSX', () => {
       ]),
     }
     const preview = got(await previewMembers(w.actor, file))
-    expect(preview.rows.map((row) => [row.row, row.name, row.figure, row.what])).toEqual([
+    expect(preview.rows.map((row) => [row.row, `${row.firstName} ${row.familyName}`, row.figure, row.what])).toEqual([
       [2, 'Ada Quillfern', '18.4', 'new'],
       [4, 'Bo Sedgemoor', '+1.3', 'new'],
     ])
@@ -199,7 +224,6 @@ describe('what is no list', () => {
     ['not-a-table', bytes('%PDF-1.7 whatever')],
     ['not-a-table', new Uint8Array([0x50, 0x4b, 3, 4, 1, 2, 3, 4])],
     ['old-spreadsheet', new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1])],
-    ['no-headings', bytes('just,some,words\nand,more,words')],
     ['file-too-large', new Uint8Array(2 * 1024 * 1024 + 1).fill(65)],
     ['file-too-large', bytes(`Name,Index\n${'A B,1\n'.repeat(1001)}`)],
   ] as const)('is refused as %s', async (code, content) => {

@@ -1,16 +1,13 @@
-// What reading in a file answers with: a refusal, a preview of every row, or the word that it is done.
+// What importing a file answers with: a refusal, or a preview of everything that would happen.
 
-import type { CourseImportRow, ImportPreview, MemberImportRow } from '@/lib/boards/desk-views'
 import type { Refused } from '@/lib/result'
 
-export type ImportRow = MemberImportRow | CourseImportRow
-
-export interface ImportState {
+export interface ImportState<Preview> {
   readonly attempt: number
   readonly refused: Refused | null
-  readonly preview: ImportPreview<ImportRow> | null
+  readonly preview: Preview | null
 }
 
-export const NOTHING_READ: ImportState = { attempt: 0, refused: null, preview: null }
+export const NOTHING_READ: ImportState<never> = { attempt: 0, refused: null, preview: null }
 
-export type ImportAction = (before: ImportState, form: FormData) => Promise<ImportState>
+export type ImportAction<Preview> = (before: ImportState<Preview>, form: FormData) => Promise<ImportState<Preview>>

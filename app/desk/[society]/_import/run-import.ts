@@ -1,28 +1,28 @@
 import 'server-only'
 import { askedBy } from '@/app/desk/_form/answer'
-import type { ImportPreview } from '@/lib/boards/desk-views'
 import type { Actor } from '@/lib/facts/actor'
 import { type Result, refused } from '@/lib/result'
-import type { ImportRow, ImportState } from './import-state'
+import type { ImportState } from './import-state'
 
 interface File {
   readonly fileName: string
   readonly bytes: Uint8Array
+  readonly choices: unknown
 }
 
-interface Uses<T> {
-  readonly preview: (actor: Actor, file: File) => Promise<Result<ImportPreview<ImportRow>>>
+interface Uses<Preview, T> {
+  readonly preview: (actor: Actor, file: File) => Promise<Result<Preview>>
   readonly take: (actor: Actor, file: File & { readonly digest: string }) => Promise<Result<T>>
 }
 
-/** Preview or take, as the button says; `taken` is called after a success and leads elsewhere. */
-export async function runImport<T>(
+/** Preview or import, as the button says; `taken` is called after a success and leads elsewhere. */
+export async function runImport<Preview, T>(
   society: string,
-  before: ImportState,
+  before: ImportState<Preview>,
   form: FormData,
-  uses: Uses<T>,
+  uses: Uses<Preview, T>,
   taken: (done: T) => never,
-): Promise<ImportState> {
+): Promise<ImportState<Preview>> {
   const attempt = before.attempt + 1
   const who = await askedBy(society)
   if (!who.ok) return { attempt, refused: who, preview: before.preview }
@@ -33,12 +33,27 @@ export async function runImport<T>(
   const file = {
     fileName: sent instanceof globalThis.File ? sent.name : 'list',
     bytes: new Uint8Array(await sent.arrayBuffer()),
+    choices: choicesIn(String(form.get('choices') ?? '')),
   }
+  let refusal: ImportState<Preview>['refused'] = null
   if (form.get('then') === 'import') {
     const done = await uses.take(who.value, { ...file, digest: String(form.get('digest') ?? '') })
-    if (!done.ok) return { attempt, refused: done, preview: before.preview }
-    taken(done.value)
+    if (done.ok) taken(done.value)
+    else refusal = done
   }
+  // After a refusal too: what is shown is how things stand now, with everything that was chosen.
   const preview = await uses.preview(who.value, file)
-  return preview.ok ? { attempt, refused: null, preview: preview.value } : { attempt, refused: preview, preview: null }
+  return preview.ok
+    ? { attempt, refused: refusal, preview: preview.value }
+    : { attempt, refused: refusal ?? preview, preview: null }
+}
+
+/** Anything odd counts as nothing chosen only where nothing was sent; else the schema refuses it. */
+function choicesIn(written: string): unknown {
+  if (written === '') return undefined
+  try {
+    return JSON.parse(written)
+  } catch {
+    return null
+  }
 }

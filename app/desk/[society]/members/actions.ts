@@ -55,6 +55,8 @@ export async function keepMember(society: string, before: ActState, form: FormDa
         handicapSource: form.get('handicapSource'),
         indexTenths: figure.value,
         memberSince: text(form, 'memberSince') ? Number(text(form, 'memberSince')) : null,
+        membershipNumber: text(form, 'membershipNumber') || null,
+        homeClub: text(form, 'homeClub') || null,
         leftOn: text(form, 'leftOn') || null,
         labels: labelsIn(text(form, 'labels')),
       })

@@ -46,7 +46,7 @@ export default async function Members({ params, searchParams }: Props) {
             Add a member
           </Link>
           <Link className="btn" href={`${at}/import`}>
-            Read in a file
+            Import a spreadsheet
           </Link>
         </p>
       </div>
@@ -55,13 +55,13 @@ export default async function Members({ params, searchParams }: Props) {
           {added} is added.
         </p>
       ) : null}
-      {read && /^\d+\.\d+\.\d+$/.test(read) ? (
+      {read && /^\d+(\.\d+){3}$/.test(read) ? (
         <p className="said" role="status">
-          The list is read in: {readIn(read)}.
+          Imported: {readIn(read)}.
         </p>
       ) : null}
       {list.value.length === 0 ? (
-        <Empty first="Nobody is in the book yet.">Add members one by one, or read in the list you have.</Empty>
+        <Empty first="Nobody is in the book yet.">Add members one by one, or import the spreadsheet you have.</Empty>
       ) : (
         <MemberTable members={list.value} at={at} />
       )}
@@ -77,6 +77,6 @@ export default async function Members({ params, searchParams }: Props) {
 }
 
 function readIn(counts: string): string {
-  const [added, changed, same] = counts.split('.')
-  return `${added} new, ${changed} changed, ${same} as in the book`
+  const [added, changed, same, leftOut] = counts.split('.')
+  return `${added} new, ${changed} changed, ${same} as they were${leftOut === '0' ? '' : `, ${leftOut} rows left out`}`
 }

@@ -80,6 +80,8 @@ export function PersonForm({ action, person, hasNamesake = false, at }: Props) {
         )}
         <Field name="email" label="E-mail" type="email" initial={person?.email} maxLength={120} />
         <Field name="phone" label="Telephone" type="tel" initial={person?.phone} maxLength={40} />
+        <Field name="membershipNumber" label="Membership number" initial={person?.membershipNumber} maxLength={30} />
+        <Field name="homeClub" label="Home club" initial={person?.homeClub} maxLength={80} />
         <Field
           name="memberSince"
           label="Member since"
@@ -178,5 +180,6 @@ function Overrule() {
 function seenOf(person: MemberRow) {
   const { firstName, familyName, gender, kind, regular, email, phone, handicapSource, memberSince, leftOn } = person
   const plain = { firstName, familyName, gender, kind, regular, email, phone, handicapSource, memberSince, leftOn }
-  return { ...plain, knownAs: person.knownAs, junior: person.junior, labels: person.labels }
+  const { knownAs, membershipNumber, homeClub, junior, labels } = person
+  return { ...plain, knownAs, membershipNumber, homeClub, junior, labels }
 }

@@ -3,9 +3,12 @@
 import { redirect } from 'next/navigation'
 import type { ImportState } from '@/app/desk/[society]/_import/import-state'
 import { runImport } from '@/app/desk/[society]/_import/run-import'
+import type { CourseImportRow, ImportPreview } from '@/lib/boards/desk-views'
 import { importCourse, previewCourse } from '@/lib/society/import-course'
 
-export async function readCourseIn(society: string, before: ImportState, form: FormData): Promise<ImportState> {
+type State = ImportState<ImportPreview<CourseImportRow>>
+
+export async function readCourseIn(society: string, before: State, form: FormData): Promise<State> {
   return runImport(society, before, form, { preview: previewCourse, take: importCourse }, () =>
     redirect(`/desk/${society}/courses?kept=The+card`),
   )

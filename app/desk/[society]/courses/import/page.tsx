@@ -1,5 +1,6 @@
 import { ImportPage } from '../../_import/import-page'
 import { readCourseIn } from './actions'
+import { CourseImport } from './course-import'
 
 export default async function ImportCourse({ params }: { params: Promise<{ society: string }> }) {
   const { society } = await params
@@ -7,12 +8,10 @@ export default async function ImportCourse({ params }: { params: Promise<{ socie
     <ImportPage
       society={society}
       room="courses"
-      title="Read in a course card"
-      lead="You see what will happen before anything happens."
-      action={readCourseIn.bind(null, society)}
-      what="the course card"
-      rowOf="course"
-      head="One line a hole: hole, par, stroke index and yards, with the tees, course rating and slope."
-    />
+      title="Import a course card"
+      lead="From a spreadsheet, laid out as the card is printed. Nothing is saved until you press Import."
+    >
+      <CourseImport action={readCourseIn.bind(null, society)} />
+    </ImportPage>
   )
 }

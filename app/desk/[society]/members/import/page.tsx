@@ -1,5 +1,6 @@
 import { ImportPage } from '../../_import/import-page'
 import { readMembersIn } from './actions'
+import { MemberImport } from './member-import'
 
 export default async function ImportMembers({ params }: { params: Promise<{ society: string }> }) {
   const { society } = await params
@@ -7,12 +8,10 @@ export default async function ImportMembers({ params }: { params: Promise<{ soci
     <ImportPage
       society={society}
       room="members"
-      title="Read in a member list"
-      lead="You see row by row what will happen before anything happens."
-      action={readMembersIn.bind(null, society)}
-      what="the members"
-      rowOf="member"
-      head="A heading row with name, handicap and M or F is enough; plus figures, stars and blank lines are understood."
-    />
+      title="Import members"
+      lead="From the spreadsheet you have, as it is. Nothing is saved until you press Import."
+    >
+      <MemberImport action={readMembersIn.bind(null, society)} />
+    </ImportPage>
   )
 }
