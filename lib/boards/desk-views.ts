@@ -59,6 +59,8 @@ export interface CourseRow {
     readonly firstHole: number
     readonly par: number
     readonly yards: number | null
+    /** The nine of a nine-hole course played twice as eighteen, and where its numbers come from; null otherwise. */
+    readonly twice: { readonly courseRating: string; readonly said: string } | null
   }[]
 }
 

@@ -104,7 +104,8 @@ function proposal({ season, course, last, players, places, today: now }: Known):
     name: `Day ${season.days + 1}`,
     date,
     courseId: course.courseId,
-    holes: course.holes === 9 ? 9 : 18,
+    // On a course of nine holes as it was played there the last time.
+    holes: course.holes === 9 && !(last?.round.courseId === course.courseId && last.round.holes === 18) ? 9 : 18,
     startKind: last?.round.startKind ?? 'tee-times',
     firstTee: last?.round.firstTee ?? '10:00',
     intervalMinutes: last?.round.intervalMinutes ?? 10,

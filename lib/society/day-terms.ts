@@ -4,6 +4,7 @@
 import type { z } from 'zod'
 import { dateInWords } from '@/lib/boards/dates-in-words'
 import { formatIn, isPublishedFor } from '@/lib/boards/format-of-competition'
+import { twiceRound } from '@/lib/boards/twice-round'
 import { isDate } from '@/lib/facts/calendar'
 import type { callDay } from '@/lib/facts/commands'
 import { contradictions } from '@/lib/facts/format-choices'
@@ -22,7 +23,8 @@ import { notUnderstood } from './parse-input'
 
 export type DayForm = z.output<typeof callDay>
 
-export function dayToKeep(form: DayForm, season: SeasonKept, course: CourseKept): Result<DayToKeep, 'not-understood'> {
+export function dayToKeep(form: DayForm, season: SeasonKept, kept: CourseKept): Result<DayToKeep, 'not-understood'> {
+  const course = asPlayed(kept, form.holes)
   const round = { holes: form.holes, firstHole: nineOf(form, course) ?? 1 }
   const faults = [...dateFaults(form, season), ...courseFaults(form, course), ...competitionFaults(form, round)]
   if (faults.length > 0) return notUnderstood(faults)
@@ -44,6 +46,12 @@ export function dayToKeep(form: DayForm, season: SeasonKept, course: CourseKept)
     tees: roundTees(form, course),
     competitions: form.competitions.map((one) => ({ ...one, terms: honest(one, edition) })),
   })
+}
+
+/** Eighteen holes on a course of nine are its nine holes twice. */
+function asPlayed(course: CourseKept, holes: number): CourseKept {
+  if (course.holes !== 9 || holes !== 18) return course
+  return { ...course, name: `${course.name}, nine holes twice`, holes: 18, tees: course.tees.map(twiceRound) }
 }
 
 function dateFaults(form: DayForm, season: SeasonKept): readonly Fault[] {
@@ -91,7 +99,7 @@ function courseFaults(form: DayForm, course: CourseKept): readonly Fault[] {
       sentence:
         form.holes === 9
           ? `A nine-hole day needs the rating of those nine holes: add the front or the back nine, with its rating, to the card of ${course.name}.`
-          : `${course.name} has nine holes in the book: call a nine-hole day.`,
+          : `${course.name} has no tees rated over eighteen holes.`,
     })
   return faults
 }

@@ -4,6 +4,7 @@ import { courseWords } from '@/lib/boards/acts-in-words'
 import type { CourseCard, CourseRow } from '@/lib/boards/desk-views'
 import { ratingOf } from '@/lib/boards/figure'
 import { mergeCourses } from '@/lib/boards/merge-courses'
+import { twiceRoundInWords } from '@/lib/boards/twice-round'
 import { changedInWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import { type KeepCourse, keepCourse as schema } from '@/lib/facts/commands'
@@ -106,6 +107,13 @@ export function cardFaults(tees: readonly TeeToKeep[]): readonly Fault[] {
     if (seen.has(called.toLowerCase()))
       faults.push({ place: `${place}.name`, sentence: `${tee.name} for ${tee.gender} is there twice.` })
     seen.add(called.toLowerCase())
+    // The same bounds as a day file has: a rating of eighteen holes on nine would spoil every handicap.
+    const [low, high] = tee.holes.length === 9 ? [200, 500] : [450, 900]
+    if (tee.courseRatingTenths < low || tee.courseRatingTenths > high)
+      faults.push({
+        place: `${place}.courseRatingTenths`,
+        sentence: `${called}: ${ratingOf(tee.courseRatingTenths)} is no course rating for ${tee.holes.length === 9 ? 'nine holes, such as 34.6. Where only a rating for eighteen is printed, add the nine played twice as a set of its own' : 'eighteen holes, such as 69.2'}.`,
+      })
     if (tee.holes.length !== 9 && tee.holes.length !== 18)
       faults.push({ place: `${place}.holes`, sentence: `${called} has ${tee.holes.length} holes: 9 or 18 are needed.` })
     else faults.push(...holeFaults(tee, count, place, called))
@@ -118,6 +126,9 @@ function holeFaults(tee: TeeToKeep, count: number, place: string, called: string
   const first = tee.holes.length === 9 && count === 18 && tee.holes[0]?.hole === 10 ? 10 : 1
   const faults: Fault[] = []
   const indexes = new Map<number, number>()
+  // A card of nine holes made for going round twice has the odd indexes to 17, or the even ones to 18.
+  const printed = tee.holes.map((hole) => hole.strokeIndex)
+  const forTwice = count === 9 && [0, 1].some((rest) => printed.every((index) => index % 2 === rest))
   tee.holes.forEach((hole, at) => {
     if (hole.hole !== at + first)
       faults.push({
@@ -126,10 +137,10 @@ function holeFaults(tee: TeeToKeep, count: number, place: string, called: string
       })
     const twin = indexes.get(hole.strokeIndex)
     const indexPlace = `${place}.holes[${at}].strokeIndex`
-    if (hole.strokeIndex > count)
+    if (hole.strokeIndex > count && !forTwice)
       faults.push({
         place: indexPlace,
-        sentence: `${called}: stroke index ${hole.strokeIndex} on a course of ${count} holes.`,
+        sentence: `${called}: stroke index ${hole.strokeIndex} on a course of ${count} holes.${count === 9 ? ' They run from 1 to 9, or are the odd numbers to 17 or the even ones to 18.' : ''}`,
       })
     else if (twin !== undefined)
       faults.push({
@@ -164,6 +175,10 @@ function rowOf(course: CourseKept): CourseRow {
       firstHole: tee.holes[0]?.hole ?? 1,
       par: tee.holes.reduce((sum, hole) => sum + hole.par, 0),
       yards: yardsOf(tee),
+      twice:
+        course.holes === 9
+          ? { courseRating: ratingOf(2 * tee.courseRatingTenths), said: twiceRoundInWords(tee) }
+          : null,
     })),
   }
 }

@@ -6,15 +6,21 @@ export const courseChoices = (courses: readonly CourseRow[]): readonly CourseCho
   courses.map((course) => ({
     id: course.courseId,
     name: course.name,
-    tees: course.tees.map((tee) => ({
-      id: tee.teeId,
-      name: tee.name,
-      gender: tee.gender,
-      courseRating: tee.courseRating,
-      slopeRating: tee.slopeRating,
-      holes: tee.holes,
-      firstHole: tee.firstHole,
-      par: tee.par,
-      yards: tee.yards,
-    })),
+    tees: course.tees.flatMap((tee) => {
+      const once = {
+        id: tee.teeId,
+        name: tee.name,
+        gender: tee.gender,
+        courseRating: tee.courseRating,
+        slopeRating: tee.slopeRating,
+        holes: tee.holes,
+        firstHole: tee.firstHole,
+        par: tee.par,
+        yards: tee.yards,
+      }
+      if (tee.twice === null) return [once]
+      const { courseRating, said } = tee.twice
+      const yards = tee.yards === null ? null : 2 * tee.yards
+      return [once, { ...once, holes: 18, courseRating, par: 2 * tee.par, yards, said }]
+    }),
   }))

@@ -29,6 +29,8 @@ export interface CourseChoice {
     readonly firstHole: number
     readonly par: number
     readonly yards: number | null
+    /** Where the numbers come from, where they are not simply printed. */
+    readonly said?: string
   }[]
 }
 
@@ -252,7 +254,7 @@ function TeeSelect({
       onChange={setChosen}
       hint={
         tee
-          ? `${holes === 9 ? `${capital(rangeInWords(tee))}, par` : 'Par'} ${tee.par}, course rating ${tee.courseRating}, slope ${tee.slopeRating}${tee.yards ? `, ${tee.yards} yards` : ''}.`
+          ? `${holes === 9 ? `${capital(rangeInWords(tee))}, par` : 'Par'} ${tee.par}, course rating ${tee.courseRating}, slope ${tee.slopeRating}${tee.yards ? `, ${tee.yards} yards` : ''}.${tee.said ? ` ${tee.said}` : ''}`
           : `No tees are rated for ${gender} over ${holes} holes on this course.`
       }
       options={[

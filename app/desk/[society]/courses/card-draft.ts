@@ -1,6 +1,7 @@
 // A course card while it is being typed: every cell a string, so that nothing typed is lost however wrong it is.
 
 import type { CourseCard } from '@/lib/boards/desk-views'
+import { indexesTwice } from '@/lib/boards/twice-round'
 import type { KeepCourse } from '@/lib/facts/commands'
 import type { Gender } from '@/lib/rules/day'
 
@@ -104,7 +105,8 @@ export function cellFault(tee: TeeDraft, place: number, cell: keyof HoleDraft): 
   const value = whole(text)
   if (cell === 'par') return value >= 3 && value <= 6 ? null : 'Par is 3 to 6.'
   if (cell === 'yards') return value >= 30 && value <= 900 ? null : 'Yards are 30 to 900.'
-  const most = tee.nine === undefined ? tee.holes.length : 18
+  // Printed for going round twice, the indexes of nine holes are the odd numbers to 17 or the even ones to 18.
+  const most = 18
   if (!(value >= 1 && value <= most)) return `Stroke indexes run from 1 to ${most}.`
   const twin = tee.holes.findIndex((hole, other) => other !== place && whole(hole.strokeIndex) === value)
   return twin === -1 ? null : `Stroke index ${value} is on hole ${twin + (tee.nine ?? 1)} too.`
@@ -112,11 +114,42 @@ export function cellFault(tee: TeeDraft, place: number, cell: keyof HoleDraft): 
 
 /** Published advice, not a rule: odd indexes on one nine and even on the other. */
 export function indexAdvice(tee: TeeDraft): string | null {
+  if (tee.holes.length === 9 && tee.nine === undefined)
+    return nineAdvice(tee.holes.map((hole) => whole(hole.strokeIndex)))
   if (tee.holes.length !== 18 || tee.holes.some((hole) => Number.isNaN(whole(hole.strokeIndex)))) return null
   const odd = tee.holes.slice(0, 9).filter((hole) => whole(hole.strokeIndex) % 2 === 1).length
   return odd === 9 || odd === 0
     ? null
     : 'Odd and even stroke indexes are mixed within a nine. Cards usually put them on one nine each: check against the card.'
+}
+
+/** What becomes of the indexes of nine holes when they are played twice: house rule, common practice. */
+function nineAdvice(indexes: readonly number[]): string | null {
+  if (indexes.some(Number.isNaN)) return null
+  const odd = indexes.every((index) => index % 2 === 1)
+  if (odd || indexes.every((index) => index % 2 === 0))
+    return `For going round twice: these are the ${odd ? 'odd' : 'even'} stroke indexes of eighteen, and the second time round has the ${odd ? 'even' : 'odd'} ones. A day of nine holes goes by their order.`
+  return indexes.every((index) => index <= 9)
+    ? 'Played twice as eighteen, the first time round gets the odd stroke indexes in this order and the second the even ones. House rule, common practice.'
+    : 'Stroke indexes of nine holes run from 1 to 9, or are the odd numbers to 17 or the even ones to 18.'
+}
+
+/** The nine once more, as a set of eighteen: for a course whose card prints a rating for going round twice. */
+export const twiceOf = (tee: TeeDraft): TeeDraft => {
+  const indexes = indexesTwice(tee.holes.map((hole) => whole(hole.strokeIndex)))
+  const round = (time: 0 | 1) =>
+    tee.holes.map((hole, at) => ({
+      ...hole,
+      strokeIndex: Number.isNaN(indexes[at]![time]) ? '' : String(indexes[at]![time]),
+    }))
+  return {
+    ...tee,
+    key: key(),
+    name: `${tee.name}, twice round`,
+    courseRating: '',
+    slopeRating: tee.slopeRating,
+    holes: [...round(0), ...round(1)],
+  }
 }
 
 /** What the use case asks for; a cell that is no number is left for the schema to refuse in its place. */

@@ -4,7 +4,7 @@ import { useState } from 'react'
 import { ActForm, useFormNow } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Field, Send } from '@/app/desk/_form/field'
-import { copyOf, emptyTee, nineOf, type TeeDraft, toKeep, withHoles } from './card-draft'
+import { copyOf, emptyTee, nineOf, type TeeDraft, toKeep, twiceOf, withHoles } from './card-draft'
 import { TeeCard } from './tee-card'
 
 interface Props {
@@ -70,6 +70,7 @@ export function CourseForm({ action, course }: Props) {
           onChange={(changed) => setTees(tees.with(index, changed))}
           onLeaveOut={() => setTees(tees.filter((one) => one !== tee))}
           onNine={(nine) => setTees([...tees, nineOf(tee, nine)])}
+          onTwice={() => setTees([...tees.with(index, { ...tee, nine: 1 }), twiceOf(tee)])}
         />
       ))}
       <p className="acts">

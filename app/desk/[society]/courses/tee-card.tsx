@@ -12,6 +12,7 @@ interface Props {
   readonly onChange: (tee: TeeDraft) => void
   readonly onLeaveOut: () => void
   readonly onNine: (nine: 1 | 10) => void
+  readonly onTwice: () => void
 }
 
 const ROWS = [
@@ -21,7 +22,7 @@ const ROWS = [
 ] as const
 
 /** One set of tees. Enter goes to the next hole, arrows go about, a pasted row fills the row. */
-export function TeeCard({ tee, place, only, onChange, onLeaveOut, onNine }: Props) {
+export function TeeCard({ tee, place, only, onChange, onLeaveOut, onNine, onTwice }: Props) {
   const { refused } = useFormNow()
   const first = tee.nine ?? 1
   const at = `tees[${place}]`
@@ -189,6 +190,19 @@ export function TeeCard({ tee, place, only, onChange, onLeaveOut, onNine }: Prop
           Only for days of nine holes. Its course and slope rating are those of these nine holes, from the card of the
           club: they cannot be worked out from those of eighteen. Rules of Handicapping 6.1b
         </p>
+      ) : null}
+      {tee.holes.length === 9 && tee.nine === undefined ? (
+        <>
+          <p className="small second">
+            A golf day can have these nine holes once or twice. Twice, the course rating is doubled and the slope kept:
+            house rule, common practice. If the card prints a rating for eighteen holes, add it.
+          </p>
+          <p className="acts">
+            <button type="button" className="btn plain" onClick={onTwice}>
+              Add the printed rating for eighteen holes
+            </button>
+          </p>
+        </>
       ) : null}
       {tee.holes.length === 18 ? (
         <p className="acts">
