@@ -169,21 +169,6 @@ export interface DeskHome {
   })[]
 }
 
-/** What reading in a file would do, row by row, before anything is done. */
-export interface ImportPreview<Row> {
-  /** Tied to the very bytes: the import is refused when the file has changed since. */
-  readonly digest: string
-  readonly fileName: string
-  /** The heading each column was understood by; null for a column left aside. */
-  readonly columns: readonly { readonly heading: string; readonly readAs: string | null }[]
-  readonly rows: readonly Row[]
-  readonly faults: readonly { readonly place: string; readonly sentence: string }[]
-  /** True when the file may be read in as it is. */
-  readonly ready: boolean
-  /** "34 new, 2 with a new figure, 1 unchanged" */
-  readonly sentence: string
-}
-
 /** What importing a list of members would do, and what is still to be said about it. */
 export interface MemberImportPreview {
   /** Tied to the bytes of the file, to everything chosen, and to what would happen: anything else is refused. */
@@ -245,14 +230,33 @@ export interface MemberRowToLookAt {
   readonly who: readonly { readonly personId: string; readonly said: string }[] | null
 }
 
-export interface CourseImportRow {
-  readonly row: number
-  readonly tee: string
-  readonly gender: Gender
-  readonly par: number
-  readonly yards: number | null
-  readonly courseRating: string
-  readonly slopeRating: number
-  readonly what: 'new' | 'changed' | 'unchanged' | 'fault'
+/** What importing a course card would do, and what the card does not have. */
+export interface CourseImportPreview {
+  /** Tied to the bytes of the file, to everything said about it, and to the course it would replace. */
+  readonly digest: string
+  readonly fileName: string
+  readonly name: string
+  /** A course of that name is there already and would be replaced. */
+  readonly known: boolean
+  readonly tees: readonly CourseImportTee[]
+  readonly notes: readonly string[]
+  readonly faults: readonly { readonly place: string; readonly sentence: string }[]
+  readonly ready: boolean
   readonly sentence: string
+}
+
+export interface CourseImportTee {
+  readonly key: string
+  /** "column D", "rows 2 to 19": as the spreadsheet program shows it. */
+  readonly place: string
+  readonly name: string
+  readonly gender: Gender | null
+  readonly holes: number
+  readonly par: number | null
+  readonly yards: number | null
+  /** As written or typed, right or wrong. */
+  readonly courseRating: string
+  readonly slopeRating: string
+  readonly what: 'new' | 'changed' | 'unchanged' | 'look' | 'left-out'
+  readonly sentences: readonly string[]
 }

@@ -256,8 +256,9 @@ describe('a course card', () => {
     const file = csv(upright, 'card.csv')
     const preview = got(await previewCourse(w.actor, file))
     expect(preview.faults).toEqual([])
+    const rows = preview.tees.filter((row) => row.what !== 'left-out')
     expect(
-      preview.rows.map((row) => [row.tee, row.gender, row.par, row.courseRating, row.slopeRating, row.what]),
+      rows.map((row) => [row.name, row.gender, row.par, row.courseRating, Number(row.slopeRating), row.what]),
     ).toEqual([
       ['White', 'men', 72, '70.6', 128, 'new'],
       ['Yellow', 'men', 72, '69.2', 125, 'new'],
@@ -272,11 +273,8 @@ describe('a course card', () => {
       strokeIndex: 2,
       yards: 312,
     })
-    expect(got(await previewCourse(w.actor, file)).rows.map((row) => row.what)).toEqual([
-      'unchanged',
-      'unchanged',
-      'unchanged',
-    ])
+    const again = got(await previewCourse(w.actor, file)).tees.map((row) => row.what)
+    expect(again.filter((what) => what !== 'left-out')).toEqual(['unchanged', 'unchanged', 'unchanged'])
   })
 
   it('is read lying on its side, from the name of the file, and as one line for each tee and hole', async () => {
@@ -288,32 +286,33 @@ describe('a course card', () => {
     ].join('\n')
     const aside = got(await previewCourse(w.actor, csv(lying, 'moss-end.csv')))
     expect(aside.faults).toEqual([])
-    expect(aside.sentence).toBe('moss end: 1 tee, a new course.')
-    expect(aside.rows[0]).toMatchObject({ tee: 'Yellow', par: 72, courseRating: '69.2', slopeRating: 125 })
+    expect(aside.sentence).toBe('moss end: 1 set of tees, a new course.')
+    expect(aside.tees[0]).toMatchObject({ name: 'Yellow', par: 72, courseRating: '69,2', slopeRating: '125' })
     const long = [
       'Course,Tee,M/F,Rating,Slope,Hole,Par,SI,Yards',
       ...PARS.map((par, at) => ['Long Moor', 'Red', 'W', 70.9, 125, at + 1, par, INDEXES[at], ''].join(',')),
     ].join('\n')
     const lines = got(await previewCourse(w.actor, csv(long, 'x.csv')))
     expect(lines.faults).toEqual([])
-    expect(lines.rows[0]).toMatchObject({ tee: 'Red', gender: 'women', par: 72, yards: null })
+    expect(lines.tees[0]).toMatchObject({ name: 'Red', gender: 'women', par: 72, yards: null })
   })
 
-  it('is refused whole when a stroke index is there twice, a hole is missing or a rating stands alone', async () => {
+  it('is not imported when a stroke index is there twice, a hole is missing or a rating stands alone', async () => {
     const before = got(await courseList(w.actor)).length
-    for (const [from, to, place] of [
-      ['\n2,5,11,', '\n2,5,5,', 'White, men, hole 2, strokeIndex'],
-      ['\n18,5,6,367,347,317,5', '', 'White, men, holes'],
-      ['Slope men,,,128,125', 'Slope men,,,,125', 'White, men'],
-      ['\n2,5,11,', '\n2,,11,', 'White, men, hole 2'],
+    for (const [from, to, said] of [
+      ['\n2,5,11,', '\n2,5,5,', 'White, men, hole 2, stroke index'],
+      ['Slope men,,,128,125', 'Slope men,,,,125', 'The slope rating is missing'],
+      ['\n2,5,11,', '\n2,,11,', 'The par of hole 2 is missing'],
     ] as const) {
       const file = csv(upright.replace('Gorse Hill', 'Thistle Hill').replace(from, to), 'card.csv')
       const preview = got(await previewCourse(w.actor, file))
-      expect(preview.faults[0]?.place).toBe(place)
+      expect(JSON.stringify([preview.faults, preview.tees])).toContain(said)
       expect(await importCourse(w.actor, { ...file, digest: preview.digest })).toMatchObject({
         code: 'file-has-faults',
       })
     }
+    const gap = csv(upright.replace('\n18,5,6,367,347,317,5', ''), 'card.csv')
+    expect(await previewCourse(w.actor, gap)).toMatchObject({ code: 'no-card' })
     expect(got(await courseList(w.actor))).toHaveLength(before)
   })
 })

@@ -37,7 +37,7 @@ export default async function Courses({ params, searchParams }: Props) {
             Enter a course
           </Link>
           <Link className="btn" href={`${at}/import`}>
-            Read in a file
+            Import a card
           </Link>
         </p>
       </div>

@@ -3,10 +3,10 @@
 import { redirect } from 'next/navigation'
 import type { ImportState } from '@/app/desk/[society]/_import/import-state'
 import { runImport } from '@/app/desk/[society]/_import/run-import'
-import type { CourseImportRow, ImportPreview } from '@/lib/boards/desk-views'
+import type { CourseImportPreview } from '@/lib/boards/desk-views'
 import { importCourse, previewCourse } from '@/lib/society/import-course'
 
-type State = ImportState<ImportPreview<CourseImportRow>>
+type State = ImportState<CourseImportPreview>
 
 export async function readCourseIn(society: string, before: State, form: FormData): Promise<State> {
   return runImport(society, before, form, { preview: previewCourse, take: importCourse }, () =>
