@@ -82,7 +82,7 @@ function courseOf(record: DayRecord): ResultSheet['course'] {
 
 export function publicRulings(record: DayRecord, names: Names, cardId?: string): ResultSheet['rulings'] {
   const inForce = new Set(rulingsInForce(record.rulings).map((one) => one.number))
-  return rulingLines({ record, names })
+  return rulingLines({ record, called: names.full })
     .filter((line) => inForce.has(line.number) && (cardId === undefined || line.cardId === cardId))
     .map((line) => ({
       number: line.number,

@@ -60,15 +60,17 @@ export interface LateFactLine {
   readonly by: string
   readonly writtenAt: string
   readonly receivedAt: string
-  /** "Storrey, hole 15: no score, written at 1.44 pm. The card had it already." */
+  /** "Magnus Storrey, hole 15: no score, written at 1.44 pm. The card had it already." */
   readonly sentence: string
 }
 
 export interface CardReturn {
   readonly cardId: string
   readonly entryId: string
+  /** Whose card it is, told apart from every other card of the day: "Jago Trevennor", or everybody of a side on one ball. */
   readonly name: string
-  readonly familyName: string
+  /** The one who holds the card and signs it as the player. */
+  readonly player: string
   readonly note: string | null
   readonly tee: { readonly name: string; readonly gender: Gender }
   readonly playingHandicap: number | null
@@ -78,7 +80,7 @@ export interface CardReturn {
   readonly outcome: CardOutcome | null
   /** A ruling lets the card stand although something is missing on it. */
   readonly stands: boolean
-  /** Short, for the list: "taken in", "hole 1 differs", "not signed", "on the 18th", "not started". */
+  /** Short, for the list: "accepted", "hole 1 differs", "on the 18th", "not started". */
   readonly line: string
   readonly holes: readonly ReturnHole[]
   readonly out: number | null
@@ -90,6 +92,8 @@ export interface CardReturn {
   readonly signatures: readonly {
     readonly role: 'player' | 'marker'
     readonly name: string
+    /** Entered at the desk from the paper card. */
+    readonly onPaper: boolean
     readonly signedAt: string
     /** False when a score changed after it. */
     readonly covers: boolean
@@ -104,6 +108,9 @@ export interface ReturnsView extends DayHead {
   readonly dayId: string
   readonly version: number
   readonly scoreVersion: number
+  /** A result has been published: whatever is changed on a card from now on is a correction and needs its reason. */
+  readonly isPublished: boolean
+  readonly hasMatches: boolean
   readonly unit: 'points' | 'strokes' | 'holes'
   readonly takenIn: number
   readonly cards: number

@@ -3,10 +3,12 @@
 import type { CardRecord, DayRecord, EntryRecord, FactRecord, RulingRecord } from '@/lib/facts/day-record'
 import type { HoleLine } from '@/lib/rules/standings'
 import { dayHead } from './board'
+import { sharedCard } from './card-holders'
 import { type CardFault, type CurrentCard, faultsOf, keyOf, rulingsInForce, wantsInWords } from './current-card'
 import { timeInWords } from './dates-in-words'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { type Names, namesOf } from './entrant-names'
+import { formatIn } from './format-of-competition'
 import { groupsOnCourse } from './groups-on-course'
 import { capital, listed, ordinal, scoreInWords } from './in-words'
 import { mainReading, type OwnLine } from './own-handicaps'
@@ -17,13 +19,17 @@ import type { GroupOnCourse } from './views'
 interface Desk {
   readonly record: DayRecord
   readonly names: Names
+  /** Whose card it is, by the entry that holds it. */
+  readonly called: (entryId: string) => string
   readonly zone: string
 }
 
 export function returnsOf(record: DayRecord, zone: string): ReturnsView {
   const cards = cardsAsTheyStand(record)
   const main = mainReading(record, dayOfRecord(record))
-  const desk: Desk = { record, names: namesOf(record), zone }
+  const names = namesOf(record)
+  const called = calledApart(record, names, (id) => main.lines.get(id)?.playingHandicap ?? null)
+  const desk: Desk = { record, names, called, zone }
   const rulings = rulingLines(desk)
   const onCourse = new Map(groupsOnCourse(record, cards).map((group) => [group.number, group]))
   const groups = record.groups.map((group) => ({
@@ -44,6 +50,8 @@ export function returnsOf(record: DayRecord, zone: string): ReturnsView {
     dayId: record.id,
     version: record.version,
     scoreVersion: record.scoreVersion,
+    isPublished: record.publications.length > 0,
+    hasMatches: record.competitions.some((one) => formatIn(one)?.isMatch ?? false),
     unit: main.unit,
     takenIn: all.filter((card) => card.state === 'taken-in').length,
     cards: all.length,
@@ -51,6 +59,28 @@ export function returnsOf(record: DayRecord, zone: string): ReturnsView {
     rulings: [...rulings].reverse(),
     lateFacts: all.flatMap((card) => card.lateFacts).sort((a, b) => b.id - a.id),
     inTheWay: cardsInTheWay(record, cards),
+  }
+}
+
+/**
+ * Whose card it is. A side on one ball is named whole. Two of one name get the figure they play off, as father and son
+ * are told apart on a card.
+ */
+function calledApart(
+  record: DayRecord,
+  names: Names,
+  playsOff: (entryId: string) => number | null,
+): (entryId: string) => string {
+  const plain = (id: string) => {
+    const side = sharedCard(record, id)
+    return side ? listed(side.entryIds.map(names.full)) : names.full(id)
+  }
+  const times = new Map<string, number>()
+  for (const { entryId } of record.cards) times.set(plain(entryId), (times.get(plain(entryId)) ?? 0) + 1)
+  return (id) => {
+    const name = plain(id)
+    const off = playsOff(id)
+    return (times.get(name) ?? 0) < 2 || off === null ? name : `${name} (off ${off < 0 ? `+${-off}` : off})`
   }
 }
 
@@ -63,7 +93,7 @@ export function cardsInTheWay(record: DayRecord, cards: ReadonlyMap<string, Curr
     const card = cards.get(kept.entryId)
     const entry = record.entries.find((one) => one.id === kept.entryId)
     if (!card || entry?.status !== 'entered' || kept.state === 'taken-in' || card.outcome) return []
-    const wants = wantsInWords(card) || 'The card is ready: take it in.'
+    const wants = wantsInWords(card) || 'The card is ready: accept it.'
     return [{ place: names.full(kept.entryId), sentence: `${names.full(kept.entryId)}: ${wants}` }]
   })
 }
@@ -83,8 +113,8 @@ function cardReturn(
   return {
     cardId: kept.id,
     entryId: entry.id,
-    name: names.full(entry.id),
-    familyName: entry.familyName,
+    name: desk.called(entry.id),
+    player: names.full(entry.id),
     note: names.note(entry.id),
     tee: { name: tee?.name ?? '', gender: tee?.gender ?? entry.gender },
     playingHandicap: own?.playingHandicap ?? null,
@@ -106,6 +136,7 @@ function cardReturn(
       .map((one) => ({
         role: one.role,
         name: one.entryId ? names.full(one.entryId) : 'on paper',
+        onPaper: one.entryId === null,
         signedAt: one.signedAt.toISOString(),
         covers: one.withdrawnAt === null,
       })),
@@ -168,35 +199,43 @@ export function opinionName(names: Names, fact: FactRecord, opinions: readonly F
 function lineOf(kept: CardRecord, card: CurrentCard, group: GroupOnCourse | undefined): string {
   if (card.outcome)
     return { 'no-return': 'no return', disqualified: 'disqualified', withdrawn: 'withdrawn' }[card.outcome]
-  if (kept.state === 'taken-in') return 'taken in'
+  if (kept.state === 'taken-in') return 'accepted'
   if (card.notAgreed.length)
     return card.notAgreed.length === 1
       ? `hole ${card.notAgreed[0]} differs`
       : `holes ${listed(card.notAgreed.map(String))} differ`
   if (kept.state === 'handed-in') return 'handed in'
   if (card.missing.length === card.holes.length) return 'not started'
-  if (card.missing.length === 0) return card.player || card.marker ? 'one to sign' : 'not signed'
-  return group?.onHole ? `on the ${ordinal(group.onHole)}` : `${card.missing.length} holes to key`
+  if (card.missing.length === 0) return card.stands ? 'handed in' : 'finished, not signed'
+  return group?.onHole ? `on the ${ordinal(group.onHole)}` : `${card.missing.length} holes to enter`
 }
 
-function lateLine({ names, zone }: Desk, entry: EntryRecord, card: CurrentCard, fact: FactRecord): LateFactLine {
+function lateLine(
+  { names, called, zone }: Desk,
+  entry: EntryRecord,
+  card: CurrentCard,
+  fact: FactRecord,
+): LateFactLine {
   const now = card.holes.find((one) => one.hole === fact.hole)?.score ?? null
   const has = fact.score === now ? 'The card had it already.' : `The card has ${scoreInWords(now)}.`
   return {
     id: fact.id,
     cardId: fact.cardId,
-    name: names.full(entry.id),
+    name: called(entry.id),
     hole: fact.hole,
     score: fact.score,
     by: writerName(names, fact.writer),
     writtenAt: fact.writtenAt.toISOString(),
     receivedAt: fact.receivedAt.toISOString(),
-    sentence: `${names.short(entry.id)}, hole ${fact.hole}: ${scoreInWords(fact.score)}, written at ${timeInWords(fact.writtenAt, zone)} and received at ${timeInWords(fact.receivedAt, zone)}. ${has}`,
+    sentence: `${called(entry.id)}, hole ${fact.hole}: ${scoreInWords(fact.score)}, written at ${timeInWords(fact.writtenAt, zone)} and received at ${timeInWords(fact.receivedAt, zone)}. ${has}`,
   }
 }
 
 /** In the order they were given; those replaced say by which. */
-export function rulingLines({ record, names }: Pick<Desk, 'record' | 'names'>): readonly RulingLine[] {
+export function rulingLines({
+  record,
+  called,
+}: Pick<Desk, 'record'> & { readonly called: (entryId: string) => string }): readonly RulingLine[] {
   const inForce = new Set(rulingsInForce(record.rulings).map((one) => one.number))
   const entryOf = new Map(record.cards.map((card) => [card.id, card.entryId]))
   return [...record.rulings]
@@ -207,7 +246,7 @@ export function rulingLines({ record, names }: Pick<Desk, 'record' | 'names'>): 
         number: ruling.number,
         cardId: ruling.cardId,
         entryId,
-        name: names.full(entryId),
+        name: called(entryId),
         hole: ruling.hole,
         sentence: sentenceOf(ruling),
         reason: ruling.reason,

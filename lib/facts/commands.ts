@@ -277,6 +277,9 @@ export type KeyCard = z.input<typeof keyCard>
 
 export const takeCardIn = z.strictObject({ dayId: id, cardId: id })
 
+/** The reason may stay empty until a result has been published. */
+export const reopenCard = z.strictObject({ dayId: id, cardId: id, reason: z.string().trim().max(400).default('') })
+
 export const ruleOnCard = z.strictObject({
   dayId: id,
   cardId: id,

@@ -28,6 +28,7 @@ export const ACTS = {
   'enter-score': ['scorer', ...DESK],
   'sign-card': ['scorer'],
   'take-card-in': DESK,
+  'reopen-card': DESK,
   'rule-on-card': ['secretary', 'captain', 'committee'],
   'stop-play': ['secretary', 'captain', 'committee'],
   'allow-on-board': ['secretary', 'captain', 'committee'],

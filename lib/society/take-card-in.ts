@@ -1,4 +1,4 @@
-// The desk takes a card in: complete, agreed and signed, or ruled upon. After this only a ruling changes it.
+// The desk accepts a card: complete, agreed and signed, or ruled upon. After this a ruling changes it, or it is opened again.
 
 import 'server-only'
 import type { z } from 'zod'
@@ -37,13 +37,13 @@ export async function takeCardIn(
     if (!day || !sources) return notFound('card')
     if (sources.card.state === 'taken-in') return ok({ scoreVersion: day.scoreVersion, version: null })
     if (day.status === 'closed')
-      return refused('day-closed', 'The day is closed. Open it again, with the reason, before you take a card in.')
+      return refused('day-closed', 'The day is closed. Open it again, with the reason, before you accept a card.')
     const faults = faultsOf(currentCard(sources))
     if (faults.length)
-      return refused('card-not-ready', 'The card cannot be taken in yet; each reason stands below.', faults)
+      return refused('card-not-ready', 'The card cannot be accepted yet; each reason stands below.', faults)
     await takeIn(tx, { societyId, cardId, by: userId, at: now })
     const subject = await cardInWords(tx, societyId, cardId)
-    const [before, after] = [{ Card: sources.card.state.replace('-', ' ') }, { Card: 'taken in' }]
+    const [before, after] = [{ Card: sources.card.state.replace('-', ' ') }, { Card: 'accepted' }]
     await recordAct(tx, actor, { act: 'take-card-in', area: 'results', subject, subjectId: cardId, before, after }, now)
     const moved = await moveScores(tx, dayId, false)
     return ok({ scoreVersion: moved.scoreVersion, version: versionText(moved) })

@@ -12,3 +12,12 @@ export async function takeIn(
   })
   return taken.count === 1
 }
+
+/** Accepted or handed in, and out again: its scores may be written once more. Answers whether it was. */
+export async function takeOut(tx: Tx, card: { readonly societyId: string; readonly cardId: string }): Promise<boolean> {
+  const opened = await tx.card.updateMany({
+    where: { id: card.cardId, societyId: card.societyId, state: { not: 'out' } },
+    data: { state: 'out', takenInAt: null, takenInBy: null },
+  })
+  return opened.count === 1
+}

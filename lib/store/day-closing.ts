@@ -45,3 +45,8 @@ export async function openTheDayAgain(
   })
   return true
 }
+
+/** Has a result of the day been published? */
+export async function hasResult(tx: Tx, dayId: string): Promise<boolean> {
+  return (await tx.publication.count({ where: { dayId } })) > 0
+}

@@ -147,6 +147,12 @@ export const ACTIONS: readonly ActionRow[] = [
       ]),
   },
   {
+    act: 'reopen-card',
+    action: 'openCardAgain',
+    bound: where,
+    form: (of) => ({ cardId: of.cardId, reason: 'A slip of the hand' }),
+  },
+  {
     act: 'rule-on-card',
     action: 'giveRuling',
     bound: where,

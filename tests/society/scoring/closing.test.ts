@@ -58,7 +58,7 @@ describe('closing', () => {
     if (refused.ok) throw new Error('closed')
     expect(refused.code).toBe('cards-still-out')
     expect(refused.faults).toHaveLength(8)
-    expect(refused.faults[0]?.sentence).toContain('take it in')
+    expect(refused.faults[0]?.sentence).toContain('accept it')
     await boardAgreesWithDayFile()
   })
 
