@@ -117,17 +117,17 @@ test('a pile of paper cards is keyed from the number row; nothing keyed is lost'
   await page.goto(`${returns}?card=${cards[1]!.cardId}`)
   await expect(field(0)).toHaveValue('')
   await page.goto(`${returns}?card=${cards[0]!.cardId}`)
-  await expect(page.getByText('What was keyed here before')).toBeVisible()
+  await expect(page.getByText('What was entered here before')).toBeVisible()
   await expect(field(4)).toBeFocused()
   for (const key of '45544554455440') await page.keyboard.press(key)
-  await expect(page.locator('[data-paper="all"]')).toBeFocused()
+  await expect(page.locator('[data-paper="total"]')).toBeFocused()
 
-  // A total that differs is asked about once; no score is 0.
+  // A total that differs is accepted by its own button only; no score is 0.
   for (const key of '99') await page.keyboard.press(key)
   await page.keyboard.press('s')
   await page.keyboard.press('Enter')
   await expect(page.getByText('The paper says 99')).toBeVisible()
-  await page.keyboard.press('Enter')
+  await page.getByRole('button', { name: /^The holes are right: accept/ }).click()
 
   // As fast as the fingers are, through three cards.
   const pile = ['455445544554455445', '544554455445544554', '445544554455445545']

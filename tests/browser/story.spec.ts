@@ -1,6 +1,6 @@
 // Promise: three people who have never met their machines before see one truth. The secretary watches the returns at the
 // desk, a player enters on a phone 360 px wide, somebody at home watches the board; a score is on the board within a
-// second of being received, the card is signed and taken in, and the score command agrees with the board on the day file.
+// second of being received, the card is signed and accepted, and the score command agrees with the board on the day file.
 
 import { spawnSync } from 'node:child_process'
 import { mkdtempSync, writeFileSync } from 'node:fs'
@@ -29,7 +29,7 @@ interface Scored {
 const holesPlayed = (board: Page, name: string) =>
   board.getByRole('row').filter({ hasText: name }).getByRole('cell').nth(3)
 
-test('a score goes from the phone to the board and the desk, and the card is taken in', async ({ browser }) => {
+test('a score goes from the phone to the board and the desk, and the card is accepted', async ({ browser }) => {
   test.setTimeout(240_000)
   const { link, society, day } = quietGroups()[0]!
   const desk = await (await browser.newContext({ viewport: { width: 1280, height: 900 } })).newPage()
@@ -62,7 +62,7 @@ test('a score goes from the phone to the board and the desk, and the card is tak
     await expect(holesPlayed(board, name)).toHaveText('1', { timeout: 5_000 })
   })
 
-  await test.step('the rest of the card comes from the phone, both sign, the desk takes it in', async () => {
+  await test.step('the rest of the card comes from the phone, both sign, the desk accepts it', async () => {
     const writer = card.entryId
     const marker = pack.cards[1]!.entryId
     const scores = card.holes.map((hole) => hole.par + hole.strokes + (hole.hole % 5 === 0 ? 1 : 0))
@@ -86,8 +86,8 @@ test('a score goes from the phone to the board and the desk, and the card is tak
       .getByRole('link', { name: new RegExp(card.familyName) })
       .first()
       .click()
-    await desk.getByRole('button', { name: /^Take in/ }).click()
-    await expect(desk.getByRole('link', { name: `${name}, taken in` })).toBeVisible()
+    await desk.getByRole('button', { name: 'Accept', exact: true }).click()
+    await expect(desk.getByRole('link', { name: `${name}, accepted` })).toBeVisible()
   })
 
   await test.step('a score after that is a late fact for the desk, not lost and not counted', async () => {

@@ -6,12 +6,12 @@ import { type ActState, doneState, refusedState } from '@/app/desk/_form/act-sta
 import { askedBy } from '@/app/desk/_form/answer'
 import type { CardReturn } from '@/lib/boards/returns-view'
 import type { Actor } from '@/lib/facts/actor'
-import { keyCard, ruleByChoice, ruleOnCard } from '@/lib/facts/commands'
+import { keyCard, reopenCard, ruleByChoice, ruleOnCard } from '@/lib/facts/commands'
 import { ok, type Result, refused } from '@/lib/result'
-import { deskDay } from '@/lib/society/desk-day'
 import { keyCard as keyPaperCard } from '@/lib/society/enter-score'
 import { parseInput } from '@/lib/society/parse-input'
-import { returns } from '@/lib/society/returns'
+import { reopenCard as openAgain } from '@/lib/society/reopen-card'
+import { returnsAt } from '@/lib/society/returns'
 import { ruleByChoice as byChoice } from '@/lib/society/rule-by-choice'
 import { ruleOnCard as rule } from '@/lib/society/rule-on-card'
 import { takeCardIn } from '@/lib/society/take-card-in'
@@ -24,7 +24,7 @@ interface Day {
 
 const returnsOf = ({ society, day }: Day) => `/desk/${society}/days/${day}/returns`
 
-/** Keys what is on the paper; "take in" goes on to the next card, so that a pile is keyed without the mouse. */
+/** Keys what is on the paper; accepting goes on to the next card, so that a pile is keyed without the mouse. */
 export async function keepCard(where: Day, before: ActState, form: FormData): Promise<ActState> {
   const who = await askedBy(where.society)
   if (!who.ok) return refusedState(before, form, who)
@@ -37,9 +37,9 @@ export async function keepCard(where: Day, before: ActState, form: FormData): Pr
   if (odd.length > 0) {
     const faults = odd.map(({ hole }) => ({
       place: `hole ${hole}`,
-      sentence: 'Write 1 to 30 strokes, or N for no score.',
+      sentence: `Hole ${hole}: enter 1 to 30 strokes, or X for no score.`,
     }))
-    return refusedState(before, form, refused('not-understood', 'Some figures cannot be read.', faults))
+    return refusedState(before, form, refused('not-understood', 'Some scores cannot be read.', faults))
   }
   const signed = { player: form.has('signed-player'), marker: form.has('signed-marker') }
   const changed = signed.player || signed.marker || card.holes.some((hole, place) => hole.score !== scores[place])
@@ -51,15 +51,29 @@ export async function keepCard(where: Day, before: ActState, form: FormData): Pr
   }
   if (form.get('then') !== 'take-in') {
     refresh()
-    return doneState(before, changed ? `Kept: the card of ${card.name}.` : 'Nothing new to keep.')
+    return doneState(before, `Saved: the card of ${card.name}.`)
   }
   const taken = await takeCardIn(who.value, { dayId, cardId: card.cardId })
   if (!taken.ok) {
     refresh()
-    return refusedState(before, form, taken, [], 'The figures are kept; only taking in is refused.')
+    return refusedState(before, form, taken, [], 'What you entered is saved; the card is not accepted yet.')
   }
   const next = nextToKey(cards, card.cardId)
   redirect(`${returnsOf(where)}?card=${next ?? card.cardId}&after=${card.cardId}`)
+}
+
+/** Accepted or handed in by a slip: the card is entered again, and the hand is on it at once. */
+export async function openCardAgain(where: Day, before: ActState, form: FormData): Promise<ActState> {
+  const who = await askedBy(where.society)
+  if (!who.ok) return refusedState(before, form, who)
+  const found = await cardOf(who.value, where, String(form.get('cardId') ?? ''))
+  if (!found.ok) return refusedState(before, form, found)
+  const { dayId, card } = found.value
+  const asked = parseInput(reopenCard, { dayId, cardId: card.cardId, reason: String(form.get('reason') ?? '') })
+  if (!asked.ok) return refusedState(before, form, asked)
+  const opened = await openAgain(who.value, asked.value)
+  if (!opened.ok) return refusedState(before, form, opened)
+  redirect(`${returnsOf(where)}?card=${card.cardId}`)
 }
 
 /** A ruling with its reason; the form of a hole not agreed and the form of all rulings both end here. */
@@ -121,17 +135,15 @@ async function cardOf(
   where: Day,
   cardId: string,
 ): Promise<Result<{ dayId: string; card: CardReturn; cards: readonly CardReturn[] }>> {
-  const day = await deskDay(actor, where.day)
-  if (!day.ok) return day
-  const view = await returns(actor, day.value.record.id)
+  const view = await returnsAt(actor, where.day)
   if (!view.ok) return view
   const cards = view.value.groups.flatMap((group) => group.cards)
   const card = cards.find((one) => one.cardId === cardId)
   if (!card) return refused('no-such-card', 'That card is not on this day. Choose it from the list again.')
-  return ok({ dayId: day.value.record.id, card, cards })
+  return ok({ dayId: view.value.dayId, card, cards })
 }
 
-/** The next card of the list that is not taken in, from this one on and round again. */
+/** The next card of the list that is not accepted, from this one on and round again. */
 function nextToKey(cards: readonly CardReturn[], from: string): string | null {
   const place = cards.findIndex((card) => card.cardId === from)
   const order = [...cards.slice(place + 1), ...cards.slice(0, place)]

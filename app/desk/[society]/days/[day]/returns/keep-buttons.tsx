@@ -5,13 +5,18 @@ import { catchKeys } from './key-ahead'
 
 interface KeepProps {
   readonly open: number
+  /** A total of the paper differs: what accepting the holes as they are comes to, such as "34 points". */
+  readonly although: string | null
   readonly takeIn: RefObject<HTMLButtonElement | null>
   readonly card: CardReturn
+  /** Handed in from phones: nothing to save, only to accept. */
+  readonly acceptOnly: boolean
 }
 
-export function KeepButtons({ open, card, takeIn }: KeepProps) {
+export function KeepButtons({ open, although, card, takeIn, acceptOnly }: KeepProps) {
   const { pending } = useFormNow()
-  const words = open === card.holes.length ? 'nothing keyed yet' : `${open} ${open === 1 ? 'hole' : 'holes'} to key`
+  const words = open === card.holes.length ? 'nothing entered yet' : `${open} ${open === 1 ? 'hole' : 'holes'} to enter`
+  const label = open > 0 ? `Accept: ${words}` : although ? `The holes are right: accept ${although}` : 'Accept'
   return (
     <p className="acts">
       <button
@@ -26,11 +31,13 @@ export function KeepButtons({ open, card, takeIn }: KeepProps) {
           else catchKeys(card.cardId)
         }}
       >
-        {open === 0 ? 'Take in' : `Take in: ${words}`}
+        {label}
       </button>
-      <button type="submit" name="then" value="keep" className="btn">
-        Keep what is keyed
-      </button>
+      {acceptOnly ? null : (
+        <button type="submit" name="then" value="keep" className="btn">
+          Save what is entered
+        </button>
+      )}
     </p>
   )
 }

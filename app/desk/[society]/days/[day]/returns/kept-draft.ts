@@ -1,16 +1,18 @@
-// What is keyed and not yet kept, for as long as the tab lives: a card left by a slip of the hand is found as it was.
+// What is keyed and not yet saved, for as long as the tab lives: a card left by a slip of the hand is found as it was.
 
 import type { WrittenScore } from '@/lib/facts/score-fact'
-import { readKeyed, shownKeyed } from './keying'
+import { beginKeying, type Keying, NO_PAPER, readKeyed, shownKeyed, withPaper } from './keying'
 
 const key = (cardId: string) => `daybook-keyed ${cardId}`
 
-export function draftOf(cardId: string, holes: number): readonly WrittenScore[] | null {
+/** The scores and the totals of the paper, as they stood in the fields. */
+export function draftOf(cardId: string, holes: number): Keying | null {
   try {
-    const kept = sessionStorage.getItem(key(cardId))
-    const scores = kept?.split(' ').map((text) => readKeyed(text === '_' ? '' : text))
-    if (scores?.length !== holes || scores.includes('unreadable')) return null
-    return scores as readonly WrittenScore[]
+    const [scores = '', out = '', back = '', total = ''] = (sessionStorage.getItem(key(cardId)) ?? '').split('|')
+    const read = scores.split(' ').map((text) => readKeyed(text === '_' ? '' : text))
+    if (scores === '' || read.length !== holes || read.includes('unreadable')) return null
+    const begun = beginKeying(read as readonly WrittenScore[], NO_PAPER)
+    return withPaper(withPaper(withPaper(begun, 'out', out), 'in', back), 'total', total)
   } catch {
     // A browser that keeps nothing for the tab: what is keyed lives as long as the page.
     return null
@@ -18,10 +20,14 @@ export function draftOf(cardId: string, holes: number): readonly WrittenScore[] 
 }
 
 /** Null forgets it. */
-export function keepDraft(cardId: string, scores: readonly WrittenScore[] | null): void {
+export function keepDraft(cardId: string, now: Pick<Keying, 'scores' | 'paper'> | null): void {
   try {
-    if (scores === null) sessionStorage.removeItem(key(cardId))
-    else sessionStorage.setItem(key(cardId), scores.map((score) => shownKeyed(score) || '_').join(' '))
+    if (now === null) sessionStorage.removeItem(key(cardId))
+    else {
+      const { out, in: back, total } = now.paper
+      const scores = now.scores.map((score) => shownKeyed(score) || '_').join(' ')
+      sessionStorage.setItem(key(cardId), [scores, out, back, total].join('|'))
+    }
   } catch {
     // As above.
   }

@@ -1,7 +1,7 @@
 // A pile is keyed faster than a server answers. What is pressed between taking a card in and the next card on the screen
 // belongs to that next card: it is caught here and keyed there, in order, until nothing is left to catch up with.
 
-const KEYS = /^([0-9*+=tTxXnNsS]|Enter|Backspace|Delete|ArrowLeft|ArrowRight|Home|End)$/
+const KEYS = /^([0-9*+=tTxXnNsS]|Enter|Tab|Backspace|Delete|ArrowLeft|ArrowRight|Home|End)$/
 
 interface Catching {
   /** The card that was taken in, or the one that is catching up. */
@@ -21,6 +21,8 @@ export function catchKeys(card: string): void {
   const keys: string[] = []
   const onKey = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.metaKey || event.altKey || !KEYS.test(event.key)) return
+    // Tab passes over a hole; backwards it is the browser's.
+    if (event.shiftKey && event.key === 'Tab') return
     event.preventDefault()
     event.stopPropagation()
     keys.push(event.key)

@@ -4,6 +4,7 @@ import { Dots } from '@/app/_parts/dots'
 import type { CardReturn, ReturnHole } from '@/lib/boards/returns-view'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import { type Keying, runOf, shownKeyed } from './keying'
+import { PaperRow, type PaperRowProps } from './paper-row'
 import type { Reading } from './reading'
 
 interface Props {
@@ -13,8 +14,12 @@ interface Props {
   readonly to: number
   readonly now: Keying
   readonly onTyped: (place: number, text: string) => void
+  readonly onHand: (place: number) => void
+  /** Only to be read: the figures stand there as print. */
   readonly shut: boolean
   readonly label: string
+  /** Boxes for what the paper adds up to; none on a card that is only read. */
+  readonly papers: readonly PaperRowProps[]
 }
 
 export const HEADS: Record<Reading, string> = { points: 'Points', net: 'Net', gross: '', par: 'Par' }
@@ -28,7 +33,7 @@ export function worth(hole: ReturnHole, score: WrittenScore, reading: Reading): 
   return reading === 'par' ? Math.sign(hole.par - net) : net
 }
 
-export function KeyedNine({ card, reading, from, to, now, onTyped, shut, label }: Props) {
+export function KeyedNine({ card, reading, from, to, now, onTyped, onHand, shut, label, papers }: Props) {
   const holes = card.holes.slice(from, to)
   const run = runOf(now.scores, from, to)
   const values = holes.map((hole, place) => worth(hole, now.scores[from + place] ?? null, reading))
@@ -93,19 +98,23 @@ export function KeyedNine({ card, reading, from, to, now, onTyped, shut, label }
           </th>
           {holes.map((hole, place) => (
             <td key={hole.hole} className={hole.notAgreed ? 'flag' : undefined}>
-              <input
-                type="text"
-                className="key-in fig"
-                inputMode="numeric"
-                maxLength={2}
-                autoComplete="off"
-                name={`hole-${hole.hole}`}
-                data-place={from + place}
-                value={shownKeyed(now.scores[from + place] ?? null)}
-                onChange={(event) => onTyped(from + place, event.target.value)}
-                readOnly={shut}
-                aria-label={nameOf(hole)}
-              />
+              {shut ? (
+                <ReadScore hole={hole} score={now.scores[from + place] ?? null} />
+              ) : (
+                <input
+                  type="text"
+                  className="key-in fig"
+                  inputMode="numeric"
+                  maxLength={2}
+                  autoComplete="off"
+                  name={`hole-${hole.hole}`}
+                  data-place={from + place}
+                  value={shownKeyed(now.scores[from + place] ?? null)}
+                  onChange={(event) => onTyped(from + place, event.target.value)}
+                  onFocus={() => onHand(from + place)}
+                  aria-label={nameOf(hole)}
+                />
+              )}
               {hole.notAgreed ? <span className="phone-says">{othersSay(hole)}</span> : null}
               {hole.ruled ? <span className="phone-says ruled">ruled</span> : null}
             </td>
@@ -125,8 +134,21 @@ export function KeyedNine({ card, reading, from, to, now, onTyped, shut, label }
             <td className="tot fig">{run.keyed > 0 ? value : ''}</td>
           </tr>
         ) : null}
+        {papers.map((paper) => (
+          <PaperRow key={paper.part} {...paper} span={holes.length} />
+        ))}
       </tbody>
     </table>
+  )
+}
+
+/** The same figure as print: sent with the form, so that accepting reads what is on the screen. */
+function ReadScore({ hole, score }: { readonly hole: ReturnHole; readonly score: WrittenScore }) {
+  return (
+    <>
+      <span className="read-score fig">{shownKeyed(score)}</span>
+      <input type="hidden" name={`hole-${hole.hole}`} value={shownKeyed(score)} />
+    </>
   )
 }
 

@@ -1,46 +1,92 @@
 // Keying a paper card by keyboard alone: what each key does to the card. Plain values, so that it can be tried without
-// a browser.
+// a browser. Behind the last hole comes the box for the paper's total: from there no figure reaches a hole again until
+// the hand is put on one.
 
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import { shownHole } from '@/lib/rules/hole-numbers'
 
+/** The totals written on the paper, as typed: up to three digits each. */
+export interface Paper {
+  readonly out: string
+  readonly in: string
+  readonly total: string
+}
+
+export const NO_PAPER: Paper = { out: '', in: '', total: '' }
+
 export interface Keying {
   readonly scores: readonly WrittenScore[]
-  /** Place of the hole under the hand, from 0. */
+  /** Place of the hole under the hand, from 0; behind the last hole stands the total of the paper. */
   readonly at: number
   /** Where the last figure was written: "+" makes that one a stroke more. */
   readonly last: number | null
+  /** The card has been gone through once: a hole written from now on is a correction, and the hand goes on to the total. */
+  readonly through: boolean
+  readonly paper: Paper
 }
 
-export function beginKeying(scores: readonly WrittenScore[]): Keying {
+export function beginKeying(scores: readonly WrittenScore[], paper: Paper = NO_PAPER): Keying {
   const empty = scores.indexOf(null)
-  return { scores, at: empty === -1 ? 0 : empty, last: null }
+  return { scores, at: empty === -1 ? 0 : empty, last: null, through: false, paper }
 }
+
+/** Is the hand in the box for the total? */
+export const atTotal = ({ at, scores }: Keying) => at === scores.length
 
 const MOST = 30
 
 /** The card after a key, or null when the key means nothing here and belongs to the browser. */
 export function pressed(now: Keying, key: string): Keying | null {
+  if (atTotal(now)) return pressedInTotal(now, key)
   const end = now.scores.length - 1
   if (/^[1-9]$/.test(key)) return wrote(now, Number(key))
   if (/^[0xXnN]$/.test(key)) return wrote(now, 'x')
   if (/^[tT*]$/.test(key)) return wrote(now, 10)
   if (key === '+' || key === '=') return oneMore(now)
-  if (key === 'ArrowLeft') return { ...now, at: Math.max(0, now.at - 1) }
-  if (key === 'ArrowRight') return { ...now, at: Math.min(end, now.at + 1) }
-  if (key === 'Home') return { ...now, at: 0 }
-  if (key === 'End') return { ...now, at: end }
+  if (key === 'ArrowLeft') return handOn(now, Math.max(0, now.at - 1))
+  if (key === 'ArrowRight') return handOn(now, now.at + 1)
+  if (key === 'Home') return { ...now, at: 0, through: false }
+  if (key === 'End') return handOn(now, end)
   if (key === 'Delete') return { ...now, scores: now.scores.with(now.at, null), last: null }
   if (key === 'Backspace') {
     const place = now.scores[now.at] === null ? Math.max(0, now.at - 1) : now.at
-    return { scores: now.scores.with(place, null), at: place, last: null }
+    return { ...now, scores: now.scores.with(place, null), at: place, last: null }
   }
   return null
 }
 
-function wrote(now: Keying, score: WrittenScore): Keying {
+/** Digits are the total's. A second key is needed before anything is a hole's again, but for "+" on the hole just written. */
+function pressedInTotal(now: Keying, key: string): Keying | null {
   const end = now.scores.length - 1
-  return { scores: now.scores.with(now.at, score), at: Math.min(end, now.at + 1), last: now.at }
+  const { total } = now.paper
+  if (/^[0-9]$/.test(key)) return withPaper(now, 'total', `${total}${key}`)
+  if ((key === '+' || key === '=') && total === '' && now.last === end) return oneMore(now)
+  if (key === 'Delete') return withPaper(now, 'total', '')
+  if (key === 'Backspace' && total !== '') return withPaper(now, 'total', total.slice(0, -1))
+  if (key === 'Backspace' || key === 'ArrowLeft' || key === 'End') return handOn(now, end)
+  if (key === 'Home') return { ...now, at: 0, last: null, through: false }
+  // Anything else a hole would take is no part of a total, and must not be typed into its box either.
+  return /^([xXnNtT*+=]|ArrowRight)$/.test(key) ? now : null
+}
+
+/** The hand is put on a hole, by an arrow or with the mouse. On a card without a gap that is a correction of this one hole. */
+export function handOn(now: Keying, at: number): Keying {
+  if (at === now.at) return now
+  return { ...now, at, through: now.through || !now.scores.includes(null) }
+}
+
+/** What was typed as a total of the paper. */
+export function withPaper(now: Keying, part: keyof Paper, text: string): Keying {
+  return { ...now, last: null, paper: { ...now.paper, [part]: text.replace(/\D/g, '').slice(0, 3) } }
+}
+
+/** Where the hand goes after a hole: to the next one the first time through, to a hole still open or to the total after that. */
+function wrote(now: Keying, score: WrittenScore): Keying {
+  const scores = now.scores.with(now.at, score)
+  const through = now.through || now.at === scores.length - 1
+  const open = scores.indexOf(null, now.at)
+  const at = through && now.at < scores.length - 1 ? (open === -1 ? scores.length : open) : now.at + 1
+  return { ...now, scores, at, last: now.at, through }
 }
 
 function oneMore(now: Keying): Keying {
@@ -50,27 +96,28 @@ function oneMore(now: Keying): Keying {
   return { ...now, scores: now.scores.with(place, score + 1), last: place }
 }
 
+/** A hole typed into without keys of its own: by the keyboard on a screen, or pasted. A hole takes 30 strokes at the most. */
+export function typed(now: Keying, place: number, text: string): Keying | null {
+  const score = readKeyed(text)
+  if (score === 'unreadable') return null
+  return { ...now, scores: now.scores.with(place, score), at: place, last: place }
+}
+
 export interface KeyedAhead {
   readonly now: Keying
-  /** What stands in the field for the total of the paper, behind the last hole. */
-  readonly paper: string
   /** S was pressed: both signatures stand on the paper. */
   readonly signed: boolean
 }
 
 /** Keys in a row, as the fields would take them one by one: holes, then the total of the paper, and S. */
-export function keyedAhead(from: Keying, written: string, keys: readonly string[]): KeyedAhead {
+export function keyedAhead(from: Keying, keys: readonly string[]): KeyedAhead {
   let now = from
-  let paper = written
   let signed = false
   for (const key of keys) {
-    const all = now.last === now.scores.length - 1 && !now.scores.includes(null)
     if (key === 's' || key === 'S') signed = !signed
-    else if (all && /^[0-9]$/.test(key)) paper = `${paper}${key}`.slice(0, 3)
-    else if (all && key === 'Backspace') paper = paper.slice(0, -1)
-    else if (!all || paper === '') now = pressed(now, key) ?? now
+    else now = pressed(now, key === 'Tab' ? 'ArrowRight' : key) ?? now
   }
-  return { now, paper, signed }
+  return { now, signed }
 }
 
 /** The book has moved on under the hand: its new figures are taken, except where something else was keyed. */
@@ -108,15 +155,19 @@ export function runOf(scores: readonly WrittenScore[], from = 0, to = scores.len
   }
 }
 
-/** Enter: what still stands between the keyed card and taking it in, in a sentence; null when nothing does. */
-export function wantsBeforeEnter(run: Run, paper: number | null): string | null {
-  const { open, gross } = run
-  if (open.length === 1) return `Hole ${open[0]} has no figure yet. No score is 0 or X.`
-  if (open.length > 1)
-    return `${open.length} holes have no figure yet, the first is hole ${open[0]}. No score is 0 or X.`
-  if (paper === null || paper === gross) return null
-  return `The paper says ${paper}, and ${gross} is keyed. Look again, or press Enter once more to take it in as keyed.`
+/** The total written on the paper, or null while there is none to compare with. */
+export const paperTotal = (text: string): number | null => (text === '' ? null : Number(text))
+
+/** Which holes still have no score, in a sentence; null when none. */
+export function openInWords({ open }: Run): string | null {
+  if (open.length === 0) return null
+  if (open.length === 1) return `Hole ${open[0]} has no score yet. Press 0 or X where the player has none.`
+  return `${open.length} holes have no score yet, the first is hole ${open[0]}. Press 0 or X where the player has none.`
 }
+
+/** Does a complete run come to another figure than the paper? */
+export const differs = (run: Run, text: string): boolean =>
+  run.open.length === 0 && text !== '' && Number(text) !== run.gross
 
 /** What the total on the paper says about what was keyed. */
 export function againstPaper(run: Run, paper: number | null, what: string): string | null {
@@ -125,7 +176,7 @@ export function againstPaper(run: Run, paper: number | null, what: string): stri
   const [first] = run.open
   if (first === undefined) {
     if (left === 0) return `${what} agrees, ${paper}.`
-    return `${what} is ${run.gross} keyed and ${paper} on the paper: ${Math.abs(left)} ${left > 0 ? 'too few' : 'too many'}.`
+    return `The paper says ${paper}, the holes come to ${run.gross}. One of them may be keyed wrong, or the paper is added wrong.`
   }
   if (left < run.open.length) return `${what}: already ${run.gross} keyed, the paper says ${paper}. Look again.`
   return run.open.length === 1

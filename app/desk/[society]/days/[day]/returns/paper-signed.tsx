@@ -3,25 +3,37 @@ import type { CardReturn } from '@/lib/boards/returns-view'
 
 /** The usual paper bears both signatures: one key ticks what is still open, a second press takes it back. */
 export function signBoth(form: HTMLFormElement | null) {
-  const boxes = [...(form?.querySelectorAll<HTMLInputElement>('input[name^="signed-"]') ?? [])]
+  const boxes = [...(form?.querySelectorAll<HTMLInputElement>('input[type="checkbox"][name^="signed-"]') ?? [])]
   const on = boxes.some((box) => !box.checked)
   for (const box of boxes) box.checked = on
 }
 
-/** A signature on paper is as good as one on a phone; what is signed already is not asked again. */
+/**
+ * A signature on paper is as good as one on a phone; what is signed already is not asked again. The paper stays signed
+ * while its figures are entered anew, so its signatures are sent along with them.
+ */
 export function PaperSigned({ card }: { readonly card: CardReturn }) {
-  const open = (['player', 'marker'] as const).filter(
-    (role) => !card.signatures.some((one) => one.role === role && one.covers),
-  )
-  if (open.length === 0) return null
+  const signed = card.signatures.filter((one) => one.covers)
+  const roles = ['player', 'marker'] as const
+  const open = roles.filter((role) => !signed.some((one) => one.role === role))
+  const onPaper = roles.filter((role) => signed.some((one) => one.role === role && one.onPaper))
   return (
-    <fieldset className="paper-signed">
-      <legend>On the paper stands the signature of</legend>
-      {open.map((role) => (
-        <Choice key={role} type="checkbox" name={`signed-${role}`}>
-          {role === 'player' ? card.name : (card.marker?.name ?? 'the marker')}, {role}
-        </Choice>
+    <>
+      {onPaper.map((role) => (
+        <input key={role} type="hidden" name={`signed-${role}`} value="yes" />
       ))}
-    </fieldset>
+      {open.length === 0 ? null : (
+        <fieldset className="paper-signed">
+          <legend>Signed on paper by</legend>
+          {open.map((role) => (
+            <Choice key={role} type="checkbox" name={`signed-${role}`}>
+              {role === 'player'
+                ? `the player, ${card.player}`
+                : `the marker${card.marker ? `, ${card.marker.name}` : ''}`}
+            </Choice>
+          ))}
+        </fieldset>
+      )}
+    </>
   )
 }

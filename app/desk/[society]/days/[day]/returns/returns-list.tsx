@@ -7,7 +7,8 @@ function stateClass(card: CardReturn, current: boolean): string {
   if (current) return 's-now'
   if (card.state === 'taken-in' || card.outcome) return 's-in'
   if (card.notAgreed.length > 0) return 's-differs'
-  if (card.missing.length === 0 && card.signatures.filter((one) => one.covers).length < 2) return 's-unsigned'
+  if (card.missing.length === 0 && !card.stands && card.signatures.filter((one) => one.covers).length < 2)
+    return 's-unsigned'
   return 's-out'
 }
 
@@ -22,7 +23,7 @@ export function ReturnsList({
   readonly here: string
 }) {
   const chosen = view.groups.flatMap((group) => group.cards).find((card) => card.cardId === current)
-  const line = `${view.cards} cards, ${view.takenIn} taken in${chosen ? `; ${chosen.familyName} chosen` : ''}`
+  const line = `${view.cards} cards, ${view.takenIn} accepted${chosen ? `; ${chosen.name} chosen` : ''}`
   return (
     <aside className="returns-list" aria-labelledby="cards-by-group">
       <p className="big-of">
@@ -30,7 +31,7 @@ export function ReturnsList({
         <span>
           of {view.cards} cards
           <br />
-          taken in
+          accepted
         </span>
       </p>
       <h2 id="cards-by-group" className="unseen">
@@ -50,9 +51,9 @@ export function ReturnsList({
                     aria-current={card.cardId === current ? 'true' : undefined}
                     aria-label={`${card.name}, ${card.line}`}
                   >
-                    {card.familyName}
+                    {card.name}
                   </Link>{' '}
-                  <span>{card.line}</span>
+                  <span>{card.cardId === current ? 'this card' : card.line}</span>
                 </li>
               ))}
             </ul>

@@ -1,0 +1,144 @@
+// Promise: a paper card is entered by keyboard, and no total of the paper ever falls into a hole; what differs is said in
+// its own row and accepted by a button; a card accepted by a slip is opened again; nobody is mistaken for a namesake.
+import { expect, type Page, test } from '@playwright/test'
+import { type OwnBook, signInAtDesk, startOwnBook } from './own-book'
+
+test.describe.configure({ mode: 'serial' })
+
+const RETURNS = '/desk/fernbrake/days/downland-day-2026/returns'
+let book: OwnBook
+let page: Page
+
+test.beforeAll(async ({ browser }) => {
+  test.setTimeout(240_000)
+  book = await startOwnBook('demo')
+  page = await (await browser.newContext({ viewport: { width: 1280, height: 900 } })).newPage()
+  await signInAtDesk(page, book.origin)
+})
+test.afterAll(async () => {
+  await page.context().close()
+  await book.stop()
+})
+
+const hole = (number: number) => page.locator(`[data-place="${number - 1}"]`)
+const paper = (which: string) => page.getByLabel(`${which} on the paper`)
+const scores = () => page.locator('.key-in').evaluateAll((boxes) => boxes.map((one) => (one as HTMLInputElement).value))
+async function press(...keys: string[]) {
+  for (const key of keys) await page.keyboard.press(key)
+}
+const choose = async (name: string) => {
+  await page.goto(`${book.origin}${RETURNS}`)
+  await page.getByRole('link', { name: new RegExp(`^${name},`) }).click()
+  await expect(page.getByRole('heading', { level: 1, name })).toBeVisible()
+}
+const hasFocus = (which: string) => expect(page.locator(which)).toBeFocused()
+
+test('the plain address puts the hand in hole 1 of the first card to enter, and names everybody in full', async () => {
+  await page.goto(`${book.origin}${RETURNS}`)
+  await expect(page.getByRole('heading', { level: 1, name: 'Rufus Tamblyn' })).toBeVisible()
+  await hasFocus('[data-place="0"]')
+  await expect(page.getByRole('link', { name: /^Una Tarrablane, not started/ })).toHaveText('Una Tarrablane')
+})
+
+test('with a hole skipped the total of the paper stays a total, and the hole is named', async () => {
+  await press(...'5544', 'Tab', ...'5545544554456')
+  await hasFocus('[data-paper="total"]')
+  await expect(page.getByText('Hole 5 has no score yet.').first()).toBeVisible()
+  const before = await scores()
+  await press(...'83')
+  expect(await scores()).toEqual(before)
+  expect([before[4], before[17]]).toEqual(['', '6'])
+  await expect(paper('Total')).toHaveValue('83')
+  await expect(page.getByText('Total: hole 5 must be 4.')).toBeVisible()
+
+  await press('Enter')
+  await hasFocus('[data-place="4"]')
+  await press('5')
+  await hasFocus('[data-paper="total"]')
+  expect((await scores())[5]).toBe('5')
+})
+
+test('a total that differs is said in its row, Enter never accepts it, and the button does', async () => {
+  const row = page.getByRole('row').filter({ has: paper('Total') })
+  await expect(row).toContainText('The paper says 83, the holes come to 84.')
+  const said = await row.getByText('The paper says 83').boundingBox()
+  expect(said!.width).toBeGreaterThan(300)
+  expect(said!.height).toBeLessThan(80)
+  await press('s', 'Enter', 'Enter')
+  await expect(page.getByText('A total on the paper differs.')).toBeVisible()
+  await expect(page.getByRole('heading', { level: 1, name: 'Rufus Tamblyn' })).toBeVisible()
+  await expect(page.getByText('Rules of Golf 3.3b(4)').first()).toBeVisible()
+  await page.getByRole('button', { name: /^The holes are right: accept \d+ points$/ }).click()
+  await expect(page.getByText('Accepted: Rufus Tamblyn')).toBeVisible()
+  await expect(page.getByRole('heading', { level: 1, name: 'Basil Quennerton' })).toBeVisible()
+  await hasFocus('[data-place="0"]')
+})
+
+test('the last card accepted is opened again and entered again, without a ruling, and the record says so', async () => {
+  await page.getByRole('button', { name: 'Open this card again' }).click()
+  await expect(page.getByRole('heading', { level: 1, name: 'Rufus Tamblyn' })).toBeVisible()
+  await expect(hole(1)).toBeFocused()
+  await hole(18).focus()
+  await press('5', 'Enter')
+  await expect(page.getByText('Accepted: Rufus Tamblyn')).toBeVisible()
+
+  await choose('Rufus Tamblyn')
+  await expect(page.locator('.key-in')).toHaveCount(0)
+  await expect(page.locator('.read-score').last()).toHaveText('5')
+  await expect(
+    page.getByText(/^Signed on paper by the player, Rufus Tamblyn and the marker, .* entered at/),
+  ).toBeVisible()
+  await page.getByLabel('Why (optional)').fill('The 9th was read wrong')
+  await page.getByRole('button', { name: 'Open this card again' }).click()
+  await expect(hole(1)).toBeFocused()
+  await hole(9).focus()
+  await press('7', 'Enter')
+  await expect(page.getByText('Accepted: Rufus Tamblyn')).toBeVisible()
+  await expect(page.getByText('None yet. Each ruling is kept')).toBeVisible()
+  await page.goto(`${book.origin}/desk/fernbrake/record?act=reopen-card`)
+  await expect(page.getByText('opened a card again').first()).toBeVisible()
+  await expect(page.getByText('The 9th was read wrong').first()).toBeVisible()
+})
+
+test('a card left half entered is found as it was, totals of the paper too', async () => {
+  await choose('Basil Quennerton')
+  await press(...'455')
+  await paper('Out').fill('43')
+  await expect(page.getByText('Out: holes 4, 5, 6, 7, 8, 9 must come to 29.')).toBeVisible()
+  await page.goto(`${book.origin}/desk/fernbrake`)
+  await choose('Basil Quennerton')
+  await expect(page.getByText('What was entered here before and not saved is still in the fields.')).toBeVisible()
+  expect((await scores()).slice(0, 4)).toEqual(['4', '5', '5', ''])
+  await expect(paper('Out')).toHaveValue('43')
+  await hasFocus('[data-place="3"]')
+})
+
+test('figures for the next card go on while the server answers, skipped holes and totals included', async () => {
+  await choose('Jago Trevennor')
+  await press(...'455445544554455445', ...'81', 's', 'Enter', ...'5544', 'Tab', ...'5545544554456', ...'84')
+  await expect(page.getByRole('heading', { level: 1, name: 'Dermot Ballyfane' })).toBeVisible()
+  await expect(paper('Total')).toHaveValue('84')
+  const now = await scores()
+  expect([now[4], now[5], now[17]]).toEqual(['', '5', '6'])
+})
+
+test('a phone-sized window keeps the totals in sight, and nothing goes sideways but the card', async () => {
+  await page.setViewportSize({ width: 360, height: 780 })
+  await choose('Petra Ashgill').catch(async () => {
+    await page.getByRole('button', { name: /all cards/ }).click()
+    await page.getByRole('link', { name: /^Petra Ashgill,/ }).click()
+  })
+  const over = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
+  expect(over).toBeLessThanOrEqual(0)
+  const box = await paper('Total').boundingBox()
+  expect(box!.x + box!.width).toBeLessThanOrEqual(360)
+  await page.setViewportSize({ width: 1280, height: 900 })
+})
+
+test('the one card of a side on one ball is headed with everybody of the side', async () => {
+  await page.goto(`${book.origin}/desk/fernbrake/days/four-ball-scramble-2026/returns`)
+  await page.locator('.card-states a').first().click()
+  const title = page.getByRole('heading', { level: 1 })
+  await expect(title).toHaveText(/^\S+ \S+, \S+ \S+, \S+ \S+ and \S+ \S+$/)
+  await expect(page.getByText('the marker, marker')).toHaveCount(0)
+})
