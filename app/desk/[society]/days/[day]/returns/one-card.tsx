@@ -119,8 +119,9 @@ function Signatures({ card }: { readonly card: CardReturn }) {
     <ul className="signatures small">
       {entered ? (
         <li>
-          Signed on paper by {listed([...new Set(onPaper.map((one) => signer(card, one.role)))])}, entered at{' '}
-          {timeOf(entered.signedAt)}.
+          Signed on paper by{' '}
+          {listed(ROLES.filter((role) => onPaper.some((one) => one.role === role)).map((role) => signer(card, role)))},
+          entered at {timeOf(entered.signedAt)}.
         </li>
       ) : null}
       {rest.map((one) => (
@@ -132,6 +133,8 @@ function Signatures({ card }: { readonly card: CardReturn }) {
     </ul>
   )
 }
+
+const ROLES = ['player', 'marker'] as const
 
 const signer = (card: CardReturn, role: 'player' | 'marker') =>
   role === 'player' ? `the player, ${card.player}` : card.marker ? `the marker, ${card.marker.name}` : 'the marker'

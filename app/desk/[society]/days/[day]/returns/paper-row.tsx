@@ -33,7 +33,7 @@ export function PaperRow({
   return (
     <tr className={isOff ? 'paper off' : 'paper'}>
       <th scope="row" className="lead-col">
-        {part === 'total' ? 'Total on paper' : 'On paper'}
+        {part === 'total' ? 'Paper total' : 'On paper'}
       </th>
       <td colSpan={span}>
         <span className="paper-says" role="status">
