@@ -4,6 +4,7 @@ import { Folio } from '@/app/_parts/folio'
 import { RunningHead } from '@/app/_parts/running-head'
 import { Tabs } from '@/app/_parts/tabs'
 import type { Refused } from '@/lib/result'
+import { DayLine } from './day-line'
 import { SignOut } from './sign-out'
 
 export interface DeskTab {
@@ -54,6 +55,7 @@ export function DeskFrame({ societySlug, societyName, tabs, current, folio, chil
   return (
     <div className="page desk">
       <RunningHead society={societyName} href={`/desk/${societySlug}`} place="The desk" />
+      <DayLine />
       <Tabs label="The desk" items={tabs.map((tab) => ({ ...tab, current: tab.key === current }))} />
       <main id="main" className={mainClass}>
         {children}
