@@ -1,6 +1,7 @@
 'use client'
 
 import { useActionState, useState } from 'react'
+import { CopyField } from '@/app/_parts/copy-field'
 import { Notice } from '@/app/_parts/notice'
 import { ActForm } from '@/app/desk/_form/act-form'
 import { Choice, Field, SelectField, Send } from '@/app/desk/_form/field'
@@ -19,16 +20,7 @@ function OneTimeLink({ state, origin }: { readonly state: LinkState; readonly or
   return (
     <Notice word="Shown once" announced>
       <p>{state.sentence}</p>
-      <div className="field">
-        <label htmlFor={state.path}>One-time link</label>
-        <input
-          id={state.path}
-          className="address"
-          readOnly
-          value={`${origin}${state.path}`}
-          onFocus={(event) => event.target.select()}
-        />
-      </div>
+      <CopyField label="One-time link" value={`${origin}${state.path}`} />
     </Notice>
   )
 }
@@ -114,11 +106,20 @@ export function DutyForms({ society, origin, line, mayEndSessions, others }: Pro
             </p>
           </ActForm>
         ) : null}
-        {line.canSignIn ? null : (
+        {line.mine ? null : (
           <form action={makeLink} aria-label={`New link for ${line.name}`} className="answered">
+            {line.canSignIn ? (
+              <>
+                <h3>Password forgotten</h3>
+                <p>
+                  {line.name} sets a new password behind the link. The old one works until then; afterwards {line.name}{' '}
+                  is signed out everywhere else.
+                </p>
+              </>
+            ) : null}
             <p className="acts">
               <button type="submit" className="btn">
-                Make a new one-time link
+                {line.canSignIn ? 'Make a link for a new password' : 'Make a new one-time link'}
               </button>
             </p>
             <OneTimeLink state={link} origin={origin} />
