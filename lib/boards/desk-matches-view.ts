@@ -6,6 +6,7 @@ import { ballValueOf } from '@/lib/rules/formats/format'
 import { holesOfRound } from '@/lib/rules/hole-numbers'
 import { sideBall } from './ball-facts'
 import { namesOf } from './entrant-names'
+import { figureOf } from './figure'
 import { formatIn } from './format-of-competition'
 import { listed } from './in-words'
 import { endingInWords, wonHow } from './match-ending-words'
@@ -15,6 +16,8 @@ import type { CompetitionBoard, DayBoard } from './views'
 export interface PlayerAtDesk {
   readonly entryId: string
   readonly name: string
+  /** As it is written: "18.4", "+2.1", "–". */
+  readonly handicap: string
   /** Number of the group; null before the draw. */
   readonly group: number | null
 }
@@ -68,9 +71,13 @@ export function deskMatchesOf(
     .map((entry) => ({
       entryId: entry.id,
       name: names.full(entry.id),
+      handicap: figureOf(entry.indexTenths),
+      sort: `${entry.familyName}, ${entry.firstName}`,
       group: record.groups.find((group) => group.entryIds.includes(entry.id))?.number ?? null,
     }))
-    .sort((a, b) => place(a.entryId) - place(b.entryId))
+    // In the order of the draw; whoever is in no group yet by family name.
+    .sort((a, b) => place(a.entryId) - place(b.entryId) || a.sort.localeCompare(b.sort, 'en-GB'))
+    .map(({ sort: _sort, ...player }) => player)
   return {
     players,
     competitions: record.competitions.map((one): CompetitionAtDesk => {
@@ -89,7 +96,7 @@ export function deskMatchesOf(
           size > 1
             ? one.sides.map((side) => ({ id: side.id, name: names.entrant(side.id) }))
             : [
-                ...players.map(({ entryId, name }) => ({ id: entryId, name })),
+                ...players.map(({ entryId, name, handicap }) => ({ id: entryId, name: `${name}, ${handicap}` })),
                 ...withdrawnStillPaired(record, one).map((id) => ({ id, name: `${names.full(id)} (withdrawn)` })),
               ],
         withExtraHoles: format !== null && ballValueOf(format.value).kind === 'strokes',

@@ -2,11 +2,12 @@ import type { ReactNode } from 'react'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Field, SelectField, Send } from '@/app/desk/_form/field'
+import type { PlayerAtDesk } from '@/lib/boards/desk-matches-view'
 
 interface Props {
   readonly action: FormAction
   readonly competition: { readonly id: string; readonly name: string; readonly size: number }
-  readonly players: readonly { readonly entryId: string; readonly name: string; readonly group: number | null }[]
+  readonly players: readonly PlayerAtDesk[]
   readonly sides: readonly (readonly string[])[]
   readonly children: ReactNode
 }
@@ -20,7 +21,7 @@ export function SidesList({ action, competition, players, sides, children }: Pro
   ]
   const short = sides.filter((side) => side.length < competition.size).length
   return (
-    <ActForm action={action} label={`Sides of ${competition.name}`}>
+    <ActForm action={action} label={`Sides of ${competition.name}`} saves>
       {children}
       <input type="hidden" name="competitionId" value={competition.id} />
       <p className="small second">
@@ -29,11 +30,11 @@ export function SidesList({ action, competition, players, sides, children }: Pro
         The order inside a side is the order of this list.
       </p>
       <div className="fields">
-        {players.map(({ entryId, name, group }) => (
+        {players.map(({ entryId, name, handicap, group }) => (
           <SelectField
             key={entryId}
             name={`side-${entryId}`}
-            label={group === null ? name : `${name}, group ${group}`}
+            label={group === null ? `${name}, ${handicap}` : `${name}, ${handicap}, group ${group}`}
             initial={String(sides.findIndex((side) => side.includes(entryId)) + 1 || '')}
             options={options}
           />
@@ -43,7 +44,7 @@ export function SidesList({ action, competition, players, sides, children }: Pro
         <Field name="seed" label="Number of the lot" hint="Empty: a new one." inputMode="numeric" />
       </div>
       <p className="acts">
-        <Send>Keep the sides of {competition.name}</Send>
+        <Send saves>Keep the sides of {competition.name}</Send>
         <Send name="then" value="make">
           Make them even by handicap
         </Send>

@@ -2,10 +2,11 @@ import type { ReactNode } from 'react'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Field, SelectField, Send } from '@/app/desk/_form/field'
+import type { PlayerAtDesk } from '@/lib/boards/desk-matches-view'
 
 interface Props {
   readonly action: FormAction
-  readonly players: readonly { readonly entryId: string; readonly name: string }[]
+  readonly players: readonly PlayerAtDesk[]
   readonly teams: readonly { readonly name: string; readonly entryIds: readonly string[] }[]
   readonly children: ReactNode
 }
@@ -18,7 +19,7 @@ export function TeamsForm({ action, players, teams, children }: Props) {
     ...names.map((name, at) => ({ value: String(at + 1), label: name || `team ${at + 1}` })),
   ]
   return (
-    <ActForm action={action} label="Teams">
+    <ActForm action={action} label="Teams" saves>
       {children}
       <div className="fields">
         {names.map((name, at) => (
@@ -27,11 +28,11 @@ export function TeamsForm({ action, players, teams, children }: Props) {
         ))}
       </div>
       <div className="fields">
-        {players.map(({ entryId, name }) => (
+        {players.map(({ entryId, name, handicap }) => (
           <SelectField
             key={entryId}
             name={`in-team-${entryId}`}
-            label={name}
+            label={`${name}, ${handicap}`}
             initial={String(teams.findIndex((team) => team.entryIds.includes(entryId)) + 1 || '')}
             options={options}
           />
@@ -41,7 +42,7 @@ export function TeamsForm({ action, players, teams, children }: Props) {
         <Field name="seed" label="Number of the lot" hint="Empty: a new one." inputMode="numeric" />
       </div>
       <p className="acts">
-        <Send>Keep the teams</Send>
+        <Send saves>Keep the teams</Send>
         <Send name="then" value="make">
           Share the field out by handicap
         </Send>
