@@ -1,5 +1,6 @@
 'use client'
 
+import { Notice } from '@/app/_parts/notice'
 import { Choice, Field, SelectField } from '@/app/desk/_form/field'
 import { isPublishedFor, proposedFor } from '@/lib/boards/format-of-competition'
 import { FORMATS } from '@/lib/rules/formats/catalogue'
@@ -46,7 +47,7 @@ export function CompetitionFields(props: Props) {
           name={`${at}.name`}
           label="Name or trophy"
           value={draft.name}
-          onChange={(event) => onChange({ ...draft, name: event.target.value })}
+          onChange={(event) => onChange({ ...draft, name: event.target.value, nameTyped: event.target.value !== '' })}
           required
           maxLength={80}
         />
@@ -123,6 +124,11 @@ export function CompetitionFields(props: Props) {
           ]}
         />
       </div>
+      {draft.dropped ? (
+        <Notice kind="waits" word="Please check" announced>
+          <p>{draft.dropped}</p>
+        </Notice>
+      ) : null}
       {draft.own ? (
         <OwnFormatFields
           at={at}

@@ -4,9 +4,11 @@ import { proposedFor } from '@/lib/boards/format-of-competition'
 import type { CallDay } from '@/lib/facts/commands'
 import { fiveChoices } from '@/lib/facts/format-choices'
 import { type CompetitionTerms, PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
+import { termFits } from '@/lib/facts/terms-that-fit'
 import { intervalCaution } from '@/lib/rules/draw/interval'
-import { formatOf } from '@/lib/rules/formats/catalogue'
+import { FORMATS, formatOf } from '@/lib/rules/formats/catalogue'
 import type { FiveChoices } from '@/lib/rules/formats/format'
+import { formatOfCompetition } from '@/lib/rules/score/terms-in-force'
 import { type MoreDraft, moreOf, NO_MORE } from './more-draft'
 import { choicesOf, OWN_FORMAT, type OwnFormat, ownFrom } from './own-format'
 import { writtenAllowance } from './read-day-form'
@@ -24,6 +26,10 @@ export interface PrizeDraft {
 export interface CompetitionDraft {
   readonly key: string
   readonly name: string
+  /** Typed by an officer, or carried over as a trophy's name: another format leaves it alone. */
+  readonly nameTyped: boolean
+  /** What another format made meaningless and left out, in a sentence; null when nothing. */
+  readonly dropped: string | null
   /** A format of the list, or OWN_FORMAT. */
   readonly format: string
   readonly own: OwnFormat | null
@@ -49,6 +55,8 @@ export function draftOf(competition: CallDay['competitions'][number]): Competiti
   return {
     key: key(),
     name: competition.name,
+    nameTyped: competition.name !== (custom ? competition.format : formatOf(competition.format)?.name),
+    dropped: null,
     format: custom ? OWN_FORMAT : competition.format,
     own: custom ? ownFrom(fiveChoices.parse(custom), competition.format) : null,
     allowance: writtenAllowance(allowance),
@@ -75,6 +83,8 @@ export function newCompetition(format: string, expected: number, edition: string
   return {
     key: key(),
     name: formatOf(format)?.name ?? '',
+    nameTyped: false,
+    dropped: null,
     format,
     own: null,
     allowance: writtenAllowance(proposedFor({ format }, expected, edition).allowance),
@@ -115,23 +125,61 @@ export function withFormat(
   expected: number,
   edition: string,
 ): CompetitionDraft {
-  const named = draft.name === '' || draft.name === formatOf(draft.format)?.name
   const begin = formatOf(draft.format) ?? formatOf('stableford')
   const own = format === OWN_FORMAT && begin !== null ? ownFrom(begin, '') : null
+  const { divisions, lost, prizes } = divisionsUnder(draft, playOf({ format, own }))
   return {
     ...draft,
     format,
     own,
-    name: named ? (formatOf(format)?.name ?? draft.name) : draft.name,
+    name: draft.nameTyped ? draft.name : (formatOf(format)?.name ?? own?.name ?? ''),
+    dropped: lost,
+    prizes,
     allowance: writtenAllowance(proposedFor(playOf({ format, own }), expected, edition).allowance),
     ownFigure: false,
     reason: '',
-    more: { ...NO_MORE, divisions: draft.more.divisions },
+    more: { ...NO_MORE, divisions },
+  }
+}
+
+type Play = ReturnType<typeof playOf>
+
+const formatOfPlay = (play: Play) => formatOfCompetition({ id: 'draft', ...play }, FORMATS)
+
+/** Divisions by handicap are made for players alone, or for sides of one size: for others their limits mean nothing. */
+function divisionsUnder(draft: CompetitionDraft, play: Play) {
+  const { divisions } = draft.more
+  const [before, after] = [formatOfPlay(playOf(draft)), formatOfPlay(play)]
+  const fits = (division: CompetitionDraft['more']['divisions'][number]) =>
+    after === null ||
+    (termFits('divisions', after) &&
+      ((division.handicapFrom === '' && division.handicapTo === '') || after.side.to === before?.side.to))
+  const kept = divisions.filter(fits)
+  const gone = divisions.filter((division) => !fits(division))
+  const names = gone.map((division) => division.name || division.id)
+  return {
+    divisions: kept,
+    prizes: draft.prizes.map((prize) =>
+      gone.some(({ id }) => id === prize.division) ? { ...prize, division: '' } : prize,
+    ),
+    lost:
+      gone.length === 0
+        ? null
+        : `Left out, because it does not fit this format: ${names.join(', ')}. Its prizes are open to the whole field.`,
   }
 }
 
 export function withOwn(draft: CompetitionDraft, own: OwnFormat, expected: number, edition: string): CompetitionDraft {
-  return proposedAgain([{ ...draft, own }], expected, edition)[0] ?? draft
+  const { divisions, lost, prizes } = divisionsUnder(draft, playOf({ format: draft.format, own }))
+  const changed = {
+    ...draft,
+    own,
+    name: draft.nameTyped ? draft.name : own.name,
+    prizes,
+    dropped: lost ?? draft.dropped,
+    more: { ...draft.more, divisions },
+  }
+  return proposedAgain([changed], expected, edition)[0] ?? draft
 }
 
 /** Proposed again where nobody chose otherwise: the field grew, or the date fell under another edition. */
