@@ -59,11 +59,15 @@ function GroupRows({ sheet, group, address }: { sheet: StartSheet; group: Group;
   )
 }
 
+/** More players than this stand closer, so that the sheet stays on one page. */
+const ROOMY = 20
+
 /** The start sheet for the first tee: A4, one grey ink, each group's own way to its card. */
 export function StartPaper({ sheet, course, address }: StartPaperProps) {
   const playing = sheet.competitions.slice(0, 2)
+  const players = sheet.groups.reduce((sum, group) => sum + group.players.length, 0)
   return (
-    <article className="a4">
+    <article className={players > ROOMY ? 'a4 close' : 'a4'}>
       <header className="paper-head">
         <Device />
         <div>
