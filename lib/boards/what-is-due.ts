@@ -8,9 +8,12 @@ import { cardsAsTheyStand } from './day-of-record'
 import type { DeskCounts, Due, DutyOfDay } from './desk-views'
 import { counted } from './in-words'
 
-/** Days before (or after) the day, as societies commonly keep them; the closing date is the society's own. */
-const DRAW_BEFORE = 5
-const FREEZE_BEFORE = 2
+/**
+ * Days before the day, as societies commonly keep them; the closing date is the society's own. The start sheet carries
+ * the strokes of each player, so handicaps are frozen before it, and the mixed draw goes by them too.
+ */
+const FREEZE_BEFORE = 3
+const DRAW_BEFORE = 2
 const FREEZE_AT = '18:00'
 const START_BEFORE = 1
 /** A round and a bit: the last group is due in. */
@@ -74,18 +77,6 @@ function linesOf(record: DayRecord, counts: DeskCounts, calledOn: string, today:
       note: `${counts.entered} in${counts.waiting > 0 ? `, ${counts.waiting} waiting` : ''}`,
     },
     {
-      what: 'draw',
-      on: addDays(date, -DRAW_BEFORE),
-      done: counts.groups > 0 && counts.ungrouped === 0,
-      title: counts.groups > 0 && counts.ungrouped > 0 ? 'Mend the draw' : 'Make the draw',
-      note:
-        counts.groups === 0
-          ? `${counts.entered} to place`
-          : counts.ungrouped > 0
-            ? `${counted(counts.ungrouped, 'player')} without a group`
-            : counted(counts.groups, 'group'),
-    },
-    {
       what: 'freeze',
       on: addDays(date, -FREEZE_BEFORE),
       at: FREEZE_AT,
@@ -99,6 +90,18 @@ function linesOf(record: DayRecord, counts: DeskCounts, calledOn: string, today:
         counts.noFigure > 0
           ? `${counted(counts.noFigure, 'player')} without a figure`
           : 'A later change to a figure will not alter this day',
+    },
+    {
+      what: 'draw',
+      on: addDays(date, -DRAW_BEFORE),
+      done: counts.groups > 0 && counts.ungrouped === 0,
+      title: counts.groups > 0 && counts.ungrouped > 0 ? 'Mend the draw' : 'Make the draw',
+      note:
+        counts.groups === 0
+          ? `${counts.entered} to place`
+          : counts.ungrouped > 0
+            ? `${counted(counts.ungrouped, 'player')} without a group`
+            : counted(counts.groups, 'group'),
     },
     {
       what: 'publish-start',

@@ -9,6 +9,7 @@ import { type CallDay, type CompetitionInput, callDay as schema } from '@/lib/fa
 import type { DayRecord } from '@/lib/facts/day-record'
 import { PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
 import { ok, type Result, refused } from '@/lib/result'
+import { intervalFor } from '@/lib/rules/draw/interval'
 import { editionFor } from '@/lib/rules/editions/editions'
 import { formatOf, type ProposedAllowance, proposedAllowance } from '@/lib/rules/formats/catalogue'
 import { recordAct } from '@/lib/store/acts'
@@ -108,7 +109,7 @@ function proposal({ season, course, last, players, places, today: now }: Known):
     holes: course.holes === 9 && !(last?.round.courseId === course.courseId && last.round.holes === 18) ? 9 : 18,
     startKind: last?.round.startKind ?? 'tee-times',
     firstTee: last?.round.firstTee ?? '10:00',
-    intervalMinutes: last?.round.intervalMinutes ?? 10,
+    intervalMinutes: last?.round.intervalMinutes ?? intervalFor(4),
     entriesCloseOn: apart && last ? addDays(date, -daysBetween(apart, last.date)) : addDays(date, -10),
     places,
     teeMen: teeLikeLast(course, last, 'men'),

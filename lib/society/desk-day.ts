@@ -45,6 +45,8 @@ export async function deskDay(
 }
 
 function cautionsOf(record: DayRecord): readonly string[] {
+  // Once the sheet is out the times are known to everybody: there is nothing left to advise.
+  if (record.startPublishedAt !== null || record.status === 'closed') return []
   if (record.round.startKind === 'shotgun' || record.groups.length === 0) return []
   const largest = Math.max(...record.groups.map((group) => group.entryIds.length))
   const caution = intervalCaution(largest, record.round.intervalMinutes)

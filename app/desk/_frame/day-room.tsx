@@ -4,6 +4,7 @@ import type { DeskDay } from '@/lib/boards/desk-views'
 import type { Actor } from '@/lib/facts/actor'
 import { deskDay } from '@/lib/society/desk-day'
 import { DeskFrame, DeskRefusal, dayTabs } from './desk-frame'
+import { NextJob } from './next-job'
 import { officerOr } from './officer'
 
 export interface DayRoom {
@@ -35,7 +36,7 @@ interface Props {
   readonly children: ReactNode
 }
 
-export function DayFrame({ room: { society, day, desk }, current, mainClass, children }: Props) {
+export function DayFrame({ room: { society, day, at, desk }, current, mainClass, children }: Props) {
   return (
     <DeskFrame
       societySlug={society}
@@ -46,6 +47,7 @@ export function DayFrame({ room: { society, day, desk }, current, mainClass, chi
       {...(mainClass ? { mainClass } : {})}
     >
       {children}
+      <NextJob desk={desk} at={at} current={current} />
     </DeskFrame>
   )
 }

@@ -3,6 +3,9 @@
 
 const SHORTEST: Readonly<Record<number, number>> = { 2: 8, 3: 10, 4: 11 }
 
+/** What is proposed for groups of this size. */
+export const intervalFor = (group: 2 | 3 | 4): number => SHORTEST[group] ?? 11
+
 /** A caution for the desk, null when the interval is long enough for the largest group. */
 export function intervalCaution(largestGroup: number, intervalMinutes: number): string | null {
   const needed = SHORTEST[largestGroup]

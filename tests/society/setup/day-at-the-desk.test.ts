@@ -1,6 +1,7 @@
 // Promise: a day that was called can be entered, frozen, drawn and published at the desk, in that order and no other; what is
 // frozen stays; of two desks that save at once one is told.
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { shownDraw } from '@/lib/facts/shown-draw'
 import { arrangeSides } from '@/lib/society/arrange-sides'
 import { changeDay } from '@/lib/society/change-day'
 import { changeHandicap } from '@/lib/society/change-handicap'
@@ -215,7 +216,7 @@ describe('the draw and the start sheet', () => {
     got(await makeDraw(w.actor, { dayId, version: await version(), way: 'random', groupSize: 4, seed: 7 }))
     const day = await record()
     expect(day.groups.map((group) => group.entryIds.length)).toEqual([3, 3, 3])
-    expect(day.groups.map((group) => group.startTime)).toEqual(['11:00', '11:10', '11:20'])
+    expect(day.groups.map((group) => group.startTime)).toEqual(['11:00', '11:11', '11:22'])
     const guest = day.entries.find((entry) => entry.kind === 'guest')!
     const host = day.entries.find((entry) => entry.personId === guest.hostId)!
     const together = day.groups.find((group) => group.entryIds.includes(guest.id))!
@@ -286,7 +287,14 @@ describe('the draw and the start sheet', () => {
     expect(await publicStartSheet('fernbrake', 'spring-cup-2031')).toMatchObject({ ok: false, code: 'not-published' })
     const { linkKey } = (await record()).groups[0]!
     expect(await scorerOf(linkKey)).toMatchObject({ ok: false, code: 'no-such-link' })
-    const { cards } = got(await publishStart(w.actor, { dayId, version: await version() }))
+    const saved = shownDraw((await record()).groups)
+    const [first = '', ...others] = saved.split(';')
+    const moved = [...others, first].join(';')
+    expect(await publishStart(w.actor, { dayId, version: await version(), draw: moved })).toMatchObject({
+      code: 'draw-not-as-shown',
+    })
+    expect((await record()).startPublishedAt).toBeNull()
+    const { cards } = got(await publishStart(w.actor, { dayId, version: await version(), draw: saved }))
     expect(cards).toBe(9)
     const day = await record()
     expect(day.cards).toHaveLength(9)
@@ -376,8 +384,8 @@ describe('the desk', () => {
     expect(day.due.filter((one) => one.state === 'done').map((one) => one.what)).toEqual([
       'call',
       'close-entries',
-      'draw',
       'freeze',
+      'draw',
       'publish-start',
     ])
     expect(day.tees).toBe('Men from Yellow, par 72, 69.2 and 125. Women from Red, par 73, 70.9 and 125.')

@@ -54,7 +54,7 @@ export default async function Day({ params }: { params: Promise<{ society: strin
       <OutNow day={found.value} at={at} />
       <Counts day={found.value} at={at} />
       {cautions.map((caution) => (
-        <Notice key={caution} kind="waits" word="Worth a look">
+        <Notice key={caution} kind="waits" word="Please check">
           <p>{caution}</p>
         </Notice>
       ))}
