@@ -1,9 +1,12 @@
 import Link from 'next/link'
+import type { ReactNode } from 'react'
 
 export interface Tab {
   href: string
   label: string
   current?: boolean
+  /** Behind the label. */
+  note?: ReactNode
 }
 
 /** Words on a rule. They are links: each tab is a page with its own address. */
@@ -13,6 +16,7 @@ export function Tabs({ label, items }: { label: string; items: readonly Tab[] })
       {items.map((item) => (
         <Link key={item.href} href={item.href} aria-current={item.current ? 'page' : undefined} scroll={false}>
           {item.label}
+          {item.note}
         </Link>
       ))}
     </nav>

@@ -6,9 +6,11 @@ import './imports.css'
 import './lists.css'
 import './draw.css'
 import './returns.css'
+import './unsaved.css'
+import { UnsavedWork } from './_form/unsaved-work'
 
 export const metadata: Metadata = { title: 'The desk', robots: { index: false } }
 
 export default function DeskLayout({ children }: { children: ReactNode }) {
-  return children
+  return <UnsavedWork>{children}</UnsavedWork>
 }

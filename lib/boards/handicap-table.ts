@@ -78,8 +78,7 @@ export function handicapTableOf(record: DayRecord): HandicapTable {
     }),
     missing: entered
       .filter((entry) => entry.indexTenths === null)
-      .sort(byName)
-      .map((entry) => ({ entryId: entry.id, personId: entry.personId, name: nameOf(entry) })),
+      .map((entry) => ({ entryId: entry.id, name: nameOf(entry) })),
   }
 }
 

@@ -144,10 +144,6 @@ export const keepPerson = z.strictObject({
 })
 export type KeepPerson = z.input<typeof keepPerson>
 
-/** For a person entered by mistake. */
-export const deletePerson = z.strictObject({ personId: id })
-export type DeletePerson = z.input<typeof deletePerson>
-
 export const prizeInput = z.strictObject({
   name,
   place: z.int().min(1).max(50),
@@ -263,7 +259,8 @@ export const arrangeGroups = z.strictObject({
 })
 export type ArrangeGroups = z.input<typeof arrangeGroups>
 
-export const publishStart = z.strictObject({ dayId: id, version: z.int() })
+/** `draw`: the groups as the screen showed them (shown-draw.ts); they must be the ones that are saved. */
+export const publishStart = z.strictObject({ dayId: id, version: z.int(), draw: z.string().max(20_000).optional() })
 export const renewGroupLink = z.strictObject({ dayId: id, groupId: id })
 
 /** A paper card keyed at the desk: only the holes that are there. */

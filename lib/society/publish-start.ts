@@ -7,6 +7,7 @@ import type { Actor } from '@/lib/facts/actor'
 import { renewGroupLink as renewSchema, publishStart as schema } from '@/lib/facts/commands'
 import type { DayRecord } from '@/lib/facts/day-record'
 import { fullName } from '@/lib/facts/person-name'
+import { shownDraw } from '@/lib/facts/shown-draw'
 import { ok, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
 import { readDayRecord } from '@/lib/store/day-record'
@@ -21,7 +22,13 @@ import { cardsAfterChange } from './entry-list'
 import { parseInput } from './parse-input'
 import { recordForEverybody } from './shown-to-everybody'
 
-type Refusals = 'not-frozen' | 'no-groups' | 'without-group' | 'alone-in-group' | 'published-already'
+type Refusals =
+  | 'draw-not-as-shown'
+  | 'not-frozen'
+  | 'no-groups'
+  | 'without-group'
+  | 'alone-in-group'
+  | 'published-already'
 
 export async function publishStart(
   actor: Actor,
@@ -39,6 +46,12 @@ export async function publishStart(
       if (day.status === 'called')
         return refused('not-frozen', 'Freeze the handicaps first: the cards carry the strokes each player receives.')
       if (day.groups.length === 0) return refused('no-groups', 'Make the draw first.')
+      const { draw } = read.value
+      if (draw !== undefined && draw !== shownDraw(day.groups))
+        return refused(
+          'draw-not-as-shown',
+          'The groups on the screen are not the ones that are saved. Save them first, or go back to what was saved; nothing has gone out.',
+        )
       const seated = new Set(day.groups.flatMap((group) => group.entryIds))
       const left = day.entries.filter((entry) => entry.status === 'entered' && !seated.has(entry.id))
       if (left.length > 0)

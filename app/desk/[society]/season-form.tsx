@@ -14,7 +14,7 @@ export function SeasonForm({
   readonly first: boolean
 }) {
   return (
-    <ActForm action={action} label="Open a season" className="sheet-form">
+    <ActForm action={action} label="Open a season" className="sheet-form" saves>
       <div className="fields">
         <Field name="name" label="Name" initial={first ? year : year + 1} required maxLength={80} />
         <Field name="startsOn" label="First day" type="date" initial={`${first ? year : year + 1}-01-01`} required />

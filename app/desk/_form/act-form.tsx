@@ -1,10 +1,21 @@
 'use client'
 
-import { createContext, type ReactNode, startTransition, use, useActionState, useEffect, useRef } from 'react'
+import { createContext, type ReactNode, startTransition, use, useActionState, useEffect, useRef, useState } from 'react'
 import { Notice } from '@/app/_parts/notice'
 import { type ActState, type FormAction, FRESH } from './act-state'
+import { useStartAgain, useUnsavedForm, useUnsavedForms } from './unsaved'
+import { useSaveFirst } from './use-save-first'
+import { WayToRoom } from './way-to-room'
 
-const FormNow = createContext<ActState & { readonly pending: boolean }>({ ...FRESH, pending: false })
+interface Now extends ActState {
+  readonly pending: boolean
+  /** Something else on the page is not saved: this form's buttons wait for it. */
+  readonly saveFirst: boolean
+  /** Pressing saves what else is unsaved, and then does what the button says. */
+  readonly savesFirst: boolean
+}
+
+const FormNow = createContext<Now>({ ...FRESH, pending: false, saveFirst: false, savesFirst: false })
 
 export const useFormNow = () => use(FormNow)
 
@@ -12,18 +23,37 @@ interface Props {
   readonly action: FormAction
   readonly children: ReactNode
   readonly className?: string
-  readonly label?: string
+  readonly label: string
+  readonly id?: string
   /** Empties the fields after a success, for forms that are used again and again. */
   readonly clears?: boolean
   /** Where faults are named in place, the list in the notice would say them twice. */
   readonly faultsInPlace?: boolean
   readonly onAnswer?: (state: ActState) => void
+  /** Its button saves what stands here; without it the form prepares something that its button does. */
+  readonly saves?: boolean
+  /** What is typed is found again after leaving the page. */
+  readonly keeps?: boolean
+  /** What stands here was typed earlier and found again: not saved, although nobody has touched it since. */
+  readonly found?: boolean
+  /** What must be forgotten too, before the form goes back to what was saved. */
+  readonly onUndo?: () => void
+  /** What is not saved, where the labels of the fields would not say it. */
+  readonly unsaved?: string
+  /** What everybody else sees until it is saved. */
+  readonly meanwhile?: string
+  readonly stepBack?: (() => void) | null
+  /** Where it is clear what comes first: saves what is unsaved on the page, then does its own. */
+  readonly savesFirst?: boolean
 }
 
-export function ActForm({ action, children, className, label, clears, faultsInPlace, onAnswer }: Props) {
+export function ActForm({ action, children, className, label, id, clears, faultsInPlace, onAnswer, ...rule }: Props) {
   const [state, send, pending] = useActionState(action, FRESH)
+  const [undone, setUndone] = useState({ attempt: 0, turn: 0 })
+  const form = useRef<HTMLFormElement>(null)
   const notice = useRef<HTMLDivElement>(null)
   const heard = useRef(0)
+  const startAgain = useStartAgain()
 
   useEffect(() => {
     if (state.attempt === heard.current) return
@@ -32,9 +62,39 @@ export function ActForm({ action, children, className, label, clears, faultsInPl
     onAnswer?.(state)
   }, [state, onAnswer])
 
+  const ownId = useUnsavedForm(form, {
+    label,
+    saves: rule.saves ?? false,
+    keeps: rule.keeps ?? false,
+    found: rule.found ?? false,
+    what: rule.unsaved,
+    meanwhile: rule.meanwhile,
+    pending,
+    answers: state.attempt,
+    refused: state.refused !== null,
+    clears: clears ?? false,
+    undo: () => {
+      rule.onUndo?.()
+      if (startAgain) startAgain()
+      else setUndone({ attempt: state.attempt, turn: undone.turn + 1 })
+    },
+    stepBack: rule.stepBack ?? null,
+  })
+  const all = useUnsavedForms()
+  const others = all.filter((one) => one.id !== ownId)
+  const differs = others.length < all.length
+  const waits = others.length > 0 && !differs
+  const savesFirst = waits && (rule.savesFirst ?? false) && others.every((one) => one.saves)
+  const afterSaving = useSaveFirst(form, others)
+
+  // Back to what was saved: an answer that spoke of what was typed has nothing to speak of any more.
+  const shown = undone.attempt === state.attempt && undone.turn > 0 ? { ...FRESH, attempt: state.attempt } : state
   return (
-    <FormNow value={{ ...state, pending }}>
+    <FormNow value={{ ...shown, pending, saveFirst: waits && !savesFirst, savesFirst }}>
       <form
+        ref={form}
+        id={id}
+        data-desk-form=""
         action={send}
         className={className}
         aria-label={label}
@@ -42,20 +102,21 @@ export function ActForm({ action, children, className, label, clears, faultsInPl
         // Sending by hand keeps React from emptying the fields when the answer is a refusal.
         onSubmit={(event) => {
           event.preventDefault()
-          if (pending) return
+          if (pending || (waits && !savesFirst)) return
           const { submitter } = event.nativeEvent as SubmitEvent
-          const form = new FormData(event.currentTarget, submitter)
-          startTransition(() => send(form))
+          if (savesFirst) return afterSaving(submitter)
+          const sent = new FormData(event.currentTarget, submitter)
+          startTransition(() => send(sent))
         }}
       >
         <div ref={notice} tabIndex={-1} role="alert" className="answer">
-          {state.refused ? <RefusalNotice state={state} listFaults={!faultsInPlace} /> : null}
+          {shown.refused ? <RefusalNotice state={shown} listFaults={!faultsInPlace} /> : null}
         </div>
-        <div key={clears && !state.refused ? state.attempt : 'kept'} className="answered">
+        <div key={`${clears && !state.refused ? state.attempt : 'kept'} ${undone.turn}`} className="answered">
           {children}
         </div>
         <p role="status" className="said">
-          {state.said}
+          {shown.said}
         </p>
       </form>
     </FormNow>
@@ -87,6 +148,7 @@ function RefusalNotice({ state, listFaults }: { readonly state: ActState; readon
           ))}
         </ul>
       ) : null}
+      <WayToRoom code={code} />
       <p className="small">
         {movedOn
           ? 'What you typed is still here. Look at what changed, then press again.'

@@ -82,22 +82,27 @@ interface SendProps {
   readonly value?: string
   /** Why it cannot be pressed yet; it stays reachable and says so. */
   readonly why?: string | false
+  /** Of several buttons, the one that saves and does nothing else. */
+  readonly saves?: boolean
 }
 
 /** The button that sends the form it stands in. */
-export function Send({ children, kind, name, value, why }: SendProps) {
-  const { pending } = useFormNow()
-  const shut = pending || Boolean(why)
+export function Send({ children, kind, name, value, why, saves }: SendProps) {
+  const { pending, saveFirst, savesFirst } = useFormNow()
+  const reason = why || (saveFirst && 'save first')
+  const shut = pending || Boolean(reason)
   return (
     <button
-      type={why ? 'button' : 'submit'}
+      type={reason ? 'button' : 'submit'}
       name={name}
       value={value}
-      className={kind && !(why && kind === 'first') ? `btn ${kind}` : 'btn'}
+      className={kind && !(reason && kind === 'first') ? `btn ${kind}` : 'btn'}
       aria-disabled={shut || undefined}
+      data-saves={saves ? '' : undefined}
     >
+      {savesFirst && !reason ? 'Save, then: ' : null}
       {children}
-      {why ? `: ${why}` : null}
+      {reason ? `: ${reason}` : null}
     </button>
   )
 }

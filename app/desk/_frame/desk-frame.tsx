@@ -3,8 +3,8 @@ import type { ReactNode } from 'react'
 import { Folio } from '@/app/_parts/folio'
 import { RunningHead } from '@/app/_parts/running-head'
 import { Tabs } from '@/app/_parts/tabs'
+import { UnsavedMark } from '@/app/desk/_form/unsaved-bar'
 import type { Refused } from '@/lib/result'
-import { DayLine } from './day-line'
 import { SignOut } from './sign-out'
 
 export interface DeskTab {
@@ -55,12 +55,18 @@ export function DeskFrame({ societySlug, societyName, tabs, current, folio, chil
   return (
     <div className="page desk">
       <RunningHead society={societyName} href={`/desk/${societySlug}`} place="The desk" />
-      <DayLine />
-      <Tabs label="The desk" items={tabs.map((tab) => ({ ...tab, current: tab.key === current }))} />
+      <Tabs
+        label="The desk"
+        items={tabs.map((tab) => ({
+          ...tab,
+          current: tab.key === current,
+          note: tab.key === current ? <UnsavedMark /> : null,
+        }))}
+      />
       <main id="main" className={mainClass}>
         {children}
       </main>
-      <Folio name={`${societyName} · the desk`} place={folio}>
+      <Folio name={[societyName, 'the desk', folio].filter(Boolean).join(' · ')}>
         <span className="folio-acts acts">
           <Link href={`/${societySlug}`}>What the members see</Link>
           <Link href="/desk/account">Your account</Link>

@@ -4,6 +4,7 @@ import { type ReactNode, useState } from 'react'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Field, SelectField, Send } from '@/app/desk/_form/field'
+import { StartsAgain } from '@/app/desk/_form/unsaved'
 import { capital } from '@/lib/boards/in-words'
 import { prizeRuleInWords } from '@/lib/boards/terms-in-words'
 import type { CallDay } from '@/lib/facts/commands'
@@ -41,6 +42,8 @@ interface Props {
   readonly courses: readonly CourseChoice[]
   readonly expected: number
   readonly send: string
+  /** A day that is there is changed; a new one is proposed. */
+  readonly saves?: boolean
   /** Why course, tees and terms can no longer be changed; null before the freeze. */
   readonly fixed: string | null
   /** Words on the members' pages, for divisions. */
@@ -52,7 +55,25 @@ interface Props {
 
 const NOBODY = {}
 
-export function DayForm({ action, label, day, courses, expected: before, send, fixed, words, field, children }: Props) {
+export const DayForm = (props: Props) => (
+  <StartsAgain>
+    <DayFields {...props} />
+  </StartsAgain>
+)
+
+function DayFields({
+  action,
+  label,
+  day,
+  courses,
+  expected: before,
+  send,
+  fixed,
+  words,
+  field,
+  saves,
+  children,
+}: Props) {
   const [courseId, setCourse] = useState(day.courseId || courses[0]?.id || '')
   const [date, setDate] = useState(day.date)
   const [holes, setHoles] = useState(day.holes ?? 18)
@@ -67,7 +88,7 @@ export function DayForm({ action, label, day, courses, expected: before, send, f
 
   return (
     <FieldOfDay value={field ?? NOBODY}>
-      <ActForm action={action} label={label} className="day-form">
+      <ActForm action={action} label={label} className="day-form" saves={saves ?? false}>
         <input type="hidden" name="seasonId" value={day.seasonId} />
         {children}
         <section aria-labelledby="when-h">

@@ -4,6 +4,7 @@ import { useState } from 'react'
 import { ActForm, useFormNow } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Field, Send } from '@/app/desk/_form/field'
+import { StartsAgain } from '@/app/desk/_form/unsaved'
 import { copyOf, emptyTee, nineOf, type TeeDraft, toKeep, twiceOf, withHoles } from './card-draft'
 import { TeeCard } from './tee-card'
 
@@ -18,7 +19,13 @@ interface Props {
 }
 
 /** The card of a course: one table a set of tees, keyed from the printed card. */
-export function CourseForm({ action, course }: Props) {
+export const CourseForm = (props: Props) => (
+  <StartsAgain>
+    <CourseCard {...props} />
+  </StartsAgain>
+)
+
+function CourseCard({ action, course }: Props) {
   const [name, setName] = useState(course.name)
   const [place, setPlace] = useState(course.place)
   const [tees, setTees] = useState<readonly TeeDraft[]>(() => course.tees ?? [emptyTee(18, 'men')])
@@ -26,7 +33,12 @@ export function CourseForm({ action, course }: Props) {
   const [was] = useState(() => (course.known ? toKeep(course.name, course.place, tees, null) : null))
   const holes = Math.max(...tees.map((tee) => tee.holes.length))
   return (
-    <ActForm action={action} label={course.known ? `Change ${course.name}` : 'Enter a course'} className="course-form">
+    <ActForm
+      action={action}
+      label={course.known ? `Change ${course.name}` : 'Enter a course'}
+      className="course-form"
+      saves
+    >
       <input
         type="hidden"
         name="course"

@@ -13,7 +13,7 @@ interface Props {
 
 export function FigureForm({ action, person, today }: Props) {
   return (
-    <ActForm action={action} label="Change the figure" clears>
+    <ActForm action={action} label="Change the figure" clears saves>
       <input type="hidden" name="personId" value={person.personId} />
       <div className="fields">
         <Field

@@ -1,13 +1,29 @@
 'use client'
 
-import { useActionState, useState } from 'react'
-import { CopyField } from '@/app/_parts/copy-field'
+import { useState } from 'react'
 import { Notice } from '@/app/_parts/notice'
 import { ActForm } from '@/app/desk/_form/act-form'
+import { type FormAction, FRESH } from '@/app/desk/_form/act-state'
 import { Choice, Field, SelectField, Send } from '@/app/desk/_form/field'
 import { endTheDuty, giveTheDuty, handTheDutyOver, type LinkState, newLink, signThemOut } from './actions'
 
-const FRESH: LinkState = { path: null, sentence: null, refused: false }
+const NO_LINK: LinkState = { path: null, sentence: null, refused: false }
+
+/** An act that may answer with a link: the link goes to its place on the screen, a refusal to the form. */
+const withLink =
+  (act: (form: FormData) => Promise<LinkState>, show: (link: LinkState) => void): FormAction =>
+  async (before, form) => {
+    const link = await act(form)
+    const { sentence, refused } = link
+    if (refused)
+      return {
+        ...before,
+        attempt: before.attempt + 1,
+        refused: { code: 'refused', sentence: sentence ?? '', faults: [] },
+      }
+    show(link)
+    return { ...FRESH, attempt: before.attempt + 1 }
+  }
 
 /** A one-time link, shown once: it is not kept anywhere it could be read again. */
 function OneTimeLink({ state, origin }: { readonly state: LinkState; readonly origin: string }) {
@@ -20,7 +36,16 @@ function OneTimeLink({ state, origin }: { readonly state: LinkState; readonly or
   return (
     <Notice word="Shown once" announced>
       <p>{state.sentence}</p>
-      <CopyField label="One-time link" value={`${origin}${state.path}`} />
+      <div className="field">
+        <label htmlFor={state.path}>One-time link</label>
+        <input
+          id={state.path}
+          className="address"
+          readOnly
+          value={`${origin}${state.path}`}
+          onFocus={(event) => event.target.select()}
+        />
+      </div>
     </Notice>
   )
 }
@@ -41,8 +66,8 @@ interface Props {
 }
 
 export function DutyForms({ society, origin, line, mayEndSessions, others }: Props) {
-  const [handed, hand, handing] = useActionState(handTheDutyOver.bind(null, society, line.dutyId), FRESH)
-  const [link, makeLink] = useActionState(newLink.bind(null, society, line.userId), FRESH)
+  const [handed, setHanded] = useState<LinkState>(NO_LINK)
+  const [link, setLink] = useState<LinkState>(NO_LINK)
   const [to, setTo] = useState('')
   return (
     <details className="rule-all">
@@ -50,21 +75,17 @@ export function DutyForms({ society, origin, line, mayEndSessions, others }: Pro
         Change<span className="unseen"> the duty of {line.name}</span>
       </summary>
       <div className="answered">
-        <form action={hand} aria-label={`Hand over: ${line.duty}`} className="answered">
+        <ActForm
+          action={withLink((form) => handTheDutyOver(society, line.dutyId, NO_LINK, form), setHanded)}
+          label={`Hand over: ${line.duty}, ${line.name}`}
+        >
           <h3>Hand it over</h3>
           {others.length > 0 ? (
             <p className="acts">
               {others.map((one) => (
-                <button
-                  key={one.email}
-                  type="submit"
-                  name="to"
-                  value={`${one.email} ${one.name}`}
-                  className="btn"
-                  aria-disabled={handing || undefined}
-                >
+                <Send key={one.email} name="to" value={`${one.email} ${one.name}`}>
                   To {one.name}
-                </button>
+                </Send>
               ))}
             </p>
           ) : null}
@@ -80,14 +101,12 @@ export function DutyForms({ society, origin, line, mayEndSessions, others }: Pro
                 <input id={`email-${line.dutyId}`} name="email" type="email" maxLength={120} />
               </div>
               <p className="acts">
-                <button type="submit" className="btn" aria-disabled={handing || undefined}>
-                  Hand it over
-                </button>
+                <Send>Hand it over</Send>
               </p>
             </div>
           </details>
           <OneTimeLink state={handed} origin={origin} />
-        </form>
+        </ActForm>
         <ActForm action={endTheDuty.bind(null, society, line.dutyId)} label={`End: ${line.duty}, ${line.name}`}>
           <h3>End it</h3>
           {mayEndSessions && !line.mine ? (
@@ -106,24 +125,16 @@ export function DutyForms({ society, origin, line, mayEndSessions, others }: Pro
             </p>
           </ActForm>
         ) : null}
-        {line.mine ? null : (
-          <form action={makeLink} aria-label={`New link for ${line.name}`} className="answered">
-            {line.canSignIn ? (
-              <>
-                <h3>Password forgotten</h3>
-                <p>
-                  {line.name} sets a new password behind the link. The old one works until then; afterwards {line.name}{' '}
-                  is signed out everywhere else.
-                </p>
-              </>
-            ) : null}
+        {line.canSignIn ? null : (
+          <ActForm
+            action={withLink((form) => newLink(society, line.userId, NO_LINK, form), setLink)}
+            label={`New link for ${line.name}`}
+          >
             <p className="acts">
-              <button type="submit" className="btn">
-                {line.canSignIn ? 'Make a link for a new password' : 'Make a new one-time link'}
-              </button>
+              <Send>Make a new one-time link</Send>
             </p>
             <OneTimeLink state={link} origin={origin} />
-          </form>
+          </ActForm>
         )}
       </div>
     </details>
@@ -131,7 +142,7 @@ export function DutyForms({ society, origin, line, mayEndSessions, others }: Pro
 }
 
 export function GiveForm({ society, origin }: { readonly society: string; readonly origin: string }) {
-  const [link, setLink] = useState<LinkState>(FRESH)
+  const [link, setLink] = useState<LinkState>(NO_LINK)
   return (
     <>
       <ActForm

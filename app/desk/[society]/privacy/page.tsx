@@ -36,7 +36,7 @@ export default async function Privacy({ params }: { params: Promise<{ society: s
           </p>
         </div>
       </div>
-      <ActForm action={keepChoices.bind(null, society)} label="Privacy settings" className="sheet-form">
+      <ActForm action={keepChoices.bind(null, society)} label="Privacy settings" className="sheet-form" saves>
         <h2>Days until it is taken out of the book</h2>
         <div className="fields">
           {days(

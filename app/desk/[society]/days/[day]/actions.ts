@@ -23,7 +23,7 @@ export async function publishTheStart(where: DayAddress, before: ActState, form:
     where,
     before,
     form,
-    (actor) => publishStart(actor, dayOfForm(form)),
+    (actor) => publishStart(actor, { ...dayOfForm(form), draw: String(form.get('draw') ?? '') }),
     () => 'The start sheet is out, with a link and a code for each group.',
   )
 }

@@ -38,6 +38,7 @@ export default async function ChangeDay({ params }: { params: Promise<{ society:
         words={members.ok ? wordsOf(members.value) : []}
         field={handicaps.ok ? fieldOf(handicaps.value) : {}}
         send="Change the day"
+        saves
         fixed={
           record.frozenAt
             ? `Handicaps were frozen ${momentOf(record.frozenAt)}: course, tees and terms stand as they are. Name, date and times may still move.`

@@ -5,10 +5,13 @@ import { type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from 
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Send } from '@/app/desk/_form/field'
+import { StartsAgain } from '@/app/desk/_form/unsaved'
+import { shownDraw } from '@/lib/facts/shown-draw'
 import type { RoundHoles } from '@/lib/rules/hole-numbers'
 import type { DrawnPlayer } from './drawn-player'
 import { GroupRow } from './group-row'
-import { type Groups, lonely, movedTo, placeOf, shifted, without } from './groups'
+import { type Groups as GroupsOf, lonely, movedTo, placeOf, shifted, without } from './groups'
+import { movesBetween, movesInWords, placesOf } from './moves'
 import { Seat } from './seat'
 
 export interface DrawnGroup {
@@ -26,7 +29,16 @@ interface Props {
   readonly firstTee: string
   readonly round: RoundHoles
   readonly shut: boolean
+  /** Id of the form that publishes: what stands here goes with it. */
+  readonly publishForm: string
+  /** What members see until the groups are saved. */
+  readonly meanwhile: string
   readonly children: ReactNode
+}
+
+interface Step {
+  readonly groups: GroupsOf
+  readonly starts: readonly Starts[]
 }
 
 interface Starts {
@@ -35,8 +47,26 @@ interface Starts {
 }
 
 /** The draw under the hand: drag a name, or take it with the keys, or choose its group from the list. */
-export function Arrange({ action, players, groups: kept, shotgun, interval, firstTee, round, shut, children }: Props) {
-  const [groups, setGroups] = useState<Groups>(() => kept.map((group) => group.entryIds))
+export const Arrange = (props: Props) => (
+  <StartsAgain>
+    <Groups {...props} />
+  </StartsAgain>
+)
+
+function Groups({
+  action,
+  players,
+  groups: kept,
+  shotgun,
+  interval,
+  firstTee,
+  round,
+  shut,
+  publishForm,
+  meanwhile,
+  children,
+}: Props) {
+  const [groups, setGroups] = useState<GroupsOf>(() => kept.map((group) => group.entryIds))
   const [starts, setStarts] = useState<readonly Starts[]>(() =>
     kept.map((one) => ({ time: one.startTime, hole: one.startHole })),
   )
@@ -44,19 +74,13 @@ export function Arrange({ action, players, groups: kept, shotgun, interval, firs
   const [said, setSaid] = useState('')
   const focusOn = useRef<string | null>(null)
   const [touched, setTouched] = useState(false)
+  const [past, setPast] = useState<readonly Step[]>([])
 
   if (from !== kept && !touched) {
     setFrom(kept)
     setGroups(kept.map((group) => group.entryIds))
     setStarts(kept.map((one) => ({ time: one.startTime, hole: one.startHole })))
   }
-
-  useEffect(() => {
-    if (!touched) return
-    const ask = (event: BeforeUnloadEvent) => event.preventDefault()
-    window.addEventListener('beforeunload', ask)
-    return () => window.removeEventListener('beforeunload', ask)
-  }, [touched])
 
   useEffect(() => {
     if (!focusOn.current) return
@@ -73,8 +97,24 @@ export function Arrange({ action, players, groups: kept, shotgun, interval, firs
     useSensor(TouchSensor, { activationConstraint: { delay: 250, tolerance: 6 } }),
   )
 
-  function put(next: Groups, entryId: string) {
+  /** Before every change, so that it can be taken back step by step. */
+  function remember() {
     setTouched(true)
+    setPast((before) => [...before, { groups: known, starts }])
+  }
+
+  function stepBack() {
+    const last = past.at(-1)
+    if (!last) return
+    setGroups(last.groups)
+    setStarts(last.starts)
+    setPast(past.slice(0, -1))
+    setTouched(past.length > 1)
+  }
+
+  function put(next: GroupsOf, entryId: string) {
+    if (JSON.stringify(next) === JSON.stringify(known)) return
+    remember()
     setGroups(next)
     const place = placeOf(next, entryId)
     const who = nameOf.get(entryId)?.name ?? ''
@@ -95,7 +135,7 @@ export function Arrange({ action, players, groups: kept, shotgun, interval, firs
 
   function onKey(event: KeyboardEvent, entryId: string) {
     const place = placeOf(known, entryId)
-    const go = (next: Groups) => {
+    const go = (next: GroupsOf) => {
       event.preventDefault()
       focusOn.current = entryId
       put(next, entryId)
@@ -111,7 +151,7 @@ export function Arrange({ action, players, groups: kept, shotgun, interval, firs
   }
 
   function addGroup() {
-    setTouched(true)
+    remember()
     const last = starts.at(-1)
     setGroups([...known, []])
     setStarts([...starts, { time: last && !shotgun ? later(last.time, interval) : firstTee, hole: round.firstHole }])
@@ -123,12 +163,14 @@ export function Arrange({ action, players, groups: kept, shotgun, interval, firs
       ? []
       : [{ entryIds, startTime: starts[place]?.time ?? firstTee, startHole: starts[place]?.hole ?? round.firstHole }],
   )
+  const moves = movesBetween(placesOf(from, shotgun), placesOf(sent, shotgun))
   const seat = (entryId: string, group: number | null) => {
     const player = nameOf.get(entryId)
     return player ? (
       <Seat
         key={entryId}
         player={player}
+        was={moves.find((one) => one.entryId === entryId)?.from ?? null}
         group={group}
         seat={placeOf(known, entryId)?.seat ?? null}
         groups={known.length}
@@ -144,11 +186,21 @@ export function Arrange({ action, players, groups: kept, shotgun, interval, firs
       action={action}
       label="The groups"
       className="arrange"
+      saves
+      unsaved={movesInWords(
+        moves,
+        players.map((player) => [player.entryId, player.name]),
+      )}
+      meanwhile={meanwhile}
+      stepBack={past.length > 0 ? stepBack : null}
       onAnswer={(state) => {
-        if (!state.refused) setTouched(false)
+        if (state.refused) return
+        setTouched(false)
+        setPast([])
       }}
     >
       {children}
+      <input type="hidden" name="draw" form={publishForm} value={shownDraw(sent)} />
       <input type="hidden" name="groups" value={JSON.stringify(sent)} />
       <p className="small second">
         Drag a name to another group, or choose it with Tab: <kbd>↑</kbd> <kbd>↓</kbd> to the group before or after,{' '}
@@ -176,7 +228,7 @@ export function Arrange({ action, players, groups: kept, shotgun, interval, firs
             round={round}
             shut={shut}
             onStart={(start) => {
-              setTouched(true)
+              remember()
               setStarts(starts.with(group, start))
             }}
           >

@@ -63,7 +63,7 @@ export function GroupRow({ id, title, count, children, start, shotgun, round, sh
       </div>
       <ul className="seats">
         {children}
-        {count === 0 ? <li className="second">nobody: this group goes when the draw is kept</li> : null}
+        {count === 0 ? <li className="second">nobody: this group goes when the draw is saved</li> : null}
       </ul>
     </section>
   )

@@ -4,6 +4,7 @@ import { Notice } from '@/app/_parts/notice'
 import { ActForm } from '@/app/desk/_form/act-form'
 import { Send } from '@/app/desk/_form/field'
 import { SeenDay } from '@/app/desk/_form/seen-day'
+import { UnsavedSentence } from '@/app/desk/_form/unsaved-bar'
 import { glanceOf } from '@/app/desk/_frame/day-glance'
 import { DayFrame, dayRoom } from '@/app/desk/_frame/day-room'
 import { momentOf } from '@/app/desk/_frame/moments'
@@ -19,6 +20,9 @@ import { Arrange } from './arrange'
 import { DrawForm } from './draw-form'
 import { Links } from './links'
 import { SidesForm } from './sides-form'
+
+/** The groups on the screen go along with this form, whose fields stand elsewhere on the page. */
+const PUBLISH = 'publish-start'
 
 export default async function Draw({ params }: { params: Promise<{ society: string; day: string }> }) {
   const room = await dayRoom(params, 'draw')
@@ -69,6 +73,7 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
               ? `${count(record.groups.length, 'group')}, ${count(counts.entered, 'player')}${draw?.seed != null ? `, draw number ${draw.seed}` : ''}.`
               : `${count(counts.entered, 'player')} to draw.`}
             {record.startPublishedAt ? ` The start sheet went out ${momentOf(record.startPublishedAt)}.` : ''}
+            <UnsavedSentence />
           </p>
         </div>
         {drawn ? (
@@ -93,6 +98,12 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
             firstTee={record.round.firstTee}
             round={{ holes: record.round.holes, firstHole: record.round.firstHole }}
             shut={shut}
+            publishForm={PUBLISH}
+            meanwhile={
+              record.startPublishedAt
+                ? `Members still see the start sheet of ${momentOf(record.startPublishedAt)}.`
+                : 'Members see no start sheet yet.'
+            }
           >
             {seen}
           </Arrange>
@@ -125,14 +136,26 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
                 {seen}
               </Links>
             ) : (
-              <ActForm action={publishTheStart.bind(null, where)} label="Publish the start sheet">
+              <ActForm
+                id={PUBLISH}
+                action={publishTheStart.bind(null, where)}
+                label="Publish the start sheet"
+                savesFirst
+              >
                 {seen}
                 <p>
                   Publishing gives each group a link and a code to its card. The public sheet shows names, times and
                   tees, never the codes.
                 </p>
                 <p className="acts">
-                  <Send kind="first">Publish the start sheet</Send>
+                  <Send kind="first" why={record.frozenAt === null && 'freeze the handicaps first'}>
+                    Publish the start sheet
+                  </Send>
+                  {record.frozenAt === null ? (
+                    <Link className="btn plain" href={`${at}/handicaps`}>
+                      Go to the handicaps
+                    </Link>
+                  ) : null}
                 </p>
               </ActForm>
             )}

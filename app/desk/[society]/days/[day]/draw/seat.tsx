@@ -6,6 +6,8 @@ import type { DrawnPlayer } from './drawn-player'
 
 interface Props {
   readonly player: DrawnPlayer
+  /** Where the player was when the draw was last saved; null: there still. */
+  readonly was: string | null
   readonly group: number | null
   readonly seat: number | null
   readonly groups: number
@@ -15,7 +17,7 @@ interface Props {
 }
 
 /** One player in a group: a name that can be dragged or moved by keys, and a list of groups to move to. */
-export function Seat({ player, group, seat, groups, shut, onKey, onMove }: Props) {
+export function Seat({ player, was, group, seat, groups, shut, onKey, onMove }: Props) {
   const drag = useDraggable({ id: player.entryId, disabled: shut })
   const drop = useDroppable({ id: group === null ? `pool ${player.entryId}` : `seat ${group} ${seat}` })
   const { x, y } = drag.transform ?? { x: 0, y: 0 }
@@ -23,7 +25,9 @@ export function Seat({ player, group, seat, groups, shut, onKey, onMove }: Props
   return (
     <li
       ref={drop.setNodeRef}
-      className={['seat', drop.isOver ? 'over' : '', drag.isDragging ? 'dragged' : ''].join(' ').trim()}
+      className={['seat', was ? 'moved' : '', drop.isOver ? 'over' : '', drag.isDragging ? 'dragged' : '']
+        .join(' ')
+        .trim()}
     >
       <button
         type="button"
@@ -40,6 +44,7 @@ export function Seat({ player, group, seat, groups, shut, onKey, onMove }: Props
       >
         {player.name} <span className="fig ph">{player.playing}</span>
         {player.note ? <span className="second small"> {player.note}</span> : null}
+        {was ? <b className="small"> was {was}</b> : null}
       </button>
       {shut ? null : (
         <select

@@ -31,7 +31,7 @@ export function SidesForm({ action, competition, groups, sides, names, shut, chi
     JSON.stringify(one.map((side) => [...side].sort()).sort()) ===
     JSON.stringify(other.map((side) => [...side].sort()).sort())
   return (
-    <ActForm action={action} label={`Sides of ${competition.name}`} className="sides-form">
+    <ActForm action={action} label={`Sides of ${competition.name}`} className="sides-form" saves>
       {children}
       <input type="hidden" name="competitionId" value={competition.id} />
       {across.map((side) => (

@@ -4,6 +4,7 @@ import { type ReactNode, useState } from 'react'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Send } from '@/app/desk/_form/field'
+import { StartsAgain } from '@/app/desk/_form/unsaved'
 import { list } from '@/app/desk/_frame/words'
 import { type DrawnDay, ifWithdrawn } from '@/lib/boards/withdrawal'
 import { fullName } from '@/lib/facts/person-name'
@@ -42,7 +43,13 @@ interface Props {
 const isIn = (line: EntryLine) => line.status === 'entered' || line.status === 'waiting'
 
 /** The whole society with a tick for who plays. One press keeps all the changes. */
-export function EntryList({ action, lines, tees, drawn, shut, children }: Props) {
+export const EntryList = (props: Props) => (
+  <StartsAgain>
+    <Entries {...props} />
+  </StartsAgain>
+)
+
+function Entries({ action, lines, tees, drawn, shut, children }: Props) {
   const [ticked, setTicked] = useState(() => new Set(lines.filter(isIn).map((line) => line.personId)))
   const [known, setKnown] = useState(lines)
   const [search, setSearch] = useState('')
@@ -75,8 +82,16 @@ export function EntryList({ action, lines, tees, drawn, shut, children }: Props)
     })
 
   const found = lines.filter(matches)
+  const toEnter = fresh.length > 0 ? `To enter: ${namesToSay(fresh)}. ` : ''
+  const toWithdraw = gone.length > 0 ? `To withdraw: ${namesToSay(gone)}.` : ''
   return (
-    <ActForm action={action} label="Entries" className="entries">
+    <ActForm
+      action={action}
+      label="Entries"
+      className="entries"
+      saves
+      {...(fresh.length + gone.length > 0 ? { unsaved: `${toEnter}${toWithdraw}`.trim() } : {})}
+    >
       {children}
       {lines.filter(isIn).map((line) => (
         <input key={line.personId} type="hidden" name="was" value={`${line.personId} ${line.entryId}`} />

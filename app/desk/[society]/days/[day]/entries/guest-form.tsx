@@ -140,12 +140,11 @@ function AddOrAsk() {
         />
       </div>
       <p className="acts">
-        {/* First, because Enter in the field above presses the first button. */}
-        <Send name="namesake" value="another">
-          Somebody else
-        </Send>
         <Send name="namesake" value="same">
           The same person
+        </Send>
+        <Send name="namesake" value="another">
+          Somebody else
         </Send>
       </p>
     </>

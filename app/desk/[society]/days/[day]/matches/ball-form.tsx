@@ -18,7 +18,7 @@ interface Props {
 /** What the paper card says of the side's ball. */
 export function BallForm({ action, side, players, holes, kind, drives, ballLostOn, children }: Props) {
   return (
-    <ActForm action={action} label={`The ball of ${side.name}`}>
+    <ActForm action={action} label={`The ball of ${side.name}`} saves>
       {children}
       <input type="hidden" name="sideId" value={side.id} />
       <div className="fields">

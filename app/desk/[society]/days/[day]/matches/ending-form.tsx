@@ -30,7 +30,7 @@ function howOf({ concededBy, walkover, abandoned }: MatchEnding): string {
 export function EndingForm({ action, competitionId, match, withExtraHoles, children }: Props) {
   const { a, b, ending } = match
   return (
-    <ActForm action={action} label={`${a} against ${b}`}>
+    <ActForm action={action} label={`${a} against ${b}`} saves>
       {children}
       <input type="hidden" name="competitionId" value={competitionId} />
       <input type="hidden" name="matchId" value={match.id} />

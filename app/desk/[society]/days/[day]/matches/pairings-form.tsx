@@ -19,7 +19,7 @@ export function PairingsForm({ action, competition, ends, pairings, children }: 
   const paired = new Set(pairings.flatMap(({ a, b }) => [a, b]))
   const left = ends.filter((one) => !paired.has(one.id))
   return (
-    <ActForm action={action} label={`Matches of ${competition.name}`}>
+    <ActForm action={action} label={`Matches of ${competition.name}`} saves>
       {children}
       <input type="hidden" name="competitionId" value={competition.id} />
       <ol className="pairing-lines">
@@ -35,7 +35,7 @@ export function PairingsForm({ action, competition, ends, pairings, children }: 
         <p className="small second">Without a match: {left.map((one) => one.name).join(', ')}.</p>
       ) : null}
       <p className="acts">
-        <Send>Keep the matches</Send>
+        <Send saves>Keep the matches</Send>
         <Send name="then" value="make">
           Pair them from the draw
         </Send>

@@ -20,7 +20,7 @@ interface CountedProps {
 /** The earlier days a competition is added up with. */
 export function CountedDays({ action, competition, days, children }: CountedProps) {
   return (
-    <ActForm action={action} label={`${competition.name} counts together with`}>
+    <ActForm action={action} label={`${competition.name} counts together with`} saves>
       {children}
       <input type="hidden" name="competitionId" value={competition.id} />
       <fieldset>

@@ -34,7 +34,7 @@ export function KeepButtons({ open, although, card, takeIn, acceptOnly }: KeepPr
         {label}
       </button>
       {acceptOnly ? null : (
-        <button type="submit" name="then" value="keep" className="btn">
+        <button type="submit" name="then" value="keep" className="btn" data-saves="">
           Save what is entered
         </button>
       )}

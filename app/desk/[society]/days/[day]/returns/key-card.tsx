@@ -2,8 +2,10 @@
 
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
+import { StartsAgain } from '@/app/desk/_form/unsaved'
 import type { CardReturn } from '@/lib/boards/returns-view'
 import { KeepButtons } from './keep-buttons'
+import { keepDraft } from './kept-draft'
 import { HEADS, KeyedNine, worth } from './keyed-nine'
 import type { Paper } from './keying'
 import type { PaperRowProps } from './paper-row'
@@ -21,7 +23,13 @@ interface Props {
 }
 
 /** The paper card under the hand. Everything works from the number row; nothing needs the mouse. */
-export function KeyCard({ card, reading, keep, access, begin }: Props) {
+export const KeyCard = (props: Props) => (
+  <StartsAgain>
+    <KeyedCard {...props} />
+  </StartsAgain>
+)
+
+function KeyedCard({ card, reading, keep, access, begin }: Props) {
   const keying = useKeying(card, access, begin)
   const { now, runs, off, half, table, takeIn } = keying
   const isEntered = access === 'entered'
@@ -38,11 +46,22 @@ export function KeyCard({ card, reading, keep, access, begin }: Props) {
       ? { namesOpen: keying.passed, field: keying.totalBox, onFocus: () => keying.onHand(now.scores.length) }
       : {}),
   })
+  const isNew = isEntered && now.scores.some((score, place) => score !== (card.holes[place]?.score ?? null))
   const papers = (...parts: (keyof Paper)[]) => (isEntered ? parts.map(paper) : [])
   const nine = { card, reading, now, onTyped: keying.onTyped, onHand: keying.onHand, shut: !isEntered }
 
   return (
-    <ActForm action={keep} className="keep-card" label={`Card of ${card.name}`} onAnswer={keying.onAnswer}>
+    <ActForm
+      action={keep}
+      className="keep-card"
+      label={`Card of ${card.name}`}
+      onAnswer={keying.onAnswer}
+      saves
+      keeps
+      found={keying.foundDraft && isNew}
+      meanwhile="It stays in this window until it is saved."
+      onUndo={() => keepDraft(card.cardId, null)}
+    >
       <input type="hidden" name="cardId" value={card.cardId} />
       {keying.foundDraft ? (
         <p className="said" role="status">

@@ -1,0 +1,15 @@
+'use client'
+
+import Link from 'next/link'
+import { usePathname } from 'next/navigation'
+import { roomThatMends } from './rooms-that-mend'
+
+/** Under a refusal: the link to where what is missing is done. */
+export function WayToRoom({ code }: { readonly code: string }) {
+  const way = roomThatMends(code, usePathname())
+  return way ? (
+    <p>
+      <Link href={way.href}>{way.words}</Link>
+    </p>
+  ) : null
+}

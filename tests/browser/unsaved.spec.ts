@@ -1,0 +1,295 @@
+// Promise: what is typed at the desk and not saved is never passed over. The bar says it, the title and the tab say it,
+// another button of the page waits for it, leaving the page asks once, and a draw moved by hand is what is published.
+// Every form of every page of the desk takes part.
+
+import { type Dialog, expect, type Page, test } from '@playwright/test'
+import Database from 'better-sqlite3'
+import { type OwnBook, signInAtDesk, startOwnBook } from './own-book'
+
+test.describe.configure({ mode: 'serial' })
+
+let book: OwnBook
+let page: Page
+/** A day with players that is still ahead. */
+let day = ''
+
+test.beforeAll(async ({ browser }) => {
+  test.setTimeout(240_000)
+  book = await startOwnBook('demo')
+  page = await (await browser.newContext({ viewport: { width: 1280, height: 900 } })).newPage()
+  await signInAtDesk(page, book.origin)
+  day = `/desk/fernbrake/days/${ahead()}`
+})
+
+test.afterAll(async () => {
+  await page.context().close()
+  await book.stop()
+})
+
+function ahead(): string {
+  const read = new Database(book.file, { readonly: true })
+  try {
+    const found = read
+      .prepare(
+        `SELECT d."slug" AS slug FROM "Day" d JOIN "Entry" e ON e."dayId" = d."id"
+          WHERE d."status" = 'called' GROUP BY d."id" ORDER BY count(*) DESC LIMIT 1`,
+      )
+      .get() as { slug: string }
+    return found.slug
+  } finally {
+    read.close()
+  }
+}
+
+const bar = () => page.getByRole('region', { name: 'Not saved' })
+const question = () => page.getByRole('dialog', { name: 'Leave without saving?' })
+const groupOf = (number: number) => page.getByRole('region', { name: new RegExp(`^Group ${number},`) })
+
+/** The page, and the script that makes its forms live. */
+const go = async (path: string) => {
+  await page.goto(`${book.origin}${path}`)
+  await ready()
+}
+
+const ready = () =>
+  page.waitForFunction(() =>
+    [...document.querySelectorAll('form')].every((form) => Object.keys(form).some((key) => key.startsWith('__react'))),
+  )
+
+/** Moves the first player of the first group down a group; the name as it is on the screen. */
+async function moveOne(): Promise<string> {
+  const mover = groupOf(1).getByRole('button').first()
+  const name = (await mover.getAttribute('aria-label'))?.split(',')[0] ?? ''
+  await mover.focus()
+  await page.keyboard.press('ArrowDown')
+  await expect(groupOf(2).getByRole('button', { name })).toBeVisible()
+  return name
+}
+
+test('a move that is not saved is said, and can be taken back', async () => {
+  await go(`${day}/draw`)
+  if ((await groupOf(1).count()) === 0) {
+    await page.getByRole('button', { name: /^Draw \d+ players/ }).click()
+    await expect(groupOf(1)).toBeVisible()
+  }
+  const name = await moveOne()
+  await expect(bar()).toContainText(name)
+  await expect(bar()).toContainText('Members see no start sheet yet.')
+  await expect(page).toHaveTitle(/^Not saved: /)
+  await expect(page.getByRole('link', { name: 'Draw · not saved' })).toBeVisible()
+  await expect(page.getByText('Not everything here is saved.')).toBeVisible()
+  await expect(groupOf(2).getByRole('button', { name: new RegExp(`${name}`) })).toContainText('was ')
+
+  await bar().getByRole('button', { name: 'Undo' }).click()
+  await expect(groupOf(1).getByRole('button', { name })).toBeVisible()
+  await expect(bar()).toHaveCount(0)
+  await moveOne()
+  await bar().getByRole('button', { name: 'Back to what was saved' }).click()
+  await expect(groupOf(1).getByRole('button', { name })).toBeVisible()
+  await expect(bar()).toHaveCount(0)
+  await expect(page).not.toHaveTitle(/Not saved/)
+})
+
+test('following a link, Back and signing out ask once in plain words', async () => {
+  await go(day)
+  await page.getByRole('link', { name: 'Draw', exact: true }).click()
+  await expect(page.getByRole('heading', { name: 'Draw', exact: true })).toBeVisible()
+  const name = await moveOne()
+  await page.getByRole('link', { name: 'Handicaps', exact: true }).click()
+  await expect(question()).toContainText(name)
+  await question().getByRole('button', { name: 'Stay on this page' }).click()
+  await expect(question()).toBeHidden()
+  await expect(groupOf(2).getByRole('button', { name })).toBeVisible()
+
+  await page.goBack()
+  await expect(question()).toBeVisible()
+  await page.keyboard.press('Escape')
+  await expect(question()).toBeHidden()
+  await expect(page).toHaveURL(/\/draw$/)
+  await expect(groupOf(2).getByRole('button', { name })).toBeVisible()
+
+  await page.getByRole('button', { name: 'Sign out' }).click()
+  await expect(question()).toBeVisible()
+  await question().getByRole('button', { name: 'Stay on this page' }).click()
+
+  await page.goBack()
+  await question().getByRole('button', { name: 'Leave without saving' }).click()
+  await expect(page).toHaveURL(new RegExp(`${day}$`))
+  await expect(bar()).toHaveCount(0)
+
+  await page.getByRole('link', { name: 'Draw', exact: true }).click()
+  await expect(groupOf(1).getByRole('button', { name })).toBeVisible()
+  await moveOne()
+  await page.getByRole('link', { name: 'Handicaps', exact: true }).click()
+  await question().getByRole('button', { name: 'Leave without saving' }).click()
+  await expect(page.getByRole('heading', { name: 'Handicaps', exact: true })).toBeVisible()
+})
+
+test('closing the tab is asked by the browser, and not when all is saved', async () => {
+  await go(`${day}/draw`)
+  await moveOne()
+  const asked: string[] = []
+  const onDialog = async (dialog: Dialog) => {
+    asked.push(dialog.type())
+    await dialog.accept()
+  }
+  page.on('dialog', onDialog)
+  await page.reload()
+  await ready()
+  expect(asked).toEqual(['beforeunload'])
+  await page.reload()
+  await ready()
+  expect(asked).toEqual(['beforeunload'])
+  page.off('dialog', onDialog)
+})
+
+test('saved from the bar, the page is clean and Back leads away at once', async () => {
+  await go(day)
+  await page.getByRole('link', { name: 'Draw', exact: true }).click()
+  await expect(page.getByRole('heading', { name: 'Draw', exact: true })).toBeVisible()
+  const name = await moveOne()
+  await bar().getByRole('button', { name: 'Save', exact: true }).click()
+  await expect(bar()).toHaveCount(0)
+  await page.goBack()
+  await expect(page).toHaveURL(new RegExp(`${day}$`))
+  await go(`${day}/draw`)
+  await expect(groupOf(2).getByRole('button', { name })).toBeVisible()
+})
+
+test('what is moved on the screen is what is published: saved and published by one button', async () => {
+  await go(`${day}/handicaps`)
+  await page.getByRole('button', { name: /^Freeze \d+ handicaps/ }).click()
+  await expect(page.getByText(/^Frozen/)).toBeVisible()
+  await go(`${day}/draw`)
+  const name = await moveOne()
+  await expect(page.getByRole('button', { name: 'Publish the start sheet', exact: true })).toHaveCount(0)
+  // What only prepares waits for it.
+  await page.getByText('Draw again').click()
+  await expect(page.getByRole('button', { name: /again: save first$/ })).toBeVisible()
+  await page.getByRole('button', { name: 'Save, then: Publish the start sheet' }).click()
+  await expect(page.getByRole('link', { name: 'Open the card of group 1' })).toBeVisible()
+  await expect(bar()).toHaveCount(0)
+  await go(`${day.replace('/desk', '')}/start`)
+  const sheet = await page.locator('main').textContent()
+  await go(`${day}/draw`)
+  await expect(groupOf(2).getByRole('button', { name })).toBeVisible()
+  expect(sheet).toContain(name)
+
+  await moveOne()
+  await expect(bar()).toContainText('Members still see the start sheet of')
+  await expect(page.getByRole('button', { name: /^New link and code for group 1: save first/ })).toBeVisible()
+  await bar().getByRole('button', { name: 'Back to what was saved' }).click()
+})
+
+/** Changes the first thing in a form that can be changed; false where there is nothing to type. */
+async function changeSomething(form: ReturnType<Page['locator']>): Promise<boolean> {
+  return form.evaluate((element) => {
+    if (!(element instanceof HTMLFormElement)) return false
+    for (let fold = element.closest('details'); fold; fold = fold.parentElement?.closest('details') ?? null)
+      fold.open = true
+    for (const fold of element.querySelectorAll('details')) fold.open = true
+    for (const control of element.elements) {
+      if (control instanceof HTMLSelectElement && control.name && control.options.length > 1) {
+        const other = [...control.options].find((one) => one.value !== control.value)
+        if (!other) continue
+        // By the property of the class, so that React hears of it.
+        Object.getOwnPropertyDescriptor(HTMLSelectElement.prototype, 'value')?.set?.call(control, other.value)
+        control.dispatchEvent(new Event('change', { bubbles: true }))
+        return true
+      }
+      if (!(control instanceof HTMLInputElement) || !control.name || control.readOnly || control.disabled) continue
+      if (control.type === 'checkbox' || (control.type === 'radio' && !control.checked)) {
+        control.click()
+        return true
+      }
+      if (!['text', 'email', 'tel', 'password', 'number', 'search'].includes(control.type)) continue
+      const typed = `${control.value}${control.type === 'number' ? '1' : 'x'}`
+      Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set?.call(control, typed)
+      control.dispatchEvent(new Event('input', { bubbles: true }))
+      return true
+    }
+    return false
+  })
+}
+
+test('every form of the desk takes part', async () => {
+  test.setTimeout(300_000)
+  const desk = '/desk/fernbrake'
+  const rooms = ['', '/entries', '/handicaps', '/draw', '/matches', '/course', '/returns', '/result', '/change']
+  const live = liveDay()
+  const pages = [
+    ...rooms.map((room) => `${day}${room}`),
+    ...rooms.map((room) => `${desk}/days/${live}${room}`),
+    desk,
+    `${desk}/new-day`,
+    `${desk}/members`,
+    `${desk}/members/new`,
+    `${desk}/members/${somebody()}`,
+    `${desk}/courses`,
+    `${desk}/courses/new`,
+    `${desk}/officers`,
+    `${desk}/record`,
+    `${desk}/privacy`,
+    `${desk}/book`,
+    '/desk/account',
+  ]
+  const silent: string[] = []
+  let changed = 0
+  for (const path of pages) {
+    await go(path)
+    const outside = await page
+      .locator('form:not([data-desk-form])')
+      .evaluateAll((forms) => forms.map((form) => form.getAttribute('aria-label') ?? form.textContent?.trim() ?? ''))
+    // Two forms hold nothing of the officer's: leaving the desk, and choosing what the record shows.
+    silent.push(
+      ...outside
+        .filter((label) => !['Sign out', 'Choose from the record'].includes(label))
+        .map((one) => `${path}: ${one}`),
+    )
+    const forms = page.locator('form[data-desk-form]')
+    for (let at = 0; at < (await forms.count()); at++) {
+      const form = forms.nth(at)
+      const label = await form.getAttribute('aria-label')
+      if (!(await changeSomething(form))) continue
+      changed += 1
+      const said = await bar()
+        .waitFor({ timeout: 5_000 })
+        .then(() => page.title())
+        .catch(() => '')
+      if (!said.startsWith('Not saved: ')) silent.push(`${path}: ${label} says nothing`)
+      else {
+        await bar()
+          .getByRole('button', { name: /^(Back to what was saved|Clear)$/ })
+          .click()
+        const gone = await bar()
+          .waitFor({ state: 'detached', timeout: 5_000 })
+          .then(() => true)
+          .catch(() => false)
+        if (!gone) {
+          silent.push(`${path}: ${label} does not go back`)
+          break
+        }
+      }
+    }
+  }
+  expect(silent).toEqual([])
+  expect(changed).toBeGreaterThan(30)
+})
+
+function liveDay(): string {
+  const read = new Database(book.file, { readonly: true })
+  try {
+    return (read.prepare(`SELECT "slug" FROM "Day" WHERE "status" = 'in-play' LIMIT 1`).get() as { slug: string }).slug
+  } finally {
+    read.close()
+  }
+}
+
+function somebody(): string {
+  const read = new Database(book.file, { readonly: true })
+  try {
+    return (read.prepare(`SELECT "id" FROM "Person" WHERE "kind" = 'member' LIMIT 1`).get() as { id: string }).id
+  } finally {
+    read.close()
+  }
+}
