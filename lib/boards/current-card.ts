@@ -1,7 +1,7 @@
 // The card as it stands: what the facts and the rulings say together. The same function decides on the server whether
 // a card may be signed, shows the desk what is in the way, and feeds the board.
 
-import type { CardRecord, FactRecord, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
+import type { CardRecord, FactRecord, RulingKind, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import { phoneMark, standingOpinions, writerKey } from '@/lib/facts/writer'
 import type { CardOutcome } from '@/lib/rules/day'
@@ -28,7 +28,10 @@ export interface CurrentCard {
   readonly outcome: CardOutcome | null
   readonly penaltyStrokes: Readonly<Record<number, number>>
   readonly penaltyPoints: number
-  /** Set by the committee for every competition of the day. */
+  /** Set by the committee: the right index in tenths or the right course handicap, counted by each allowance … */
+  readonly indexTenths: number | null
+  readonly courseHandicap: number | null
+  /** … or one playing handicap for every competition of the day. */
   readonly playingHandicap: number | null
   /** The committee lets the card stand without a signature. */
   readonly stands: boolean
@@ -73,7 +76,7 @@ export function currentCard({
     outcome: outcomeOf(inForce) ?? (abandoned === 'nothing' ? 'no-return' : null),
     penaltyStrokes: penaltyStrokesOf(inForce),
     penaltyPoints: sum(inForce.filter((one) => one.kind === 'penalty-points').map((one) => one.value ?? 0)),
-    playingHandicap: inForce.findLast((one) => one.kind === 'playing-handicap')?.value ?? null,
+    ...handicapRuled(inForce),
     stands: inForce.some((one) => one.kind === 'card-stands'),
     inForce,
     player: signed.findLast((one) => one.role === 'player') ?? null,
@@ -115,6 +118,19 @@ export function rulingsInForce(rulings: readonly RulingRecord[]): RulingRecord[]
   const inOrder = [...rulings].sort((a, b) => a.number - b.number)
   const gone = new Set(inOrder.map((one) => one.replaces))
   return inOrder.filter((one) => one.kind !== 'withdrawn-ruling' && !gone.has(one.number))
+}
+
+export const HANDICAP_RULINGS: readonly RulingKind[] = ['handicap-index', 'course-handicap', 'playing-handicap']
+
+/** The last word on the handicap, whichever figure it sets. */
+function handicapRuled(inForce: readonly RulingRecord[]) {
+  const last = inForce.findLast(({ kind }) => HANDICAP_RULINGS.includes(kind))
+  const of = (kind: RulingKind) => (last?.kind === kind ? last.value : null)
+  return {
+    indexTenths: of('handicap-index'),
+    courseHandicap: of('course-handicap'),
+    playingHandicap: of('playing-handicap'),
+  }
 }
 
 function outcomeOf(inForce: readonly RulingRecord[]): CardOutcome | null {

@@ -102,11 +102,16 @@ function counted(record: DayRecord, cards: ReadonlyMap<string, CurrentCard>, wit
     ],
     players: [...playing, ...missing].map((entry): Player => {
       const byHand = ruled(entry.id)
+      const right = cards.get(entry.id)
+      const index = right?.indexTenths ?? null
+      const course = right?.courseHandicap ?? null
       return {
         id: entry.id,
         name: fullName(entry),
-        indexTenths: entry.indexTenths!,
+        indexTenths: index ?? entry.indexTenths!,
         tee: entry.roundTeeId,
+        ...(course === null ? {} : { courseHandicap: course }),
+        ...(index === null ? {} : { indexBefore: entry.indexTenths! }),
         ...(byHand === null ? {} : { playingHandicap: { '*': byHand } }),
         ...(entry.kind === 'guest' ? { guest: true } : {}),
         ...(entry.labels?.length ? { groups: entry.labels } : {}),
@@ -145,6 +150,8 @@ function cardsOfRound(
         ...(Object.keys(card.penaltyStrokes).length ? { penaltyStrokes: card.penaltyStrokes } : {}),
         ...(card.penaltyPoints ? { penaltyPoints: card.penaltyPoints } : {}),
         startHole: startHole.get(entryId) ?? round.firstHole,
+        ...(earlier && card.indexTenths !== null ? { indexTenths: card.indexTenths } : {}),
+        ...(earlier && card.courseHandicap !== null ? { courseHandicap: card.courseHandicap } : {}),
         ...(earlier && card.playingHandicap !== null ? { playingHandicap: card.playingHandicap } : {}),
       },
     ]),

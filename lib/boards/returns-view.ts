@@ -71,6 +71,8 @@ export interface CardReturn {
   readonly name: string
   /** The one who holds the card and signs it as the player. */
   readonly player: string
+  /** One ball for a whole side: this is the side's card. */
+  readonly isSide: boolean
   readonly note: string | null
   readonly tee: { readonly name: string; readonly gender: Gender }
   readonly playingHandicap: number | null

@@ -115,6 +115,7 @@ function cardReturn(
     entryId: entry.id,
     name: desk.called(entry.id),
     player: names.full(entry.id),
+    isSide: sharedCard(record, entry.id) !== null,
     note: names.note(entry.id),
     tee: { name: tee?.name ?? '', gender: tee?.gender ?? entry.gender },
     playingHandicap: own?.playingHandicap ?? null,

@@ -49,7 +49,8 @@ export function earlierRounds(
         player: entry.id,
         round,
         tee: before.roundTeeId,
-        ...(before.indexTenths === null ? {} : { indexTenths: before.indexTenths }),
+        // A ruling of that day comes with the card, and goes before what was confirmed.
+        ...(before.indexTenths === null || card.indexTenths !== undefined ? {} : { indexTenths: before.indexTenths }),
         ...(earlier.status === 'closed' && !hasBegun(card) ? { missed: true } : {}),
       })
     }

@@ -8,6 +8,7 @@ import { holesFrom } from '@/lib/rules/hole-numbers'
 import type { CardFault, CardRuling, Consequence, RulingChoice } from '@/lib/rules/rulings/ruling'
 import { RULINGS_ON_CARDS } from '@/lib/rules/rulings/rulings-on-cards'
 import { type CurrentCard, keyOf } from './current-card'
+import type { ScoreEffect } from './score-effect'
 
 export interface RulingAct {
   readonly kind: RulingKind
@@ -16,7 +17,7 @@ export interface RulingAct {
 }
 
 /** What else an answer must know. */
-export type ChoiceNeeds = 'hole' | 'strokes' | 'handicap' | 'first-hole' | 'writer'
+export type ChoiceNeeds = 'hole' | 'strokes' | 'made' | 'handicap' | 'first-hole' | 'writer'
 
 export interface CardFaultOffer {
   readonly fault: CardFault
@@ -51,6 +52,8 @@ function needsOf(fault: CardFault, consequence: Consequence): readonly ChoiceNee
   switch (consequence.kind) {
     case 'stands':
       return ['hole']
+    case 'no-effect':
+      return ['hole', 'made']
     case 'penalty-strokes':
       // Unsigned: the last hole. Late: the first. Both are known.
       return fault === 'score-lower-unknown-penalty' ? ['hole', 'strokes'] : []
@@ -71,13 +74,20 @@ export interface ChoiceGiven {
   readonly choice: string
   readonly hole: number | null
   readonly value: number | null
+  /** Which handicap the value is. */
+  readonly measure: 'index' | 'course' | 'playing'
   readonly writer: string | null
 }
+
+/** What another score on a hole would change: counted by the engine, in every competition. */
+export type EffectOf = (hole: number, made: number) => ScoreEffect
 
 export interface ActsOfChoice {
   readonly ruling: CardRuling
   readonly choice: RulingChoice
   readonly acts: readonly RulingAct[]
+  /** What was computed for it, to be kept with the reason. */
+  readonly said: string | null
 }
 
 type Refusals = 'not-understood'
@@ -89,18 +99,31 @@ export function actsOfChoice(
   given: ChoiceGiven,
   card: Pick<CurrentCard, 'holes' | 'missing' | 'notAgreed'>,
   startHole: number,
+  effectOf: EffectOf,
 ): Result<ActsOfChoice, Refusals> {
   const ruling = RULINGS_ON_CARDS.find(({ fault }) => fault === given.fault)
   const choice = ruling?.choices.find(({ id }) => id === given.choice)
   if (!ruling || !choice) return unclear('choice', 'Choose what was wrong and what follows from it.')
+  if (choice.consequence.kind === 'no-effect') {
+    const line = card.holes.find((one) => one.hole === given.hole)
+    if (!line || typeof line.score !== 'number') return unclear('hole', 'Say which hole, one that has a score.')
+    if (given.value === null || given.value <= line.score || given.value > 30)
+      return unclear('value', `Say how many strokes were made: more than the ${line.score} on the card.`)
+    const effect = effectOf(line.hole, given.value)
+    if (!effect.isNone) return unclear('choice', effect.sentence)
+    const stands: RulingAct = { kind: 'hole-score', hole: line.hole, value: line.score }
+    return ok({ ruling, choice, acts: [stands], said: effect.sentence })
+  }
   const acts = actsFor(ruling, choice.consequence, given, card, startHole)
-  return acts.ok ? ok({ ruling, choice, acts: acts.value }) : acts
+  return acts.ok ? ok({ ruling, choice, acts: acts.value, said: null }) : acts
 }
+
+const HANDICAP_KINDS = { index: 'handicap-index', course: 'course-handicap', playing: 'playing-handicap' } as const
 
 function actsFor(
   { fault }: CardRuling,
   consequence: Consequence,
-  { hole, value, writer }: ChoiceGiven,
+  { hole, value, measure, writer }: ChoiceGiven,
   card: Pick<CurrentCard, 'holes' | 'missing' | 'notAgreed'>,
   startHole: number,
 ): Result<readonly RulingAct[], Refusals> {
@@ -138,8 +161,8 @@ function actsFor(
     }
     case 'right-handicap':
     case 'lower-handicap':
-      if (value === null) return unclear('value', 'Say which playing handicap counts.')
-      return ok([{ kind: 'playing-handicap', hole: null, value }])
+      if (value === null) return unclear('value', 'Say which handicap counts.')
+      return ok([{ kind: HANDICAP_KINDS[measure], hole: null, value }])
     case 'one-version': {
       const differs = card.notAgreed.flatMap((on) => {
         const opinions = card.holes.find((one) => one.hole === on)?.opinions ?? []
@@ -151,6 +174,7 @@ function actsFor(
         return unclear('writer', 'Choose the version that has every hole on which the two differ.')
       return ok(differs)
     }
+    case 'no-effect':
     case 'corrected':
     case 'side-disqualified':
     case 'committee':

@@ -2,6 +2,7 @@
 // Clauses: Rules of Golf 2023 and Committee Procedures 2023.
 
 import type { RulingKind, RulingRecord } from '@/lib/facts/day-record'
+import { figureOf } from './figure'
 
 export function rulingSentence({
   kind,
@@ -24,6 +25,10 @@ export function rulingSentence({
       return 'Withdrawn.'
     case 'card-stands':
       return 'The card stands as it is.'
+    case 'handicap-index':
+      return `Handicap index ${value === null ? 'as confirmed' : figureOf(value)} counts.`
+    case 'course-handicap':
+      return `Course handicap ${value === null ? 'as computed' : value < 0 ? `+${-value}` : value} counts.`
     case 'playing-handicap':
       return `Plays off ${value === null ? 'the frozen figure' : value < 0 ? `+${-value}` : value}.`
     case 'withdrawn-ruling':
@@ -47,6 +52,8 @@ export function usualClause(kind: RulingKind): string {
       return 'Rules of Golf 2023, 3.3a'
     case 'card-stands':
       return 'Rules of Golf 2023, 3.3b(2), by decision of the committee'
+    case 'handicap-index':
+    case 'course-handicap':
     case 'playing-handicap':
       return 'Rules of Golf 2023, 3.3b(4)'
     case 'withdrawn-ruling':

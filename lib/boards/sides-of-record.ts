@@ -57,7 +57,7 @@ export function sideCards(
     const own = side.players.flatMap((id) => cards.get(id) ?? [])
     const card = own.find((one) => one.outcome || one.scores.some((score) => score !== null)) ?? own[0]
     if (!card) return []
-    const { indexTenths: _, ...written } = card
+    const { indexTenths: _, courseHandicap: _course, ...written } = card
     const ruled = ruledHandicap(card.player)
     const drives = drivesOf(record, side, competition)
     return [

@@ -292,11 +292,13 @@ export const ruleOnCard = z.strictObject({
     'disqualified',
     'withdrawn',
     'card-stands',
+    'handicap-index',
+    'course-handicap',
     'playing-handicap',
     'withdrawn-ruling',
   ]),
   hole: z.int().min(1).max(18).nullable().default(null),
-  value: z.int().min(-20).max(60).nullable().default(null),
+  value: z.int().min(-150).max(540).nullable().default(null),
   clause: z.string().trim().max(120).default(''),
   reason: z.string().trim().min(3, 'Write the reason: it is kept with the card.').max(400),
   replaces: z.int().nullable().default(null),
@@ -311,8 +313,10 @@ export const ruleByChoice = z.strictObject({
   choice: z.string().min(1).max(40),
   /** The hole it is about; of a late start the hole with which the player began. */
   hole: z.int().min(1).max(18).nullable().default(null),
-  /** Strokes of a penalty, or the playing handicap that counts. */
-  value: z.int().min(-20).max(60).nullable().default(null),
+  /** Strokes of a penalty, strokes that were made, or the handicap that counts (an index in tenths). */
+  value: z.int().min(-150).max(540).nullable().default(null),
+  /** Which handicap the value is; a side on one ball has its playing handicap only. */
+  measure: z.enum(['index', 'course', 'playing']).default('index'),
   /** Whose version of the card counts: an entry id, or 'desk'. */
   /** A key of lib/facts/writer.ts. */
   writer: z.string().max(80).nullable().default(null),

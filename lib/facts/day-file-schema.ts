@@ -66,6 +66,10 @@ const player = z.strictObject({
   name,
   handicapIndex,
   tee: id,
+  /** Set by a ruling, in place of the one computed from the index; the allowance of each competition applies to it. */
+  courseHandicap: whole(-30, 99, 'A course handicap').optional(),
+  /** The index confirmed for the day, where a ruling put the right one in its place. */
+  handicapIndexBefore: handicapIndex.optional(),
   /** One figure for every competition, or one for each by its id. */
   playingHandicap: z
     .union([byHand, z.record(z.string(), byHand)], {
@@ -105,6 +109,7 @@ const card = z.strictObject({
   missed: z.literal(true, 'Write true, or leave it out.').optional(),
   tee: id.optional(),
   handicapIndex: handicapIndex.optional(),
+  courseHandicap: whole(-30, 99, 'A course handicap').optional(),
   playingHandicap: byHand.optional(),
   drives: z.array(id.nullable()).max(18).optional(),
 })

@@ -32,9 +32,14 @@ function dayOf(file: DayFileShape): Day {
     courseName: file.course.name,
     edition: file.edition ?? editionFor(file.date, file.region ?? 'gbi'),
     tees: file.course.tees.map(({ courseRating, ...tee }): Tee => ({ ...tee, courseRatingTenths: courseRating })),
-    players: file.players.map(({ handicapIndex, playingHandicap, ...player }): Player => {
+    players: file.players.map(({ handicapIndex, handicapIndexBefore, playingHandicap, ...player }): Player => {
       const byHand = typeof playingHandicap === 'number' ? { '*': playingHandicap } : playingHandicap
-      return { ...player, indexTenths: handicapIndex, ...(byHand === undefined ? {} : { playingHandicap: byHand }) }
+      return {
+        ...player,
+        indexTenths: handicapIndex,
+        ...(handicapIndexBefore === undefined ? {} : { indexBefore: handicapIndexBefore }),
+        ...(byHand === undefined ? {} : { playingHandicap: byHand }),
+      }
     }),
     sides: file.sides,
     cards: file.cards.map(({ penaltyStrokes, handicapIndex, ...card }): Card => {
@@ -69,9 +74,10 @@ export function writeDayFile(day: Day): unknown {
         holes,
       })),
     },
-    players: day.players.map(({ indexTenths, ...player }) => ({
+    players: day.players.map(({ indexTenths, indexBefore, ...player }) => ({
       ...player,
       handicapIndex: writtenIndex(indexTenths),
+      ...(indexBefore === undefined ? {} : { handicapIndexBefore: writtenIndex(indexBefore) }),
     })),
     sides: day.sides,
     cards: day.cards.map(({ indexTenths, ...card }) => ({

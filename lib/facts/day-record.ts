@@ -21,7 +21,9 @@ export const RULING_KINDS = [
   'disqualified',
   'withdrawn',
   'card-stands', // unsigned or otherwise imperfect, accepted by the committee
-  'playing-handicap', // value: the playing handicap that counts, in every competition
+  'handicap-index', // value: the right index in tenths; each competition counts it by its own allowance
+  'course-handicap', // value: the right course handicap, likewise
+  'playing-handicap', // value: the playing handicap that counts, in every competition alike: a side's, and days ruled before
   'withdrawn-ruling', // takes an earlier ruling back
 ] as const
 export type RulingKind = (typeof RULING_KINDS)[number]

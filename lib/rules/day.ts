@@ -32,6 +32,10 @@ export interface Player {
   readonly indexTenths: number
   /** Id of a tee of the day. */
   readonly tee: string
+  /** Set by a ruling in place of the one computed from the index; every allowance applies to it as usual. */
+  readonly courseHandicap?: number
+  /** The index that was confirmed for the day, where a ruling put the right one in its place: shown in the working. */
+  readonly indexBefore?: number
   /** Sets the playing handicap by hand (a ruling, a limit); the allowance is then not applied. By competition id, or '*'. */
   readonly playingHandicap?: Readonly<Record<string, number>>
   readonly guest?: boolean
@@ -74,6 +78,8 @@ export interface Card {
   readonly tee?: string
   /** Handicap index of this round in tenths, where it is not the player's own: frozen on another day. */
   readonly indexTenths?: number
+  /** Course handicap of this round set by a ruling; every allowance applies to it. */
+  readonly courseHandicap?: number
   /** Playing handicap of this round set by hand, in every competition; goes before the player's own. */
   readonly playingHandicap?: number
   /** Scramble: whose drive was taken, hole by hole. */

@@ -4,6 +4,7 @@
 import 'server-only'
 import { currentCard } from '@/lib/boards/current-card'
 import { actsOfChoice } from '@/lib/boards/ruling-acts'
+import { scoreEffect } from '@/lib/boards/score-effect'
 import type { Actor } from '@/lib/facts/actor'
 import { type RuleByChoice, ruleByChoice as schema } from '@/lib/facts/commands'
 import { ok, type Result } from '@/lib/result'
@@ -36,9 +37,14 @@ export async function ruleByChoice(
     const first = day && (await cardSources(tx, { societyId, dayId, cardId }))
     if (!day || !record || !first) return notFound('card')
     const group = record.groups.find((one) => one.entryIds.includes(first.card.entryId))
-    const chosen = actsOfChoice(read.value, currentCard(first), group?.startHole ?? record.round.firstHole)
+    const chosen = actsOfChoice(
+      read.value,
+      currentCard(first),
+      group?.startHole ?? record.round.firstHole,
+      (hole, made) => scoreEffect(record, first.card.entryId, hole, made),
+    )
     if (!chosen.ok) return chosen
-    const { ruling, choice, acts } = chosen.value
+    const { ruling, choice, acts, said } = chosen.value
     let number = 0
     let given = 0
     for (const act of acts) {
@@ -54,7 +60,7 @@ export async function ruleByChoice(
           cardId,
           ...act,
           clause: choice.clause,
-          reason: `${ruling.name}. ${reason}`.slice(0, 400),
+          reason: `${ruling.name}. ${said === null ? '' : `${said} `}${reason}`.slice(0, 400),
           replaces: null,
         },
         now,

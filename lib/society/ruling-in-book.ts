@@ -4,7 +4,7 @@
 import 'server-only'
 import { randomUUID } from 'node:crypto'
 import type { z } from 'zod'
-import { rulingsInForce } from '@/lib/boards/current-card'
+import { HANDICAP_RULINGS, rulingsInForce } from '@/lib/boards/current-card'
 import { rulingSentence, usualClause } from '@/lib/boards/ruling-sentences'
 import type { Actor } from '@/lib/facts/actor'
 import type { ruleOnCard } from '@/lib/facts/commands'
@@ -84,7 +84,12 @@ function wrongWith(ruling: RulingToGive, round: RoundHoles): Refused<'not-unders
     return fault('value', 'A hole takes 1 to 30 strokes, or no score.')
   if ((kind === 'penalty-strokes' || kind === 'penalty-points') && (value === null || value < 1))
     return fault('value', 'Say how many.')
-  if (kind === 'playing-handicap' && value === null) return fault('value', 'Say which playing handicap counts.')
+  const handicap = HANDICAP_RULINGS.includes(kind)
+  if (handicap && value === null) return fault('value', 'Say which handicap counts.')
+  if (handicap && kind !== 'handicap-index' && value !== null && (value < -20 || value > 99))
+    return fault('value', 'A course or playing handicap is a whole number from +20 to 99.')
+  if ((kind === 'penalty-strokes' || kind === 'penalty-points') && value !== null && value > 60)
+    return fault('value', 'That is more than a penalty can be.')
   if (kind === 'withdrawn-ruling' && ruling.replaces === null)
     return fault('replaces', 'Say which ruling is taken back.')
   return null
@@ -97,7 +102,7 @@ function takesPlaceOf(ruling: RulingToGive, inForce: readonly RulingRecord[]): n
   const before = inForce.findLast((one) => {
     if (OUTCOMES.includes(ruling.kind)) return OUTCOMES.includes(one.kind)
     if (ruling.kind === 'hole-score') return one.kind === 'hole-score' && one.hole === ruling.hole
-    return ruling.kind === 'playing-handicap' && one.kind === 'playing-handicap'
+    return HANDICAP_RULINGS.includes(ruling.kind) && HANDICAP_RULINGS.includes(one.kind)
   })
   return before?.number ?? null
 }

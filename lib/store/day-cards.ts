@@ -3,6 +3,7 @@ import { z } from 'zod'
 import type { CardRecord, FactRecord, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
 import { replacedScores, type WrittenScore, writtenScore } from '@/lib/facts/score-fact'
 import type { Tx } from './client'
+import { kindFromBook } from './rulings'
 
 export async function cardsOf(tx: Tx, roundId: string): Promise<CardRecord[]> {
   const rows = await tx.card.findMany({
@@ -74,8 +75,9 @@ export async function rulingsOf(tx: Tx, dayId: string, cardIds?: readonly string
       byName: true,
       ruledAt: true,
       replaces: true,
+      sets: true,
     },
     orderBy: { number: 'asc' },
   })
-  return rows.map((row) => ({ ...row, kind: row.kind as RulingRecord['kind'] }))
+  return rows.map(({ sets, ...row }) => ({ ...row, kind: kindFromBook(row.kind, sets) }))
 }

@@ -27,5 +27,17 @@ export async function addRuling(
     readonly replaces: number | null
   },
 ): Promise<void> {
-  await tx.ruling.create({ data: ruling })
+  await tx.ruling.create({ data: { ...ruling, ...kindInBook(ruling.kind) } })
+}
+
+/** The book has one kind for every handicap that is set, and says beside it which handicap that is. */
+function kindInBook(kind: RulingKind): { readonly kind: string; readonly sets: 'index' | 'course' | null } {
+  if (kind === 'handicap-index') return { kind: 'playing-handicap', sets: 'index' }
+  if (kind === 'course-handicap') return { kind: 'playing-handicap', sets: 'course' }
+  return { kind, sets: null }
+}
+
+export function kindFromBook(kind: string, sets: string | null): RulingKind {
+  if (sets === 'index') return 'handicap-index'
+  return sets === 'course' ? 'course-handicap' : (kind as RulingKind)
 }

@@ -141,9 +141,17 @@ function oneDay(
               id: `r${at}`,
               number: at + 1,
               cardId: card.id,
-              kind: (['no-return', 'disqualified', 'withdrawn', 'playing-handicap', 'penalty-points'] as const)[
-                lot(5)
-              ]!,
+              kind: (
+                [
+                  'no-return',
+                  'disqualified',
+                  'withdrawn',
+                  'playing-handicap',
+                  'handicap-index',
+                  'course-handicap',
+                  'penalty-points',
+                ] as const
+              )[lot(7)]!,
               hole: null,
               value: 3,
               clause: '',

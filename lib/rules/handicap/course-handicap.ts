@@ -36,3 +36,8 @@ export function courseHandicap(
   const denominator = 10 * STANDARD_SLOPE
   return { numerator, denominator, rounded: halfUp(numerator, denominator) }
 }
+
+/** A course handicap given as a whole number: a limit, a ghost's, or one set by a ruling. */
+export function wholeCourse(n: number): CourseHandicap {
+  return { numerator: n, denominator: 1, rounded: n }
+}

@@ -21,6 +21,8 @@ export type CardFault =
 export type Consequence =
   | { readonly kind: 'stands' }
   | { readonly kind: 'corrected' }
+  /** What was returned stands, because the hole comes out the same with the strokes that were made. */
+  | { readonly kind: 'no-effect' }
   | { readonly kind: 'no-score-on-hole' }
   /** On every hole before the one with which the player began. */
   | { readonly kind: 'no-score-before' }

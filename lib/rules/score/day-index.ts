@@ -2,7 +2,7 @@
 // the board, so it makes as little as it can.
 
 import type { Card, Day, Player, Side, Tee } from '../day'
-import { type CourseHandicap, courseHandicap, parOf } from '../handicap/course-handicap'
+import { type CourseHandicap, courseHandicap, parOf, wholeCourse } from '../handicap/course-handicap'
 import { strokeOrder } from '../strokes/strokes-on-holes'
 
 export interface TeeSheet {
@@ -18,6 +18,8 @@ export interface PlayerLine {
   /** The figure this round is played off: the card's own, else the player's. */
   readonly indexTenths: number
   readonly course: CourseHandicap
+  /** The course handicap was set by a ruling, not computed from the index. */
+  readonly isRuled: boolean
 }
 
 export interface DayIndex {
@@ -43,8 +45,10 @@ export function indexOf(day: Day, round = 1): DayIndex {
     if (own === undefined) continue
     const sheet = size === null || own.tee.holes.length === size ? own : sheetOfSize(own, size, sheets)
     const indexTenths = card?.indexTenths ?? player.indexTenths
-    const course = courseHandicap(indexTenths, sheet.tee, day.edition)
-    players.set(player.id, { player, sheet, indexTenths, course })
+    // A round with an index of its own was played on another day: the player's ruling of this day does not reach it.
+    const ruled = card?.courseHandicap ?? (card?.indexTenths === undefined ? player.courseHandicap : undefined)
+    const course = ruled === undefined ? courseHandicap(indexTenths, sheet.tee, day.edition) : wholeCourse(ruled)
+    players.set(player.id, { player, sheet, indexTenths, course, isRuled: ruled !== undefined })
   }
   const sides = new Map<string, Side>()
   for (const side of day.sides) sides.set(side.id, side)

@@ -3,7 +3,7 @@
 
 import { compare, fraction, rounded } from '../exact/fraction'
 import { comparesStrokes } from '../formats/format'
-import type { CourseHandicap } from '../handicap/course-handicap'
+import { type CourseHandicap, wholeCourse } from '../handicap/course-handicap'
 import type { MatchHandicap } from '../handicap/match-strokes'
 import { parDifference } from '../handicap/par-difference'
 import { afterAllowance } from '../handicap/playing-handicap'
@@ -55,10 +55,6 @@ export function courseHandicapsOf(seed: BallSeed, terms: TermsInForce): CourseHa
       courses.push(courses.reduce((low, one) => (compare(one, low) < 0 ? one : low)))
   }
   return courses
-}
-
-function wholeCourse(n: number): CourseHandicap {
-  return { numerator: n, denominator: 1, rounded: n }
 }
 
 /** A playing handicap set by a ruling: final, whatever the allowance, the tee and the limit. */

@@ -26,17 +26,29 @@ import type { WorkingStep } from '../standings'
 
 const inFull = (one: Fraction) => asHandicap(one, 3)
 
+const RULED = 'Rules of Golf 3.3b(4), ruling of the committee'
+
 export function indexStep(line: PlayerLine): WorkingStep {
+  const { name, indexBefore } = line.player
+  // Another day's index is not what the ruling of this day was about.
+  if (indexBefore !== undefined && line.indexTenths === line.player.indexTenths) {
+    const sentence = `The committee ruled that this is the right figure of ${name}, not ${tenths(indexBefore)}.`
+    return { figure: tenths(line.indexTenths), label: 'Handicap figure', sentence, clause: RULED }
+  }
   return {
     figure: tenths(line.indexTenths),
     label: 'Handicap figure',
-    sentence: `The figure ${line.player.name} plays off on this day.`,
+    sentence: `The figure ${name} plays off on this day.`,
     clause: 'Terms of the day',
   }
 }
 
 export function courseHandicapStep(line: PlayerLine, editionId: string): WorkingStep {
   const { tee, par } = line.sheet
+  if (line.isRuled) {
+    const sentence = 'Set by the committee for this round; the allowance of each competition applies to it.'
+    return { figure: inFull(line.course), label: 'Course handicap', sentence, clause: RULED }
+  }
   const edition = editionOf(editionId)
   const nine = tee.holes.length === 9
   const index = nine ? halvedTenths(line.indexTenths) : line.indexTenths

@@ -4,6 +4,7 @@ import { refresh } from 'next/cache'
 import { redirect } from 'next/navigation'
 import { type ActState, doneState, refusedState } from '@/app/desk/_form/act-state'
 import { askedBy } from '@/app/desk/_form/answer'
+import { readFigure } from '@/app/desk/[society]/_figures/read-figure'
 import type { CardReturn } from '@/lib/boards/returns-view'
 import type { Actor } from '@/lib/facts/actor'
 import { keyCard, reopenCard, ruleByChoice, ruleOnCard } from '@/lib/facts/commands'
@@ -83,12 +84,14 @@ export async function giveRuling(where: Day, before: ActState, form: FormData): 
   const found = await cardOf(who.value, where, String(form.get('cardId') ?? ''))
   if (!found.ok) return refusedState(before, form, found)
   const whole = (name: string) => wholeIn(form, name)
+  const value = valueIn(form, form.get('kind') === 'handicap-index')
+  if (!value.ok) return refusedState(before, form, value)
   const asked = parseInput(ruleOnCard, {
     dayId: found.value.dayId,
     cardId: found.value.card.cardId,
     kind: form.get('kind') ?? 'nothing chosen',
     hole: whole('hole'),
-    value: whole('value'),
+    value: value.value,
     clause: String(form.get('clause') ?? ''),
     reason: String(form.get('reason') ?? ''),
     replaces: whole('replaces'),
@@ -106,13 +109,17 @@ export async function giveChosenRuling(where: Day, before: ActState, form: FormD
   if (!who.ok) return refusedState(before, form, who)
   const found = await cardOf(who.value, where, String(form.get('cardId') ?? ''))
   if (!found.ok) return refusedState(before, form, found)
+  const measure = form.get('measure')
+  const value = valueIn(form, measure === 'index')
+  if (!value.ok) return refusedState(before, form, value)
   const asked = parseInput(ruleByChoice, {
     dayId: found.value.dayId,
     cardId: found.value.card.cardId,
     fault: String(form.get('fault') ?? ''),
     choice: String(form.get('choice') ?? ''),
     hole: wholeIn(form, 'hole'),
-    value: wholeIn(form, 'value'),
+    value: value.value,
+    ...(measure === null ? {} : { measure }),
     writer: form.get('writer'),
     reason: String(form.get('reason') ?? ''),
   })
@@ -120,6 +127,11 @@ export async function giveChosenRuling(where: Day, before: ActState, form: FormD
   const ruled = await byChoice(who.value, asked.value)
   if (!ruled.ok) return refusedState(before, form, ruled)
   redirect(`${returnsOf(where)}?card=${found.value.card.cardId}&ruled=${ruled.value.number}`)
+}
+
+/** A handicap index is written as everywhere, 12.6 or +2.1; whatever else is ruled is a whole number. */
+function valueIn(form: FormData, isIndex: boolean): Result<number | null> {
+  return isIndex ? readFigure(String(form.get('value') ?? ''), 'value') : ok(wholeIn(form, 'value'))
 }
 
 /** Nothing for an empty field and for no score; a minus may be a dash. */

@@ -104,6 +104,7 @@ export function OneCard({ card, view, where, rule, begin }: Props) {
           kind={rule}
           byChoice={giveChosenRuling.bind(null, where)}
           hasMatches={view.hasMatches}
+          reading={READINGS[view.unit]}
         />
       )}
     </>

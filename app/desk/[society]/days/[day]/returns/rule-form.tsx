@@ -6,7 +6,8 @@ import type { FormAction } from '@/app/desk/_form/act-state'
 import { Field, SelectField, Send } from '@/app/desk/_form/field'
 import type { CardReturn } from '@/lib/boards/returns-view'
 import { ChooseRuling } from './choose-ruling'
-import { KINDS_OF_RULING } from './ruling-kinds'
+import type { Reading } from './reading'
+import { fitsCard, KINDS_OF_RULING } from './ruling-kinds'
 
 interface Props {
   readonly card: CardReturn
@@ -14,10 +15,11 @@ interface Props {
   readonly kind: string | undefined
   readonly byChoice: FormAction
   readonly hasMatches: boolean
+  readonly reading: Reading
 }
 
 /** First by what was wrong, with the answers of the Rules; then every ruling there is. The reason is never left out. */
-export function RuleForm({ card, action, kind: asked, byChoice, hasMatches }: Props) {
+export function RuleForm({ card, action, kind: asked, byChoice, hasMatches, reading }: Props) {
   const [kind, setKind] = useState(asked)
   const details = useRef<HTMLDetailsElement>(null)
   useEffect(() => {
@@ -28,12 +30,14 @@ export function RuleForm({ card, action, kind: asked, byChoice, hasMatches }: Pr
   }, [asked])
 
   const standing = card.rulings.filter((ruling) => ruling.replacedBy === null)
-  const kinds = KINDS_OF_RULING.filter((one) => one.kind !== 'withdrawn-ruling' || standing.length > 0)
+  const kinds = KINDS_OF_RULING.filter(
+    (one) => fitsCard(one.kind, card.isSide) && (one.kind !== 'withdrawn-ruling' || standing.length > 0),
+  )
   const chosen = kinds.find((one) => one.kind === kind)
   return (
     <details ref={details} id="rule" className="rule-all" open={asked !== undefined}>
       <summary>Rule on this card</summary>
-      <ChooseRuling card={card} action={byChoice} hasMatches={hasMatches} />
+      <ChooseRuling card={card} action={byChoice} hasMatches={hasMatches} reading={reading} />
       <h3>The committee’s own decision</h3>
       <ActForm action={action} label={`Rule on the card of ${card.name}`} clears>
         <input type="hidden" name="cardId" value={card.cardId} />
@@ -70,9 +74,12 @@ export function RuleForm({ card, action, kind: asked, byChoice, hasMatches }: Pr
                 label={chosen.valueLabel}
                 hint={chosen.valueHint}
                 inputMode="numeric"
-                pattern="-?\d{1,2}"
+                pattern="[\-−]?\d{1,2}"
                 required={chosen.kind !== 'hole-score'}
               />
+            ) : null}
+            {chosen.needs.includes('index') ? (
+              <Field name="value" label={chosen.valueLabel} hint={chosen.valueHint} inputMode="decimal" required />
             ) : null}
             {chosen.needs.includes('replaces') ? (
               <SelectField

@@ -7,12 +7,16 @@ export interface KindOfRuling {
   readonly label: string
   readonly consequence: string
   readonly clause: string
-  readonly needs: readonly ('hole' | 'value' | 'replaces')[]
+  readonly needs: readonly ('hole' | 'value' | 'index' | 'replaces')[]
   readonly valueLabel?: string
   readonly valueHint?: string
   /** Takes the player out of the standings: set in the danger tone. */
   readonly grave?: boolean
 }
+
+/** A side on one ball has one handicap; anybody else's own counts in each competition by its allowance. */
+export const fitsCard = (kind: RulingKind, isSide: boolean) =>
+  isSide ? kind !== 'handicap-index' && kind !== 'course-handicap' : kind !== 'playing-handicap'
 
 export const KINDS_OF_RULING: readonly KindOfRuling[] = [
   {
@@ -42,9 +46,27 @@ export const KINDS_OF_RULING: readonly KindOfRuling[] = [
     valueLabel: 'Points to take off',
   },
   {
+    kind: 'handicap-index',
+    label: 'The handicap index',
+    consequence: 'This index counts, and every competition is counted again by its own allowance.',
+    clause: 'Rules of Golf 3.3b(4)',
+    needs: ['index'],
+    valueLabel: 'Handicap index that counts',
+    valueHint: 'Write 12.6, or +2.1 for a plus handicap.',
+  },
+  {
+    kind: 'course-handicap',
+    label: 'The course handicap',
+    consequence: 'This course handicap counts, and every competition is counted again by its own allowance.',
+    clause: 'Rules of Golf 3.3b(4)',
+    needs: ['value'],
+    valueLabel: 'Course handicap that counts',
+    valueHint: 'Plus two is written -2.',
+  },
+  {
     kind: 'playing-handicap',
-    label: 'The playing handicap',
-    consequence: 'This playing handicap counts on the card, in every competition.',
+    label: 'The playing handicap of the side',
+    consequence: 'This playing handicap counts for the side, in every competition of the day.',
     clause: 'Rules of Golf 3.3b(4)',
     needs: ['value'],
     valueLabel: 'Playing handicap that counts',
