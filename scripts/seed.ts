@@ -8,7 +8,7 @@ import { OFFICERS, PASSWORD } from '../seed/members'
 import { must } from '../seed/must'
 import { settingsOrStop } from './settings-or-stop'
 
-const { empty, today, zone } = settingsOrStop()
+const { empty, zone } = settingsOrStop()
 if (!(await isBookEmpty())) {
   console.log('The book has a society already: left as it is.')
 } else if (empty) {
@@ -20,7 +20,7 @@ if (!(await isBookEmpty())) {
   }
 } else {
   const begun = Date.now()
-  await demonstration(today, zone)
+  await demonstration(new Date(begun), zone)
   console.log(`Fernbrake Golf Society, invented for demonstration, is in the book (${Date.now() - begun} ms).`)
   for (const { email, duty } of OFFICERS) console.log(`Sign in at /sign-in as ${email} (${duty.replace('-', ' ')})`)
   console.log(`Password of all of them: ${PASSWORD}`)

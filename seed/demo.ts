@@ -14,6 +14,7 @@ import { publishResult } from '@/lib/society/publish-result'
 import { publishStart } from '@/lib/society/publish-start'
 import { reopenDay } from '@/lib/society/reopen-day'
 import { ruleOnCard } from '@/lib/society/rule-on-card'
+import { dayInPlayAt } from './clock-of-demo'
 import { AWAY_DAY_1, AWAY_DAY_3, GUESTS_DAY_2, GUESTS_DAY_3, SHEET_DAY_2, WITHDRAWN_DAY_3 } from './days'
 import { lastSeason } from './last-season'
 import { EARLIER, GUESTS, MEMBERS } from './members'
@@ -21,13 +22,14 @@ import { must } from './must'
 import { cardOf, cardsOf, entryNamed, playGroup, takeIn } from './play'
 import { type Founded, founded } from './society'
 
-export async function demonstration(today: string, zone: string): Promise<void> {
-  const society = await founded(today, zone)
-  await lastSeason(society, today)
+export async function demonstration(now: Date, zone: string): Promise<void> {
+  const inPlay = dayInPlayAt(now, zone)
+  const society = await founded(inPlay, zone)
+  await lastSeason(society, inPlay.date)
   await openingDay(society)
   await figuresBefore(society, 'day-2')
   await springCup(society)
-  await dayInPlay(society)
+  await dayInPlay(society, inPlay.starts)
   await entriesToCome(society)
 }
 
@@ -202,7 +204,7 @@ async function springCup(society: Founded): Promise<void> {
 }
 
 /** The day in play: two groups in, two on the course, four still to go off. */
-async function dayInPlay(society: Founded): Promise<void> {
+async function dayInPlay(society: Founded, starts: readonly string[]): Promise<void> {
   const { secretary, zone } = society
   await figuresBefore(society, 'day-3')
   await enter(society, 'day-3', everybodyBut(AWAY_DAY_3), GUESTS_DAY_3)
@@ -224,6 +226,20 @@ async function dayInPlay(society: Founded): Promise<void> {
       momentIn(entered.date, '00:00', zone),
     ),
     'the draw of day 3',
+  )
+  // The morning field, and after a pause those who could not come before noon.
+  entered = await record(society, 'day-3')
+  must(
+    await arrangeGroups(
+      secretary,
+      {
+        dayId: entered.id,
+        version: entered.version,
+        groups: entered.groups.map(({ entryIds }, at) => ({ entryIds: [...entryIds], startTime: starts[at] })),
+      },
+      momentIn(entered.date, '00:00', zone),
+    ),
+    'the tee times of day 3',
   )
   const day = await freezeAndPublish(society, 'day-3')
   const rounds = cardsOf(day, 'day-3')

@@ -22,7 +22,7 @@ import { publishStart } from '@/lib/society/publish-start'
 import { takeCardIn } from '@/lib/society/take-card-in'
 import { must } from './must'
 import { cardsOf } from './play'
-import type { Founded } from './society'
+import { type Founded, seasonName } from './society'
 
 const EIGHT = ['Ballyfane', 'Wrackham', 'Penhallt', 'Oxenhay', 'Wetherlow', 'Fairclose', 'Delahinch', 'Ashworthy']
 
@@ -75,7 +75,7 @@ export async function lastSeason(society: Founded, today: string): Promise<void>
   const { secretary, people } = society
   const { seasonId } = must(
     await openSeason(secretary, {
-      name: 'Last season',
+      name: seasonName(addDays(today, -360), addDays(today, -90)),
       startsOn: addDays(today, -360),
       endsOn: addDays(today, -90),
     }),

@@ -9,6 +9,7 @@ import { giveDuty } from '@/lib/society/give-duty'
 import { courseById, keepCourse } from '@/lib/society/keep-course'
 import { keepPerson } from '@/lib/society/keep-person'
 import { openSeason } from '@/lib/society/open-season'
+import type { DayInPlay } from './clock-of-demo'
 import { COURSE_DATA, courseOf } from './courses'
 import { DAYS, type SeedDay } from './days'
 import { EARLIER, MEMBERS, OFFICERS, PASSWORD } from './members'
@@ -27,7 +28,7 @@ export interface Founded {
   readonly dateOf: (key: string) => string
 }
 
-export async function founded(today: string, zone: string): Promise<Founded> {
+export async function founded({ date: today, starts }: DayInPlay, zone: string): Promise<Founded> {
   const dateOf = (key: string) => addDays(today, DAYS.find((day) => day.key === key)!.offset)
   const spring = momentIn(addDays(dateOf('day-1'), -60), '20:00', zone)
   const first = OFFICERS[0]
@@ -69,7 +70,7 @@ export async function founded(today: string, zone: string): Promise<Founded> {
     if (duty === 'handicap-secretary')
       handicapSecretary = { ...secretary, userId: given.userId, name: name(familyName), duties: [duty] }
   }
-  const days = await season(secretary, dateOf, await courses(secretary, spring), zone)
+  const days = await season(secretary, dateOf, await courses(secretary, spring), zone, starts[0])
   return { secretary, handicapSecretary, people, days, zone, dateOf }
 }
 
@@ -100,16 +101,22 @@ async function courses(secretary: Officer, when: Date): Promise<ReadonlyMap<stri
   return ids
 }
 
+/** "2026", or "2025/26" for a season over the turn of the year. */
+export function seasonName(from: string, to: string): string {
+  const [first, last] = [from.slice(0, 4), to.slice(0, 4)]
+  return first === last ? first : `${first}/${last.slice(2)}`
+}
+
 async function season(
   secretary: Officer,
   dateOf: (key: string) => string,
   courseIds: ReadonlyMap<string, string>,
   zone: string,
+  startInPlay: string | undefined,
 ): Promise<ReadonlyMap<string, string>> {
   const [from, to] = [dateOf('day-1'), dateOf('day-9')]
-  const years = from.slice(0, 4) === to.slice(0, 4) ? from.slice(0, 4) : `${from.slice(0, 4)}/${to.slice(2, 4)}`
   const { seasonId } = must(
-    await openSeason(secretary, { name: years, startsOn: addDays(from, -30), endsOn: addDays(to, 30) }),
+    await openSeason(secretary, { name: seasonName(from, to), startsOn: addDays(from, -30), endsOn: addDays(to, 30) }),
     'the season',
   )
   const days = new Map<string, string>()
@@ -126,7 +133,7 @@ async function season(
         date,
         courseId: course.courseId,
         startKind: day.start ?? 'tee-times',
-        firstTee: day.firstTee ?? '10:00',
+        firstTee: day.firstTee ?? (day.offset === 0 ? startInPlay : undefined) ?? '10:00',
         intervalMinutes: 10,
         entriesCloseOn: addDays(date, -10),
         places: 36,

@@ -1,8 +1,8 @@
 /** On every page of the demonstration: nobody may take an invented result for a real one. */
 export function DemoMark() {
   return (
-    <p className="demo-mark small" role="note">
+    <section className="demo-mark small" aria-label="Demonstration">
       Demonstration: an invented society, nobody here is real.
-    </p>
+    </section>
   )
 }

@@ -56,6 +56,7 @@ export function boardOf(record: DayRecord, countedAt: Date): DayBoard {
   return {
     ...dayHead(record),
     players: record.entries.filter((entry) => entry.status === 'entered').length,
+    start: { kind: record.round.startKind, firstTee: record.round.firstTee },
     cards: way.cards,
     cardsIn: way.in,
     cardsToSign: way.toSign,

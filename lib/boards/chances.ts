@@ -77,22 +77,37 @@ function entrantChance(one: EntrantChances, manner: Manner): EntrantChance {
   return {
     first,
     holesLeft,
-    stands: firstSentence(one),
+    stands: firstSentence(one, manner),
     range: holesLeft > 0 ? rangeSentence(one, manner) : '',
-    needed: first === 'possible' ? one.needed.map((needed) => neededSentence(one, needed, manner)).join(' ') : '',
+    needed: first === 'possible' ? neededInWords(one, manner) : '',
   }
 }
 
 /** All of it in one breath. */
-export function chanceInFull({ stands, needed, range }: EntrantChance): string {
-  return [stands, needed, range].filter((each) => each !== '').join(' ')
+export function chanceInFull({ stands, needed }: EntrantChance): string {
+  return [stands, needed].filter((each) => each !== '').join(' ')
 }
 
-function firstSentence({ possible, certain, best }: EntrantChances): string {
+/** Four points a hole is a birdie with two strokes, hole after hole: more is arithmetic and nobody's hope. */
+const BEYOND_HOPE = 4
+
+function neededInWords(one: EntrantChances, manner: Manner): string {
+  const least = one.needed.map(({ ties, wins }) => ties ?? wins ?? 0)
+  if (manner.unit === 'points' && Math.max(0, ...least) > BEYOND_HOPE * one.holesLeft)
+    return `More than four points a hole on ${one.holesLeft === 1 ? 'the hole left' : `the ${inWords(one.holesLeft)} holes left`}: possible only by the Rules.`
+  return one.needed.map((needed) => neededSentence(one, needed, manner)).join(' ')
+}
+
+function firstSentence({ possible, certain, best, holesLeft }: EntrantChances, { unit, net }: Manner): string {
   if (certain === 'alone') return 'First place is certain.'
   if (certain === 'level') return 'Nobody can finish ahead any more; level is possible.'
   if (best === null) return 'No score can count here any more.'
   if (possible === 'no') return 'First place is out of reach.'
+  // Points are only ever added: who is round and may still be first is ahead of everybody as it stands.
+  if (holesLeft === 0)
+    return unit === 'points'
+      ? `Finished on ${scoreLong(best, unit, net)}: can only be caught.`
+      : `Finished with ${scoreLong(best, unit, net)}: first if nobody comes in better.`
   return possible === 'level'
     ? 'Can still finish level for first place, but not ahead.'
     : 'First place is still possible.'

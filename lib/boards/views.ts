@@ -121,6 +121,8 @@ export interface DayBoard {
   readonly courseName: string
   readonly status: 'called' | 'frozen' | 'in-play' | 'closed'
   readonly players: number
+  /** When and how the day begins. Sheets of before have none. */
+  readonly start?: { readonly kind: 'tee-times' | 'shotgun'; readonly firstTee: string }
   /** Cards there are; as many as players unless a side shares one. Sheets of before have none. */
   readonly cards?: number
   /** Handed in, accepted or ruled out: the only meaning of "in". */

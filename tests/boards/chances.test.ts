@@ -43,7 +43,7 @@ describe('what it needs to win', () => {
 
   it('is the same on the card', () => {
     const record = allowed()
-    const { stands, needed, range } = boardOf(record, at).competitions[0]!.chances!.entrants.trevennor!
-    expect(playerCardOf(record, 'trevennor')!.readings[0]!.chance).toBe([stands, needed, range].join(' '))
+    const { stands, needed } = boardOf(record, at).competitions[0]!.chances!.entrants.trevennor!
+    expect(playerCardOf(record, 'trevennor')!.readings[0]!.chance).toBe([stands, needed].join(' '))
   })
 })

@@ -107,10 +107,10 @@ test('the board moves by itself, marks the change in words, and keeps what was o
   await expect(page.locator(`[id="${opened}"] .opener`)).toHaveAttribute('aria-expanded', 'true')
   expect(await page.evaluate(() => window.scrollY)).toBeGreaterThan(0)
 
-  await page.getByRole('checkbox', { name: /Mark what has just changed/ }).uncheck()
+  await page.getByRole('checkbox', { name: /Show changes of the last five minutes/ }).uncheck()
   await expect(row).not.toHaveClass(/changed/)
   await page.reload()
-  await expect(page.getByRole('checkbox', { name: /Mark what has just changed/ })).not.toBeChecked()
+  await expect(page.getByRole('checkbox', { name: /Show changes of the last five minutes/ })).not.toBeChecked()
 })
 
 test('a board without a line says of what time it is, and goes on when the line is back', async ({ page, context }) => {

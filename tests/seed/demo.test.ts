@@ -1,21 +1,24 @@
 // Promise: a new book shows two finished days, one in play today and six to come, and says the same every time but for
 // the calendar.
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { addDays } from '@/lib/facts/calendar'
+import { addDays, momentIn } from '@/lib/facts/calendar'
 import { isBookEmpty } from '@/lib/society/found-society'
 import { dayBoard, fixtures } from '@/lib/society/read-board'
 import { readDayRecord } from '@/lib/store/day-record'
+import { dayInPlayAt } from '@/seed/clock-of-demo'
 import { demonstration } from '@/seed/demo'
 import { ownBook } from '../setup/copy'
 import { got } from '../society/setup/world'
 
-const TODAY = new Date().toISOString().slice(0, 10)
+const NOW = new Date()
+const ZONE = 'Europe/London'
+const TODAY = dayInPlayAt(NOW, ZONE).date
 let close: () => Promise<void>
 let slugs: readonly string[]
 
 beforeAll(async () => {
   close = (await ownBook()).close
-  await demonstration(TODAY, 'Europe/London')
+  await demonstration(NOW, ZONE)
   slugs = got(await fixtures('fernbrake')).days.map((day) => day.daySlug)
 }, 300_000)
 afterAll(() => close())
@@ -52,6 +55,23 @@ describe('the demonstration', () => {
       'playing-handicap',
       'penalty-strokes',
     ])
+  })
+
+  it('writes nothing in the future, and lets nobody play before the start', async () => {
+    const day = (await readDayRecord({ societySlug: 'fernbrake', daySlug: slugs[2]! }))!
+    const moments = [
+      ...day.facts.flatMap(({ writtenAt, receivedAt }) => [writtenAt, receivedAt]),
+      ...day.signatures.map(({ signedAt }) => signedAt),
+      ...day.cards.flatMap(({ takenInAt }) => takenInAt ?? []),
+    ]
+    expect(moments.length).toBeGreaterThan(200)
+    expect(Math.max(...moments.map((moment) => moment.getTime()))).toBeLessThanOrEqual(NOW.getTime())
+    for (const group of day.groups) {
+      const start = momentIn(day.date, group.startTime, ZONE)
+      const cards = day.cards.filter((card) => group.entryIds.includes(card.entryId)).map((card) => card.id)
+      const first = day.facts.find((fact) => cards.includes(fact.cardId))
+      if (first) expect(first.writtenAt.getTime()).toBeGreaterThan(start.getTime())
+    }
   })
 
   it('shows today half way: some cards in, one hole not agreed, four groups still to go', async () => {

@@ -71,7 +71,7 @@ function Rows({
               {row.holesPlayed === 0 ? '–' : scoreFigure(row.score, board.competition.unit)}
             </td>
             <th scope="row">{row.name}</th>
-            <td className="num bar-where">{whereInWords(row) || '–'}</td>
+            <td className="num bar-now">{whereInWords(row) || '–'}</td>
           </tr>
         ))}
       </tbody>

@@ -5,16 +5,24 @@ import { CourseBars } from '@/app/_parts/course-bars'
 import { Empty } from '@/app/_parts/empty'
 import { clockInWords, dateInWords } from '@/lib/boards/dates-in-words'
 import { capital, inWords } from '@/lib/boards/in-words'
+import { byLastWord } from '@/lib/boards/order-of-names'
 import type { DayBoard } from '@/lib/boards/views'
 import { startAt } from './addresses'
 
+/** "Shotgun 9.30 am." */
+function startOf({ start }: DayBoard): string {
+  return start ? `${start.kind === 'shotgun' ? 'Shotgun' : 'First tee'} ${clockInWords(start.firstTee)}.` : ''
+}
+
 export function BeforeTheDay({ board }: { board: DayBoard }) {
   const first = board.groups[0]
-  const names = (board.competitions[0]?.rows ?? []).flatMap((row) => ({
-    key: row.entrant,
-    name: row.name,
-    note: row.note,
-  }))
+  const names = (board.competitions[0]?.rows ?? [])
+    .map((row) => ({
+      key: row.entrant,
+      name: row.name,
+      note: row.note,
+    }))
+    .sort((a, b) => byLastWord(a.name, b.name))
   return (
     <>
       <div className="board-top">
@@ -24,7 +32,7 @@ export function BeforeTheDay({ board }: { board: DayBoard }) {
           </p>
           <h1>{board.dayName}</h1>
           <p className="lead">
-            {first ? `Nothing played yet: the first group is off at ${clockInWords(first.startTime)}.` : board.sentence}
+            {startOf(board)} {first ? 'Nothing played yet.' : null}
           </p>
           {first && (
             <p className="acts">
@@ -42,21 +50,29 @@ export function BeforeTheDay({ board }: { board: DayBoard }) {
       <section className="before oxford" aria-labelledby="what-h">
         <h2 id="what-h">What is played</h2>
         <div className="scroll" tabIndex={0} role="region" aria-label="Competitions of the day">
-          <table className="plain-table ruled">
+          <table className="plain-table ruled played-table" role="table">
             <caption className="unseen">Competitions of the day</caption>
-            <thead>
-              <tr>
-                <th scope="col">Competition</th>
-                <th scope="col">Format</th>
-                <th scope="col">Allowance</th>
+            <thead role="rowgroup">
+              <tr role="row">
+                <th role="columnheader" scope="col">
+                  Competition
+                </th>
+                <th role="columnheader" scope="col">
+                  Format
+                </th>
+                <th role="columnheader" scope="col">
+                  Allowance
+                </th>
               </tr>
             </thead>
-            <tbody>
+            <tbody role="rowgroup">
               {board.competitions.map((competition) => (
-                <tr key={competition.id}>
-                  <th scope="row">{competition.name}</th>
-                  <td>{competition.formatName}</td>
-                  <td>
+                <tr role="row" key={competition.id}>
+                  <th role="rowheader" scope="row">
+                    {competition.name}
+                  </th>
+                  <td role="cell">{competition.formatName}</td>
+                  <td role="cell">
                     <span className="fig">{competition.allowance}</span>{' '}
                     <span className="small second block">{competition.allowanceFrom}</span>
                     {competition.moreTerms?.map((sentence) => (

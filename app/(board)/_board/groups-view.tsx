@@ -4,7 +4,7 @@ import { clockInWords } from '@/lib/boards/dates-in-words'
 import { ordinal } from '@/lib/boards/in-words'
 import { cardAt } from './addresses'
 import { byGroup, type ScreenBoard, type ScreenRow } from './screen-board'
-import { placeFigure, scoreFigure, scoreWords, signed } from './words'
+import { handicapFigure, scoreFigure, scoreWords, signed } from './words'
 
 interface Props {
   readonly board: ScreenBoard
@@ -27,10 +27,11 @@ function figureOn(row: ScreenRow, hole: number, unit: ScreenBoard['competition']
   const line = row.holes.find(([number]) => number === hole)
   const alone = row.entryIds.length === 1
   const figure = alone ? line?.[2] : line?.[3]
-  if (figure === null || figure === undefined) return { shown: '', said: 'not played' }
-  if (figure === 'x') return { shown: '–', said: 'no score' }
+  if (figure === null || figure === undefined) return { shown: '', said: 'not played', points: null }
+  const points = alone && unit === 'points' ? (line?.[3] ?? null) : null
+  if (figure === 'x') return { shown: '–', said: 'no score', points }
   const shown = !alone && unit === 'holes' ? signed(figure) : String(figure)
-  return { shown, said: null }
+  return { shown, said: null, points }
 }
 
 interface RowProps {
@@ -47,7 +48,12 @@ function Row({ board, row, changed }: RowProps) {
     <tr role="row" className={changed ? 'changed' : undefined}>
       <th role="rowheader" scope="row">
         <a href={cardAt(societySlug, daySlug, row.entryIds[0] ?? row.entrant)}>{row.name}</a>
-        {row.place !== null && <span className="small second">{placeFigure(row)}</span>}
+        {row.playingHandicap !== null && (
+          <span className="small second fig">
+            <span className="unseen">plays off </span>
+            {handicapFigure(row.playingHandicap)}
+          </span>
+        )}
       </th>
       <td role="cell" className="fig so-far">
         {row.score === null || row.holesPlayed === 0 ? (
@@ -60,9 +66,10 @@ function Row({ board, row, changed }: RowProps) {
         )}
       </td>
       {board.course.map(({ hole }, place) => {
-        const { shown, said } = figureOn(row, hole, unit)
+        const { shown, said, points } = figureOn(row, hole, unit)
+        const differs = row.notAgreed.includes(hole)
         return (
-          <td key={hole} role="cell" className={figClass(place)}>
+          <td key={hole} role="cell" className={differs ? `${figClass(place)} differs` : figClass(place)}>
             {said === null ? (
               shown
             ) : (
@@ -70,6 +77,13 @@ function Row({ board, row, changed }: RowProps) {
                 <span aria-hidden="true">{shown}</span>
                 <span className="unseen">{said}</span>
               </>
+            )}
+            {differs && <span className="unseen">, not agreed</span>}
+            {points !== null && (
+              <span className="hole-points second">
+                <span className="unseen">, points </span>
+                {points}
+              </span>
             )}
           </td>
         )
@@ -105,6 +119,20 @@ function Sheet({
               <th key={hole} role="columnheader" scope="col" className={figClass(place)}>
                 <span className="unseen">hole </span>
                 <span className={isNine || NAMED_ON_A_PHONE.has(hole) ? undefined : 'wide-only'}>{hole}</span>
+              </th>
+            ))}
+          </tr>
+          <tr role="row" className="par-row">
+            <th role="columnheader" scope="col">
+              Par
+            </th>
+            <th role="columnheader" scope="col" className="so-far">
+              <span className="unseen">par</span>
+            </th>
+            {board.course.map(({ hole, par }, place) => (
+              <th key={hole} role="columnheader" scope="col" className={figClass(place)}>
+                <span className="unseen">par </span>
+                {par}
               </th>
             ))}
           </tr>

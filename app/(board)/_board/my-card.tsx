@@ -47,7 +47,7 @@ export function MyCard({ board, c, row, open, changed, toggle, choose }: Props) 
   const at = board.rows.indexOf(row)
   const { chances } = board.competition
   const mine = chances?.entrants[row.entrant]
-  const chance = mine ? `${mine.stands} ${mine.needed} ${mine.range}` : chances?.note
+  const chance = mine ? `${mine.stands} ${mine.needed}`.trim() : chances?.note
   const near = new Set(board.rows.slice(Math.max(0, at - 2), at + 3).map((other) => other.entrant))
   return (
     <>

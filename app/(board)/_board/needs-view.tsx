@@ -36,7 +36,7 @@ export function NeedsView({ board, division }: Props) {
         </thead>
         <tbody>
           {still.map((row) => {
-            const { first, stands, needed, range } = chances.entrants[row.entrant]!
+            const { first, stands, needed } = chances.entrants[row.entrant]!
             return (
               <tr key={row.entrant}>
                 <td className="lead-col fig">{placeFigure(row) || <span className="unseen">no place yet</span>}</td>
@@ -52,7 +52,6 @@ export function NeedsView({ board, division }: Props) {
                     </a>
                   )}
                   <span className="block">{first === 'possible' && needed ? needed : stands}</span>
-                  {range && <span className="block small second">{range}</span>}
                 </td>
               </tr>
             )

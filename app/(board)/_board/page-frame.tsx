@@ -10,9 +10,11 @@ export interface FrameProps {
   readonly head: DayHead
   readonly children: ReactNode
   readonly className?: string
+  /** The page itself, which needs no link to itself. */
+  readonly here?: 'board' | 'start' | 'result'
 }
 
-export function PageFrame({ head, children, className }: FrameProps) {
+export function PageFrame({ head, children, className, here }: FrameProps) {
   const { societySlug, daySlug } = head
   return (
     <div className={className ? `page ${className}` : 'page'}>
@@ -24,9 +26,11 @@ export function PageFrame({ head, children, className }: FrameProps) {
       />
       <main id="main">{children}</main>
       <nav className="day-links no-print" aria-label="This day">
-        <a href={dayAt(societySlug, daySlug)}>The board</a>
-        <a href={startAt(societySlug, daySlug)}>Start sheet</a>
-        {head.published !== null && <a href={resultAt(societySlug, daySlug)}>Result</a>}
+        {here !== 'board' && (
+          <a href={dayAt(societySlug, daySlug)}>{head.status === 'called' ? 'The day' : 'The board'}</a>
+        )}
+        {here !== 'start' && head.status !== 'called' && <a href={startAt(societySlug, daySlug)}>Start sheet</a>}
+        {head.published !== null && here !== 'result' && <a href={resultAt(societySlug, daySlug)}>Result</a>}
         <a href={countAt(societySlug)}>How we count</a>
         <a href={societyAt(societySlug)}>Fixture card</a>
       </nav>

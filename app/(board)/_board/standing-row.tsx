@@ -18,6 +18,8 @@ export interface RowProps {
   /** "up from 14th"; absent when nothing changed or nobody wants to be told. */
   readonly changed?: string
   readonly toggle: (entrant: string) => void
+  /** How the row above and this one were parted: said once both have been read. */
+  readonly said?: string | null
 }
 
 function againstLevel(against: number, unit: 'strokes' | 'holes'): string {
@@ -86,10 +88,8 @@ function Words({ row, changed }: Pick<RowProps, 'row' | 'changed'>) {
   )
 }
 
-export function StandingRow({ board, row, c, view, open, changed, toggle }: RowProps) {
+export function StandingRow({ board, row, c, view, open, changed, toggle, said = null }: RowProps) {
   const { societySlug, daySlug } = board.head
-  // Under the teams the row below is not the one it was parted from.
-  const saidBelow = row.tieSentence !== null && view !== 'teams'
   const chance = board.competition.chances?.entrants[row.entrant]
   const opener = (
     <a
@@ -121,7 +121,7 @@ export function StandingRow({ board, row, c, view, open, changed, toggle }: RowP
         holesPlayed={row.holesPlayed}
         last={<Now row={row} board={board} />}
         changed={changed !== undefined}
-        joined={open || saidBelow}
+        joined={open || said !== null || (row.tieSentence !== null && view !== 'teams')}
       />
       {open && (
         <BoardOpened id={`card-${row.entrant}`}>
@@ -129,7 +129,7 @@ export function StandingRow({ board, row, c, view, open, changed, toggle }: RowP
           {row.away ? null : <HolesOfRow board={board} row={row} c={c} />}
           {chance && (
             <p className="small row-chance">
-              {chance.stands} {chance.needed} {chance.range}
+              {chance.stands} {chance.needed}
             </p>
           )}
           {row.away ? null : (
@@ -144,7 +144,7 @@ export function StandingRow({ board, row, c, view, open, changed, toggle }: RowP
           )}
         </BoardOpened>
       )}
-      {saidBelow && <BoardSentence>{row.tieSentence}</BoardSentence>}
+      {said && <BoardSentence>{said}</BoardSentence>}
     </>
   )
 }

@@ -24,6 +24,14 @@ export function StandingsTable({ board, c, view, open, changed, toggle, only }: 
     : isFolded
       ? board.rows.filter((row) => !isNotStarted(row))
       : board.rows
+  // Under the teams the row above is not the one it was parted from. The last row shown may have nobody below it.
+  const saidAt = (entrant: (typeof rows)[number]): string | null => {
+    if (view === 'teams') return null
+    const at = rows.indexOf(entrant)
+    return (
+      [rows[at - 1]?.tieSentence, at === rows.length - 1 ? entrant.tieSentence : null].filter(Boolean).join(' ') || null
+    )
+  }
   const row = (entrant: (typeof rows)[number]) => (
     <StandingRow
       key={entrant.entrant}
@@ -34,6 +42,7 @@ export function StandingsTable({ board, c, view, open, changed, toggle, only }: 
       open={open.has(entrant.entrant)}
       changed={changed.get(entrant.entrant)}
       toggle={toggle}
+      said={saidAt(entrant)}
     />
   )
   const { sheets, loose } = view === 'teams' ? byTeam(board) : { sheets: [], loose: rows }

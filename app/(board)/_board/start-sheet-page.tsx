@@ -25,6 +25,7 @@ function GroupRows({ sheet, group }: { sheet: StartSheet; group: Group }) {
           <th scope="row" className="start-who">
             {player.name} {player.note && <span className="small second">{player.note}</span>}
             {player.side && <span className="small second"> {player.side}</span>}
+            <span className="small second start-tee-below">{player.tee} tees</span>
           </th>
           <td className="start-tee">{player.tee}</td>
           <td className="fig num start-figure">{player.figure}</td>
@@ -43,10 +44,13 @@ export function StartSheetPage({
   sheet,
   course,
   zone,
+  address,
 }: {
   sheet: StartSheet
   course: DayBoard['course']
   zone: string
+  /** Where this installation is reached: a path alone cannot be typed into a phone. */
+  address: string
 }) {
   const several = sheet.competitions.length > 1
   return (
@@ -94,7 +98,9 @@ export function StartSheetPage({
                 Time
               </th>
               <th scope="col">Player</th>
-              <th scope="col">Tees</th>
+              <th scope="col" className="start-tee">
+                Tees
+              </th>
               <th scope="col" className="num">
                 Figure
               </th>
@@ -121,8 +127,8 @@ export function StartSheetPage({
         <div>
           <p className="sc">On your own phone</p>
           <p>
-            Each group’s code stands on the printed sheet at the first tee: type it at /card. No account, no signal
-            needed.
+            Each group’s code stands on the printed sheet at the first tee: type it at{' '}
+            <b className="start-address">{address.replace(/^https?:\/\//, '')}/card</b>. No account, no signal needed.
           </p>
         </div>
         <figure>

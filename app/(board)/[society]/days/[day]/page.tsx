@@ -46,7 +46,7 @@ export default async function BoardPage({ params, searchParams }: Props) {
         matches.every((match) => !match.finished && match.holes.every((hole) => hole.up === null)),
     )
   return (
-    <PageFrame head={headOf(board)}>
+    <PageFrame head={headOf(board)} here="board">
       {nothingYet && board.status !== 'in-play' ? (
         <>
           <PlayNotice play={board.play} zone={houseZone()} />

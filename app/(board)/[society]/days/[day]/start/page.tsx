@@ -1,8 +1,10 @@
 import type { Metadata } from 'next'
+import { headers } from 'next/headers'
 import { cache } from 'react'
 import { Empty } from '@/app/_parts/empty'
 import { dateInWords } from '@/lib/boards/dates-in-words'
 import { houseZone } from '@/lib/society/house-zone'
+import { ownAddress } from '@/lib/society/own-address'
 import { publicStartSheet } from '@/lib/society/publish-start'
 import { dayBoard } from '@/lib/society/read-board'
 import { found } from '../../../../_board/answer'
@@ -32,9 +34,14 @@ export default async function StartPage({ params }: Props) {
   if (refusal) return <NothingHere society={society} refusal={refusal} />
   const sheet = await read(society, day)
   return (
-    <PageFrame head={headOf(board)}>
+    <PageFrame head={headOf(board)} here="start">
       {sheet.ok && sheet.value.published ? (
-        <StartSheetPage sheet={sheet.value} course={board.course} zone={houseZone()} />
+        <StartSheetPage
+          sheet={sheet.value}
+          course={board.course}
+          zone={houseZone()}
+          address={ownAddress(await headers())}
+        />
       ) : (
         <>
           <div className="title">
@@ -42,7 +49,7 @@ export default async function StartPage({ params }: Props) {
             <h1>Start sheet</h1>
           </div>
           <Empty first="The start sheet is not published yet.">
-            {sheet.ok ? 'It stands here as soon as the groups are drawn and handicaps are frozen.' : sheet.sentence}
+            It stands here as soon as the groups are drawn and handicaps are frozen.
           </Empty>
         </>
       )}
