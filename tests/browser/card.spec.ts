@@ -74,7 +74,7 @@ test('a group scores 18 holes and signs, with no signal from the seventh on', as
     await expect(first.getByRole('textbox', { name: 'Code' })).toHaveValue('nothing 0000')
     await first.getByRole('textbox', { name: 'Code' }).fill(code.toUpperCase())
     await first.getByRole('button', { name: 'Open the card' }).click()
-    await expect(first.getByRole('heading', { name: 'Who holds this phone?' })).toBeVisible()
+    await expect(first.getByRole('heading', { name: 'Whose phone is this?' })).toBeVisible()
     await looksRight(first)
     await first.close()
   })
@@ -86,10 +86,10 @@ test('a group scores 18 holes and signs, with no signal from the seventh on', as
     for (let hole = 1; hole <= 6; hole++) {
       await enterHole(page, pack, hole)
       if (hole === 1) await looksRight(page)
-      await expect(wayOn(page)).toContainText('all four in')
+      await expect(wayOn(page)).toContainText('all entered')
       await wayOn(page).click()
     }
-    await expect(page.getByRole('status')).toContainText('All received')
+    await expect(page.getByRole('status')).toContainText('All sent')
   })
 
   await test.step('six without', async () => {
@@ -98,13 +98,13 @@ test('a group scores 18 holes and signs, with no signal from the seventh on', as
       await enterHole(page, pack, hole)
       await wayOn(page).click()
     }
-    await expect(page.getByRole('status')).toContainText('24 scores on this phone, not yet received')
+    await expect(page.getByRole('status')).toContainText('24 scores saved here, not yet sent')
   })
 
   await test.step('a correction and an undo, named', async () => {
     await pick(page, pack.cards[0]!, 'x')
     const undo = page.getByRole('button', { name: /^Undo/ })
-    await expect(undo).toContainText(`${pack.cards[0]!.firstName} no score`)
+    await expect(undo).toContainText(`${pack.cards[0]!.firstName} –`)
     await undo.click()
     await expect(page.getByRole('radiogroup').first().locator('input:checked')).toHaveCount(0)
   })
@@ -112,7 +112,7 @@ test('a group scores 18 holes and signs, with no signal from the seventh on', as
   await test.step('the page opens again from the phone', async () => {
     await page.reload()
     await expect(page.getByRole('heading', { name: 'Hole 13', exact: true })).toBeVisible()
-    await expect(page.getByRole('status')).toContainText('26 scores on this phone')
+    await expect(page.getByRole('status')).toContainText('26 scores saved here')
     for (let hole = 13; hole <= 18; hole++) {
       await enterHole(page, pack, hole)
       await wayOn(page).click()
@@ -131,16 +131,17 @@ test('a group scores 18 holes and signs, with no signal from the seventh on', as
         .getByRole('button', { name: /sign as marker/ })
         .first()
         .click()
+      await again.getByRole('button', { name: `I am ${card.firstName}`, exact: true }).click()
       await again.getByRole('button', { name: `I am ${card.firstName}: sign my card` }).click()
-      await expect(again.getByText('Signed by both. It is handed in when this phone has a signal.')).toBeVisible()
-      await again.getByRole('link', { name: 'The cards' }).click()
+      await expect(again.getByText('Both have signed. It is handed in when this phone has a signal')).toBeVisible()
+      await again.getByRole('link', { name: 'All cards' }).click()
     }
-    await expect(again.getByRole('status').last()).toContainText('8 signatures on this phone, not yet received')
+    await expect(again.getByRole('status').last()).toContainText(/\d+ saved here, not yet sent/)
   })
 
   await test.step('the signal is back: all of it is received, once', async () => {
     await context.setOffline(false)
-    await expect(again.getByRole('status').last()).toContainText('All received', { timeout: 30_000 })
+    await expect(again.getByRole('status').last()).toContainText('All sent', { timeout: 30_000 })
     await expect(again.getByText('Handed in')).toHaveCount(4)
     await looksRight(again)
     const now = await packOf(again, link)
@@ -183,7 +184,7 @@ test('two phones that differ on a hole are both told, and either answer settles 
   const level = card.holes[0]!.par + card.holes[0]!.strokes
 
   await pick(mine.page, card, level)
-  await expect(mine.page.getByRole('status')).toContainText('All received')
+  await expect(mine.page.getByRole('status')).toContainText('All sent')
   await pick(theirs.page, card, level + 1)
   await expect(theirs.page.getByText('not agreed', { exact: true })).toBeVisible({ timeout: 30_000 })
   await mine.page.evaluate(() => window.dispatchEvent(new Event('online')))
@@ -192,9 +193,9 @@ test('two phones that differ on a hole are both told, and either answer settles 
   await expect(wayOn(mine.page)).toContainText('1 not agreed')
 
   await theirs.page.waitForTimeout(600) // rows have just moved: touches in the first half second are not taken
-  await theirs.page.getByRole('button', { name: `It was ${level}`, exact: true }).click()
+  await theirs.page.getByRole('button', { name: `Yes, it was ${level}`, exact: true }).click()
   await expect(theirs.page.getByText('not agreed', { exact: true })).toHaveCount(0)
-  await expect(theirs.page.getByRole('status')).toContainText('All received')
+  await expect(theirs.page.getByRole('status')).toContainText('All sent')
   await mine.page.evaluate(() => window.dispatchEvent(new Event('online')))
   await expect(mine.page.locator('.c-differs')).toHaveCount(0)
   await one.close()

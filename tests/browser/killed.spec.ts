@@ -56,7 +56,7 @@ async function enterHoles(page: Page, pack: CardPack, holes: readonly number[], 
       await radio.click()
       count++
     }
-    await expect(page.getByRole('status').first()).toContainText(`${count} scores on this phone`)
+    await expect(page.getByRole('status').first()).toContainText(`${count} scores saved here`)
     await page.getByRole('navigation', { name: 'Holes' }).getByRole('button').last().click()
   }
   return count
@@ -110,7 +110,7 @@ test('a round of four without a signal, through two deaths of the browser', asyn
   const page = await first.newPage()
   await page.goto(`/card/${link}`)
   const pack = (await (await page.request.get(`/api/group/${link}`)).json()) as CardPack
-  await expect(page.getByText('The card is whole on this phone')).toBeVisible()
+  await expect(page.getByText('The card is saved on this phone')).toBeVisible()
   await server.kill()
   await page.getByRole('button', { name: `${pack.cards[1]?.firstName} ${pack.cards[1]?.familyName}` }).click()
 
@@ -119,14 +119,14 @@ test('a round of four without a signal, through two deaths of the browser', asyn
 
   const second = await openAgain()
   await test.step(`the card opens from the phone in ${second.took} ms after the first death`, async () => {
-    await expect(second.page.getByRole('status').first()).toContainText(`${held} scores on this phone`)
+    await expect(second.page.getByRole('status').first()).toContainText(`${held} scores saved here`)
     held = await enterHoles(second.page, pack, from(8, 13), held)
   })
   await killed(profile)
 
   const third = await openAgain()
   await test.step(`and in ${third.took} ms after the second`, async () => {
-    await expect(third.page.getByRole('status').first()).toContainText(`${held} scores on this phone`)
+    await expect(third.page.getByRole('status').first()).toContainText(`${held} scores saved here`)
     held = await enterHoles(third.page, pack, from(14, 18), held)
     expect(held).toBe(72)
   })
@@ -135,7 +135,7 @@ test('a round of four without a signal, through two deaths of the browser', asyn
     server = await benchServer(file, server.port)
     // A phone tells its pages when the signal is back; here only the server was away.
     await third.page.evaluate(() => window.dispatchEvent(new Event('online')))
-    await expect(third.page.getByRole('status').first()).toContainText('All received', { timeout: 60_000 })
+    await expect(third.page.getByRole('status').first()).toContainText('All sent', { timeout: 60_000 })
     const now = (await (await third.page.request.get(`/api/group/${link}`)).json()) as CardPack
     const holder = pack.cards[1]!.entryId
     for (const [row, card] of now.cards.entries()) {

@@ -72,7 +72,7 @@ test('a stop told at the desk is on the open card at once, and the card still ta
   const level = figures.nth((await figures.nth(2).isChecked()) ? 1 : 2)
   await level.click()
   await expect(level).toBeChecked()
-  await expect(card.getByRole('status').last()).toContainText('All received')
+  await expect(card.getByRole('status').last()).toContainText('All sent')
 
   await page.goto(`/${society}/days/${day}`)
   await expect(page.getByText(/^Play is stopped at once since/)).toBeVisible()

@@ -57,7 +57,7 @@ test('a score goes from the phone to the board and the desk, and the card is acc
     const first = card.holes[pack.group.startHole - 1]!
     const radio = phone.getByRole('radiogroup', { name }).locator(`input[value="${first.par + first.strokes}"]`)
     await radio.click()
-    await expect(phone.getByRole('status')).toContainText('All received')
+    await expect(phone.getByRole('status')).toContainText('All sent')
     // Generous for a busy machine that runs three browsers and the server on two cores; the bench measures the figure.
     await expect(holesPlayed(board, name)).toHaveText('1', { timeout: 5_000 })
   })

@@ -6,7 +6,6 @@ import type { WrittenScore } from '@/lib/facts/score-fact'
 import type { CardNow, HoleNow } from '@/lib/outbox/card-now'
 import { Dots } from './dots'
 import { levelOn, strokesIn, worth } from './reading'
-import { inWords } from './words'
 
 interface Props {
   readonly pack: CardPack
@@ -54,7 +53,7 @@ export function AnyScore({ pack, card, line, onWrite, onClose }: Props) {
       </div>
       <div className="c-pad-acts">
         <button type="button" className="btn" onClick={onClose}>
-          {pack.cards.length > 1 ? `Back to the ${inWords(pack.cards.length)}` : 'Back'}
+          Back
         </button>
         <button type="button" className="btn" onClick={() => onWrite(null)}>
           Clear the score

@@ -17,6 +17,7 @@ import { useNewBuild } from './use-new-build'
 import { hashOf, usePlace } from './use-place'
 import { WhoHolds } from './who-holds'
 import { WholeCard } from './whole-card'
+import { shortName } from './words'
 
 export function CardApp({ link }: { link: string }) {
   const { book, now } = useGroup(link)
@@ -72,9 +73,25 @@ export function CardApp({ link }: { link: string }) {
       {place.at === 'cards' ? (
         <GroupSheet pack={pack} now={now} holder={holder} />
       ) : card ? (
-        <WholeCard pack={pack} now={now} book={book} card={card} holder={holder} refuse={change} />
+        <WholeCard
+          key={card.card.cardId}
+          pack={pack}
+          now={now}
+          book={book}
+          card={card}
+          holder={holder}
+          refuse={change}
+        />
       ) : (
-        <HoleView pack={pack} now={now} book={book} hole={hole ?? firstOpen(now, order)} go={go} refuse={change} />
+        <HoleView
+          pack={pack}
+          now={now}
+          book={book}
+          hole={hole ?? firstOpen(now, order)}
+          why={hole !== null && hole === openedOn ? whyHere(now, order, hole) : null}
+          go={go}
+          refuse={change}
+        />
       )}
     </KeptPage>
   )
@@ -87,6 +104,22 @@ function firstOpen(now: GroupSnapshot, order: readonly number[]): number {
   return order.find(lacking) ?? order.at(-1) ?? 1
 }
 
+/** Why it opens on a hole the group has gone past; null on the hole that is simply next. */
+function whyHere(now: GroupSnapshot, order: readonly number[], hole: number): string | null {
+  const isPast = order
+    .slice(order.indexOf(hole) + 1)
+    .some((later) => now.cards.some((card) => !card.missing.includes(later)))
+  if (!isPast) return null
+  const open = now.cards.filter((card) => !card.closed)
+  if (open.some((card) => card.notAgreed.includes(hole))) return `Hole ${hole} first: two different scores`
+  const [one, ...more] = open.filter((card) => card.missing.includes(hole))
+  if (!one || !now.pack) return null
+  return more.length > 0
+    ? `Hole ${hole} first: ${more.length + 1} scores missing`
+    : `Hole ${hole} first: ${shortName(now.pack, one.card.entryId)} has no score`
+}
+
+/** One head for every page of the card: the day, the group, and the way to the cards. */
 function RunningLine({ now, toCards }: { now: GroupSnapshot; toCards: boolean }) {
   const { pack } = now
   if (!pack) return null
@@ -95,10 +128,11 @@ function RunningLine({ now, toCards }: { now: GroupSnapshot; toCards: boolean })
       <p className="sc">
         <span className="item">{pack.dayName}</span>
         <span className="item second">
-          Group {pack.group.number} · {clockInWords(pack.group.startTime)}
+          Group {pack.group.number}
+          {!toCards && ` · ${clockInWords(pack.group.startTime)}`}
         </span>
       </p>
-      {toCards && <a href={hashOf({ at: 'cards' })}>The cards</a>}
+      {toCards && <a href={hashOf({ at: 'cards' })}>All cards</a>}
     </div>
   )
 }

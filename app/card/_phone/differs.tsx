@@ -45,7 +45,9 @@ export function Differs({ pack, card, line, me, waiting, onWrite }: Props) {
       </div>
       {mine !== null && (
         <p className="small" role="status">
-          {waiting ? `You say ${figureOf(mine)}. Waiting for ${names}.` : `Says ${names} so too, it is settled.`}
+          {waiting
+            ? `You say ${figureOf(mine)}. Waiting for ${names}.`
+            : `If ${figureOf(mine)} is right, ${names} must answer so too.`}
         </p>
       )}
     </div>

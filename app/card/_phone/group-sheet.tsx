@@ -2,27 +2,16 @@
 
 import { DemoMark } from '@/app/_parts/demo-mark'
 import type { CardPack } from '@/lib/facts/card-pack'
-import { type CardNow, holesInPlay } from '@/lib/outbox/card-now'
+import { holesInPlay } from '@/lib/outbox/card-now'
 import type { GroupSnapshot } from '@/lib/outbox/group-book'
 import { HowKept } from './how-kept'
 import { TOTAL_WORD, totalFigure, totalOf } from './reading'
 import { SidesSoFar } from './sides-so-far'
+import { signaturesOffInWords } from './signature-off'
+import { standingFirst } from './standing'
 import { StateLine } from './state-line'
 import { hashOf } from './use-place'
-import { fullName, holeLacks, holeList, placeWords, shortName } from './words'
-
-/** What is still to do on a card, or how far it has come. */
-function standing(card: CardNow, holes: number): string {
-  if (card.state === 'taken-in') return 'Taken in at the desk'
-  if (card.state === 'handed-in') return 'Handed in'
-  if (card.closed) return 'Signed by both, on this phone'
-  if (card.notAgreed.length > 0) return `Not agreed: ${holeList(card.notAgreed)}`
-  if (card.missing.length === holes) return 'Nothing entered yet'
-  if (card.missing.length > 3) return `${holes - card.missing.length} of ${holes} holes`
-  if (card.missing.length > 0) return `Missing: ${holeList(card.missing)}`
-  const signed = card.signatures.map((each) => each.role)
-  return signed.length > 0 ? `Signed by the ${signed[0]}, the other to sign` : 'Complete: look it over and sign'
-}
+import { allEnteredInFull, fullName, holeLacks, placeWords, shortName } from './words'
 
 export function GroupSheet({ pack, now, holder }: { pack: CardPack; now: GroupSnapshot; holder: string }) {
   const order = holesInPlay(pack)
@@ -30,6 +19,13 @@ export function GroupSheet({ pack, now, holder }: { pack: CardPack; now: GroupSn
     <>
       <section className="c-sheet" aria-labelledby="cards">
         <h1 id="cards">The cards</h1>
+        {now.cards
+          .flatMap((card) => signaturesOffInWords(pack, card))
+          .map((sentence) => (
+            <p key={sentence} className="notice waits" role="status">
+              {sentence}
+            </p>
+          ))}
         <ul className="c-cards">
           {now.cards.map((card) => {
             const total = totalOf(pack.reading, card.holes)
@@ -41,8 +37,9 @@ export function GroupSheet({ pack, now, holder }: { pack: CardPack; now: GroupSn
                     {totalFigure(pack.reading, total)} <span className="unseen">{TOTAL_WORD[pack.reading]}</span>
                   </span>
                   <span className="small state">
-                    {standing(card, order.length)}
-                    {placeWords(pack, card.card.entryId, now.packAt)}
+                    {[standingFirst(pack, card), placeWords(pack, card.card.entryId, now.packAt)]
+                      .filter(Boolean)
+                      .join('. ')}
                   </span>
                 </a>
               </li>
@@ -62,18 +59,18 @@ export function GroupSheet({ pack, now, holder }: { pack: CardPack; now: GroupSn
                 <a className={state} href={hashOf({ at: 'hole', hole })}>
                   <span className="unseen">Hole </span>
                   <span className="fig">{hole}</span>
-                  <span className="unseen">: {lacks ?? 'all in'}</span>
+                  <span className="unseen">, {lacks ?? allEnteredInFull(now.cards)}</span>
                 </a>
               </li>
             )
           })}
         </ul>
         <p className="small c-key-line">
-          <span className="in">in</span> <span className="begun">some to enter</span>{' '}
+          <span className="in">entered</span> <span className="begun">some to enter</span>{' '}
           <span className="differs">not agreed</span>
         </p>
         <p>
-          {shortName(pack, holder)} holds this phone. <a href="#phone">Hand it to somebody else</a>
+          This is {shortName(pack, holder)}’s phone. <a href="#phone">Somebody else has the phone now</a>
         </p>
         <HowKept />
         {pack.isDemo ? <DemoMark /> : null}

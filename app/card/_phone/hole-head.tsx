@@ -69,10 +69,11 @@ export function HoleHead({ pack, hole, hasMoved }: { pack: CardPack; hole: numbe
       {others.map((tee) => (
         <p className="c-other" key={tee.players.join()}>
           <b>
-            {names(tee.players)}, {tee.name.toLowerCase()} tees:
+            {tee.players.length === 1 ? `${tee.players[0]}, ${tee.name.toLowerCase()}` : `${tee.name} tees`}
+            <span className="unseen">{tee.players.length > 1 && ` (${names(tee.players)})`}</span>:
           </b>{' '}
           par {tee.line.par}, index {tee.line.strokeIndex}
-          {tee.line.yards !== null && `, ${tee.line.yards} yards`}
+          {tee.line.yards !== null && `, ${tee.line.yards} yd`}
         </p>
       ))}
     </>

@@ -12,6 +12,7 @@ import { HoleHead } from './hole-head'
 import { headingsOf, noScoreEndsTheCard } from './reading'
 import { ScoreRow } from './score-row'
 import { SideBalls } from './side-ball'
+import { signatureOffOnHole, signaturesOffInWords } from './signature-off'
 import type { Place } from './use-place'
 
 interface Props {
@@ -19,6 +20,8 @@ interface Props {
   readonly now: GroupSnapshot
   readonly book: GroupBook
   readonly hole: number
+  /** Why the card opened on this hole, where the group has gone past it. */
+  readonly why: string | null
   readonly go: (place: Place) => void
   readonly refuse: (sentence: string | null) => void
 }
@@ -28,17 +31,22 @@ const DOUBLE_TOUCH_MS = 250
 // Rows fold or unfold when a difference comes or goes; a thumb already on its way would hit another row.
 const MOVED_MS = 500
 
-export function HoleView({ pack, now, book, hole, go, refuse }: Props) {
+export function HoleView({ pack, now, book, hole, why, go, refuse }: Props) {
   const [padFor, setPadFor] = useState<string | null>(null)
   const [asking, setAsking] = useState<CardNow | null>(null)
   const [saidAgain, setSaidAgain] = useState<string | null>(null)
   const [says, setSays] = useState<string | null>(null)
+  const [opened, setOpened] = useState<string | null>(null)
   const touched = useRef(new Map<string, number>())
   const firstHole = useRef(hole)
   const moved = firstHole.current !== hole
   const { columns, unit } = headingsOf(pack)
 
-  const differing = now.cards.filter((card) => card.notAgreed.includes(hole)).length
+  const differ = now.cards.filter((card) => card.notAgreed.includes(hole))
+  const differing = differ.length
+  // One question at a time; pressing another name opens its own.
+  const question = differ.find((card) => card.card.cardId === opened) ?? differ[0]
+  const off = signatureOffOnHole(pack, now.cards, hole)
   const shifted = useRef({ differing, hole, at: Number.NEGATIVE_INFINITY })
   useEffect(() => {
     if (shifted.current.differing !== differing && shifted.current.hole === hole) shifted.current.at = performance.now()
@@ -76,6 +84,9 @@ export function HoleView({ pack, now, book, hole, go, refuse }: Props) {
       <header className="c-head">
         <HoleHead pack={pack} hole={hole} hasMoved={moved} />
       </header>
+      <p className="unseen" aria-live="polite">
+        {off && now.cards.flatMap((card) => signaturesOffInWords(pack, card)).join(' ')}
+      </p>
       <hr className="fold" />
       <form className="c-scores" onSubmit={(event) => event.preventDefault()}>
         <div className="c-six c-worth" aria-hidden="true">
@@ -97,9 +108,9 @@ export function HoleView({ pack, now, book, hole, go, refuse }: Props) {
               line={line}
               me={now.me}
               waiting={saidAgain === `${card.card.cardId} ${hole}`}
-              folded={differing > 0}
+              folded={question !== undefined && question !== card}
               onWrite={(score, at) => press(card, score, at)}
-              onPad={() => setPadFor(card.card.cardId)}
+              onPad={() => (line.differs && question !== card ? setOpened : setPadFor)(card.card.cardId)}
             />
           ) : null
         })}
@@ -111,7 +122,7 @@ export function HoleView({ pack, now, book, hole, go, refuse }: Props) {
         hole={hole}
         order={holesInPlay(pack)}
         go={go}
-        says={says}
+        says={says ?? off ?? (now.waitingScores > 0 ? null : why)}
         onUndo={async () => {
           setSays(now.undo ? changedSince(pack, now.undo) : null)
           const undone = await book.undo()

@@ -42,7 +42,7 @@ export function Notices({
           <p>
             {now.ended.sentence}{' '}
             {now.waitingScores + now.waitingSignatures > 0 &&
-              'What is not received stays on this phone: show it at the desk.'}
+              'What is not sent stays on this phone: show it at the desk.'}
           </p>
         </div>
       )}

@@ -30,7 +30,7 @@ export function ScoreRow(props: Props) {
   const shown = line.differs ? mine : line.score
   const waits = !closed && !line.differs && shown === null
   const id = `name-${card.card.cardId}`
-  const folded = (props.folded && !line.differs && shown !== null) || closed
+  const folded = props.folded || closed
 
   return (
     <div
@@ -51,7 +51,7 @@ export function ScoreRow(props: Props) {
         </span>
       </button>
       {!folded && <Picks {...props} shown={shown} mine={mine} />}
-      {line.differs && !closed && (
+      {line.differs && !folded && (
         <Differs pack={pack} card={card} line={line} me={me} waiting={props.waiting} onWrite={props.onWrite} />
       )}
     </div>
@@ -66,13 +66,13 @@ function RowSays({
   closed,
   folded,
 }: Props & { shown: WrittenScore; closed: boolean; folded: boolean }) {
-  if (line.differs) return 'not agreed'
+  if (line.differs) return folded ? 'two different scores' : 'not agreed'
   if (shown === null) return closed ? 'no score' : 'to enter'
   const inRow = OFFSETS.some((offset) => levelOn(pack.reading, line) + offset === shown) || shown === 'x'
-  const why = line.ruled ? ', ruled' : card.state === 'taken-in' ? ', taken in' : closed ? ', signed' : ''
+  const why = line.ruled ? ', ruled' : card.state === 'taken-in' ? ', accepted' : closed ? ', signed' : ''
   return folded || !inRow ? (
     <>
-      <b className="fig c-figure">{figureOf(shown)}</b> {worth(pack.reading, line, shown)}
+      <b className={shown === 'x' ? undefined : 'fig c-figure'}>{figureOf(shown)}</b> {worth(pack.reading, line, shown)}
       {why}
     </>
   ) : (

@@ -2,19 +2,10 @@
 
 import type { CardPack } from '@/lib/facts/card-pack'
 import type { CardNow, SignatureNow } from '@/lib/outbox/card-now'
-import type { GroupBook, GroupSnapshot } from '@/lib/outbox/group-book'
 import { isMarker, mayNotSign } from '@/lib/outbox/signing'
+import { signaturesOffInWords } from './signature-off'
 import { hashOf } from './use-place'
 import { clock, fullName, shortName } from './words'
-
-interface Props {
-  readonly pack: CardPack
-  readonly now: GroupSnapshot
-  readonly book: GroupBook
-  readonly card: CardNow
-  readonly holder: string
-  readonly refuse: (sentence: string | null) => void
-}
 
 type Role = SignatureNow['role']
 
@@ -25,17 +16,48 @@ function signers(pack: CardPack, card: CardNow, role: Role) {
   )
 }
 
-export function SignPart({ pack, now, book, card, holder, refuse }: Props) {
-  const firstHole = card.notAgreed[0] ?? card.missing[0]
+export interface ToSign {
+  readonly role: Role
+  readonly entryId: string
+  readonly words: string
+}
+
+/** Who may sign now, whoever has the phone in the hand first; empty while something stands in the way. */
+export function toSign(pack: CardPack, card: CardNow, inHand: string): readonly ToSign[] {
+  if (card.closed || stopsSigning(card)) return []
+  return (['marker', 'player'] as const)
+    .filter((role) => !card.signatures.some((each) => each.role === role))
+    .flatMap((role) =>
+      signers(pack, card, role).map(({ entryId, firstName }) => ({
+        role,
+        entryId,
+        words: role === 'player' ? `I am ${firstName}: sign my card` : `I am ${firstName}: sign as marker`,
+      })),
+    )
+    .sort((a, b) => Number(b.entryId === inHand) - Number(a.entryId === inHand))
+}
+
+/** What must be put right before anybody signs. */
+function stopsSigning(card: CardNow) {
   const stops = mayNotSign(card, 'player', card.card.entryId)
-  const blocked = stops && (stops.code === 'not-agreed' || stops.code === 'holes-missing') ? stops : null
+  return stops && (stops.code === 'not-agreed' || stops.code === 'holes-missing') ? stops : null
+}
+
+/** Above the holes: what keeps the card from being signed, or that a signature came off. */
+export function BeforeSigning({ pack, card }: { readonly pack: CardPack; readonly card: CardNow }) {
+  const stops = card.closed ? null : stopsSigning(card)
+  const firstHole = card.notAgreed[0] ?? card.missing[0]
   return (
-    <section className="c-sign" aria-label="Signatures">
-      <SignedState card={card} received={now.waitingSignatures === 0} />
-      {blocked && !card.closed && (
-        <div className={`notice ${blocked.code === 'not-agreed' ? 'differs' : 'waits'}`}>
-          <p className="sc">{blocked.code === 'not-agreed' ? 'Not agreed' : 'Not complete'}</p>
-          <p>{blocked.sentence}</p>
+    <>
+      {signaturesOffInWords(pack, card).map((sentence) => (
+        <div key={sentence} className="notice waits c-notice" role="status">
+          <p>{sentence}</p>
+        </div>
+      ))}
+      {stops && (
+        <div className={`notice ${stops.code === 'not-agreed' ? 'differs' : 'waits'} c-notice`}>
+          <p className="sc">{stops.code === 'not-agreed' ? 'Not agreed' : 'Not finished'}</p>
+          <p>{stops.sentence}</p>
           {firstHole !== undefined && (
             <p className="acts">
               <a className="btn" href={hashOf({ at: 'hole', hole: firstHole })}>
@@ -45,63 +67,38 @@ export function SignPart({ pack, now, book, card, holder, refuse }: Props) {
           )}
         </div>
       )}
-      <SignatureLine pack={pack} card={card} role="marker" />
-      <SignatureLine pack={pack} card={card} role="player" />
-      {!card.closed && !blocked && (
-        <>
-          <p className="small">
-            Signing says that the gross score on each hole is right. After both have signed only the committee can
-            change it. <span className="second">Rules of Golf 3.3b</span>
-          </p>
-          {(['marker', 'player'] as const)
-            .filter((role) => !card.signatures.some((each) => each.role === role))
-            .flatMap((role) => signers(pack, card, role).map((signer) => ({ role, signer })))
-            .sort((a, b) => Number(b.signer.entryId === holder) - Number(a.signer.entryId === holder))
-            .map(({ role, signer }, index) => (
-              <button
-                key={`${role} ${signer.entryId}`}
-                type="button"
-                className={index === 0 ? 'btn first wide' : 'btn wide'}
-                onClick={async () => {
-                  const done = await book.sign(card.card.cardId, role, signer.entryId)
-                  refuse(done.ok ? null : done.sentence)
-                }}
-              >
-                {role === 'player'
-                  ? `I am ${signer.firstName}: sign my card`
-                  : `I am ${signer.firstName}: sign as marker`}
-              </button>
-            ))}
-          <a className="btn" href="#cards">
-            A score is wrong
-          </a>
-        </>
-      )}
-      {card.closed && (
-        <a className="btn first wide" href={`/${pack.societySlug}/days/${pack.daySlug}`}>
-          See the board
-        </a>
-      )}
-    </section>
+    </>
   )
 }
 
-function SignedState({ card, received }: { card: CardNow; received: boolean }) {
-  const { firstName, state } = { firstName: card.card.firstName, state: card.state }
-  if (state === 'taken-in') return <p role="status">Taken in at the desk. Only the committee can change it now.</p>
-  if (state === 'handed-in')
-    return <p role="status">Handed in: the desk has it. Keep the paper card until the sheet is published.</p>
-  if (card.closed)
-    return (
-      <p role="status">
-        Signed by both. {received ? 'The desk has it.' : 'It is handed in when this phone has a signal.'}
-      </p>
-    )
-  if (card.missing.length === 0 && card.notAgreed.length === 0)
-    return (
-      <p>Every hole has one score. Read the gross scores out to each other before {firstName} and the marker sign.</p>
-    )
-  return null
+interface Props {
+  readonly pack: CardPack
+  readonly card: CardNow
+  /** Those who may sign besides the one whose button stands in the foot. */
+  readonly others: readonly ToSign[]
+  readonly onSign: (who: ToSign) => void
+}
+
+export function SignPart({ pack, card, others, onSign }: Props) {
+  return (
+    <section className="c-sign" aria-label="Signatures">
+      <SignatureLine pack={pack} card={card} role="marker" />
+      <SignatureLine pack={pack} card={card} role="player" />
+      {!card.closed && !stopsSigning(card) && (
+        <>
+          <p className="small">
+            Read the gross scores out to each other. Signing says that the gross score on each hole is right. After both
+            have signed only the committee can change it. <span className="second">Rules of Golf 3.3b</span>
+          </p>
+          {others.map((who) => (
+            <button key={`${who.role} ${who.entryId}`} type="button" className="btn wide" onClick={() => onSign(who)}>
+              {who.words}
+            </button>
+          ))}
+        </>
+      )}
+    </section>
+  )
 }
 
 function SignatureLine({ pack, card, role }: { pack: CardPack; card: CardNow; role: Role }) {

@@ -1,11 +1,12 @@
 'use client'
 
-import { useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import type { CardPack } from '@/lib/facts/card-pack'
 import type { CardNow, HoleNow } from '@/lib/outbox/card-now'
 import type { GroupBook, GroupSnapshot } from '@/lib/outbox/group-book'
 import type { Me } from '@/lib/outbox/holding'
 import { Dots } from './dots'
+import { HandedIn } from './handed-in'
 import {
   figureOf,
   holeValue,
@@ -17,10 +18,10 @@ import {
   totalOf,
   workingOf,
 } from './reading'
-import { SignPart } from './sign-part'
+import { BeforeSigning, SignPart, type ToSign, toSign } from './sign-part'
 import { StateLine } from './state-line'
 import { hashOf } from './use-place'
-import { fullName, placeWords, whoWrote } from './words'
+import { fullName, placeWords, shortName, whoWrote } from './words'
 
 interface Props {
   readonly pack: CardPack
@@ -34,7 +35,36 @@ interface Props {
 const LAST_COLUMN: Readonly<Record<Reading, string>> = { points: 'Points', net: 'Net', gross: 'To par', par: 'Hole' }
 const HANDICAP = (figure: number) => (figure < 0 ? `+${-figure}` : String(figure))
 
-export function WholeCard({ pack, now, book, card, holder, refuse }: Props) {
+export function WholeCard(props: Props) {
+  const { pack, now, book, card, holder, refuse } = props
+  const [inHand, setInHand] = useState(holder)
+  const [giveTo, setGiveTo] = useState<ToSign | null>(null)
+  const [whole, setWhole] = useState(false)
+  const [first, ...others] = toSign(pack, card, inHand)
+
+  async function sign(who: ToSign) {
+    const done = await book.sign(card.card.cardId, who.role, who.entryId)
+    refuse(done.ok ? null : done.sentence)
+    if (!done.ok) return
+    setInHand(who.entryId)
+    setGiveTo(toSign(pack, card, holder).find((one) => one.role !== who.role) ?? null)
+    window.scrollTo(0, 0)
+  }
+
+  if (card.closed && !whole) return <HandedIn pack={pack} now={now} card={card} onWhole={() => setWhole(true)} />
+  if (giveTo && first) {
+    return (
+      <GivePhone
+        now={now}
+        name={shortName(pack, giveTo.entryId)}
+        what={giveTo.role === 'player' ? 'this card' : `${shortName(pack, card.card.entryId)}’s card as marker`}
+        onHere={() => {
+          setInHand(giveTo.entryId)
+          setGiveTo(null)
+        }}
+      />
+    )
+  }
   const total = totalOf(pack.reading, card.holes)
   const marker = card.card.markerId ? pack.cards.find((each) => each.entryId === card.card.markerId) : null
   const nines = [card.holes.slice(0, 9), card.holes.slice(9)]
@@ -48,7 +78,7 @@ export function WholeCard({ pack, now, book, card, holder, refuse }: Props) {
           {marker && ` Marker: ${fullName(marker)}.`}
           {card.card.guestOf && ` Guest of ${card.card.guestOf}.`}
         </p>
-        {pack.position && <p className="small">{placeWords(pack, card.card.entryId, now.packAt, 'Placed')}</p>}
+        {pack.position && <p className="small">{placeWords(pack, card.card.entryId, now.packAt)}</p>}
         <dl className="c-heroes">
           <div>
             <dt>{TOTAL_WORD[pack.reading]}</dt>
@@ -66,6 +96,7 @@ export function WholeCard({ pack, now, book, card, holder, refuse }: Props) {
           </div>
         </dl>
       </header>
+      <BeforeSigning pack={pack} card={card} />
       <div className="scroll" tabIndex={0} role="group" aria-label="Hole by hole">
         <table className="c-table">
           <caption className="unseen">Card of {fullName(card.card)}, hole by hole</caption>
@@ -106,9 +137,65 @@ export function WholeCard({ pack, now, book, card, holder, refuse }: Props) {
         </table>
       </div>
       <hr className="fold" />
-      <SignPart pack={pack} now={now} book={book} card={card} holder={holder} refuse={refuse} />
+      <SignPart pack={pack} card={card} others={others} onSign={(who) => void sign(who)} />
       <footer className="c-foot">
         <StateLine now={now} />
+        {first && (
+          <div className="c-act">
+            <button type="button" className="btn first wide" onClick={() => void sign(first)}>
+              {first.words}
+            </button>
+            <p>
+              <a href="#cards">A score is wrong</a>
+            </p>
+          </div>
+        )}
+        {card.closed && (
+          <div className="c-act">
+            <button type="button" className="btn first wide" onClick={() => setWhole(false)}>
+              Back
+            </button>
+          </div>
+        )}
+      </footer>
+    </>
+  )
+}
+
+/** Between two signatures on one phone: the other person reads and signs, not the same thumb twice. */
+function GivePhone({
+  now,
+  name,
+  what,
+  onHere,
+}: {
+  readonly now: GroupSnapshot
+  readonly name: string
+  readonly what: string
+  readonly onHere: () => void
+}) {
+  const heading = useRef<HTMLHeadingElement>(null)
+  useEffect(() => heading.current?.focus(), [])
+  return (
+    <>
+      <section className="c-sheet" aria-labelledby="give">
+        <h1 id="give" tabIndex={-1} ref={heading}>
+          Now give the phone to {name}
+        </h1>
+        <p className="lead">
+          {name} reads the scores and signs {what}.
+        </p>
+      </section>
+      <footer className="c-foot">
+        <StateLine now={now} />
+        <div className="c-act">
+          <button type="button" className="btn first wide" onClick={onHere}>
+            I am {name}
+          </button>
+          <p>
+            <a href="#cards">All cards</a>
+          </p>
+        </div>
       </footer>
     </>
   )

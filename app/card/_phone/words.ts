@@ -1,6 +1,7 @@
 // Small sentences of the card.
 
 import { timeInWords } from '@/lib/boards/dates-in-words'
+import { ordinal } from '@/lib/boards/in-words'
 import type { CardPack } from '@/lib/facts/card-pack'
 import { type CardNow, isOwn, type Written } from '@/lib/outbox/card-now'
 import type { GroupSnapshot } from '@/lib/outbox/group-book'
@@ -38,20 +39,23 @@ export const inWords = (count: number) => COUNT[count] ?? String(count)
 
 const counted = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`
 
-/** "3 scores and 1 signature on this phone, not yet received". */
+/** "8 scores saved here, not yet sent": one line on the narrowest phone, so that the foot keeps its height. */
 export function waitingSentence({ waitingScores, waitingSignatures }: GroupSnapshot): string {
-  const parts = [
-    ...(waitingScores > 0 ? [counted(waitingScores, 'score', 'scores')] : []),
-    ...(waitingSignatures > 0 ? [counted(waitingSignatures, 'signature', 'signatures')] : []),
-  ]
-  return `${parts.join(' and ')} on this phone, not yet received`
+  const all = waitingScores + waitingSignatures
+  const what =
+    waitingSignatures === 0
+      ? counted(all, 'score', 'scores')
+      : waitingScores === 0
+        ? counted(all, 'signature', 'signatures')
+        : `${all}`
+  return `${what} saved here, not yet sent`
 }
 
 export function stateSentence(now: GroupSnapshot, kept: Kept): string {
   if (now.waitingScores + now.waitingSignatures > 0) return waitingSentence(now)
-  if (now.cards.length > 0 && now.cards.every((each) => each.state === 'taken-in')) return 'Taken in at the desk'
-  if (now.lastReceivedAt) return `All received at ${clock(now.lastReceivedAt)}`
-  if (kept === 'kept') return now.outOfReach ? 'No signal: the card works without' : 'Ready, with a signal or without'
+  if (now.cards.length > 0 && now.cards.every((each) => each.state === 'taken-in')) return 'Accepted at the desk'
+  if (now.lastReceivedAt) return `All sent, ${clock(now.lastReceivedAt)}`
+  if (kept === 'kept') return now.outOfReach ? 'No signal: the card works without' : 'Ready. Works without a signal'
   // Said only when it is true: a card that is not whole on the phone yet must not be closed in a dead spot.
   if (now.outOfReach) return 'No signal: leave this page open'
   return kept === 'keeping' ? 'Getting ready: keep the signal a moment' : 'Ready, while this window stays open'
@@ -68,8 +72,12 @@ export function holeLacks(pack: CardPack, cards: readonly CardNow[], hole: numbe
   return missing.length === 1 ? `${shortName(pack, only.card.entryId)} to enter` : `${missing.length} to enter`
 }
 
-export const allIn = (cards: readonly CardNow[]) =>
-  cards.length === 1 ? 'entered' : cards.length === 2 ? 'both in' : `all ${inWords(cards.length)} in`
+/** "In" is said of a card that is handed in, never of a score. */
+export const allEntered = (cards: readonly CardNow[]) => (cards.length === 1 ? 'entered' : 'all entered')
+
+/** The same for whoever listens: "all four entered". */
+export const allEnteredInFull = (cards: readonly CardNow[]) =>
+  cards.length === 1 ? 'entered' : cards.length === 2 ? 'both entered' : `all ${inWords(cards.length)} entered`
 
 /** "Hole 11", "holes 4 and 11". */
 export function holeList(holes: readonly number[]): string {
@@ -77,13 +85,13 @@ export function holeList(holes: readonly number[]): string {
   return `holes ${holes.slice(0, -1).join(', ')} and ${holes.at(-1)}`
 }
 
-/** ". Third equal of 28 at 12.53": as the field stood when the phone last had a signal; nothing where it is not allowed. */
-export function placeWords(pack: CardPack, entryId: string, at: string | null, first = '. Placed'): string {
+/** "Joint 7th of 32 at 5.47 pm": as the field stood when the phone last had a signal; nothing where it is not allowed. */
+export function placeWords(pack: CardPack, entryId: string, at: string | null): string {
   const found = pack.position?.places[entryId]
   if (!found || !pack.position) return ''
-  return `${first} ${found.place}${found.tied ? ' equal' : ''} of ${pack.position.of}${at ? `, as at ${clock(at)}` : ''}`
+  return `${found.tied ? 'Joint ' : ''}${ordinal(found.place)} of ${pack.position.of}${at ? ` at ${clock(at)}` : ''}`
 }
 
-/** Read while the card opens, and again by whoever is asked who holds the phone. */
+/** Read while the card opens, and again by whoever is asked whose phone it is. */
 export const HOW_SCORES_GO =
-  'Scores are kept on this phone and go to the desk by themselves. Take a paper card as well: a battery can die, and a private window keeps nothing once it is closed.'
+  'Scores are saved on this phone and sent to the desk by themselves. Take a paper card as well: a battery can die, and a private window keeps nothing once it is closed.'
