@@ -12,7 +12,7 @@ import { copyOf, GROUPS, type PreparedBook, preparedBook } from './prepared-book
 import { GONE, returningPhone, Valley } from './returning-phone'
 import { bundledServer, ServerProcess } from './server-process'
 
-const SEEDS = 12
+const SEEDS = 8
 const FIRST = Number(process.env.FAULT_SEED ?? 1)
 const RECEIVED_MS = 3_000
 
