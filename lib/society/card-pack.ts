@@ -22,7 +22,7 @@ export interface ServedPack {
   readonly text: string
   /** Names what a phone that has this pack knows: the versions apart, it is the same as long as the cards read the same. */
   readonly tag: string
-  /** The same without the places, which move with everybody's scores. */
+  /** The same without what moves every group at once: the places, and a stop of play, which has a word of its own. */
   readonly cardsTag: string
 }
 
@@ -101,8 +101,8 @@ const digest = (value: unknown) => createHash('sha256').update(JSON.stringify(va
 
 function served(pack: CardPack): ServedPack {
   const { scoreVersion, dayVersion, ...cards } = pack
-  const { position, ...withoutPlaces } = cards
-  return { pack, text: JSON.stringify(pack), tag: `"${digest(cards)}"`, cardsTag: digest(withoutPlaces) }
+  const { position, play, ...ownCards } = cards
+  return { pack, text: JSON.stringify(pack), tag: `"${digest(cards)}"`, cardsTag: digest(ownCards) }
 }
 
 async function groupIn(day: DayMade | null, groupId: string): Promise<ServedPack | null> {

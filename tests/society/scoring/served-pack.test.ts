@@ -5,6 +5,7 @@ import { GET } from '@/app/api/group/[link]/route'
 import { SCORE_VERSION } from '@/lib/facts/card-pack'
 import { servedPack } from '@/lib/society/card-pack'
 import { erasePerson } from '@/lib/society/leave-society'
+import { stopPlay } from '@/lib/society/stop-play'
 import { watchCards } from '@/lib/society/watch-cards'
 import { book } from '@/lib/store/client'
 import { type DayInPlay, dayInPlay, got, Phone } from './day-in-play'
@@ -71,6 +72,13 @@ describe('the cards of a group', () => {
     await score(1)
     await expect.poll(() => heard[0].length).toBe(2)
     expect(heard[0][1]).toBe((await served(1)).tag)
+    expect(heard[1]).toHaveLength(1)
+    // A stop is told by itself: told twice, it would have every phone of the day fetch its cards in the same moment.
+    const { tag } = await served(2)
+    got(await stopPlay(day.w.actor, { dayId: day.dayId, kind: 'stop-at-once', reason: 'lightning' }))
+    expect((await served(2)).tag).not.toBe(tag)
+    await score(1)
+    await expect.poll(() => heard[0].length).toBe(3)
     expect(heard[1]).toHaveLength(1)
     for (const end of ends) end()
   })
