@@ -78,7 +78,7 @@ test('the home screen opens the group’s card without a signal, and says what i
     await again.screenshot({ path: 'test-results/home-list.png', fullPage: true })
     await again.getByRole('textbox', { name: 'Code' }).fill('371529')
     await again.getByRole('button', { name: 'Open the card' }).click()
-    await expect(again.getByRole('alert').filter({ hasText: 'no signal' })).toBeVisible()
+    await expect(again.getByRole('alert').filter({ hasText: 'did not get through' })).toBeVisible()
     await expect(again.getByRole('textbox', { name: 'Code' })).toHaveValue('371529')
     await mine.click()
     await expect(again.getByRole('status').last()).toContainText('12 scores')

@@ -8,7 +8,10 @@ interface Props {
   readonly open: (before: CodeState, form: FormData) => Promise<CodeState>
 }
 
-const NO_SIGNAL = 'This phone has no signal just now, and a code can only be looked up with one. Try again in a moment.'
+// The page may also be the phone's own copy of an older build, whose form the server does not know any more: the next
+// opening has the newer one.
+const NOT_THROUGH =
+  'That did not get through. A code can only be looked up with a signal: open this page again when there is one.'
 
 export function CodeForm({ open }: Props) {
   const [state, act, busy] = useActionState(
@@ -18,7 +21,7 @@ export function CodeForm({ open }: Props) {
       } catch (fault) {
         // The way to the card itself comes as a fault too, and is not one.
         unstable_rethrow(fault)
-        return { code: String(form.get('code') ?? ''), sentence: NO_SIGNAL }
+        return { code: String(form.get('code') ?? ''), sentence: NOT_THROUGH }
       }
     },
     { code: '', sentence: null },

@@ -5,7 +5,7 @@ import { browserStore } from '../browser-store'
 import { alone, type LockManagerLike } from '../one-sender'
 import { postDelivery } from '../post'
 import { sendWaiting } from '../sender'
-import { CHANNEL, HOME_PAGE, type KeepPage, REACHED, SYNC_TAG } from '../signals'
+import { CHANNEL, type KeepPage, REACHED, SYNC_TAG } from '../signals'
 import { keepPage, keptFile, keptPage } from './kept-pages'
 
 // Set when the worker is built. While developing, files change under one name, so the network goes first.
@@ -44,24 +44,9 @@ async function page(event: FetchEvent, address: string): Promise<Response> {
   const kept = await keptPage(address)
   if (!kept) return fetch(event.request)
   if (!FILES_NEVER_CHANGE) return fetch(event.request).catch(() => kept)
-  if (new URL(address).pathname === HOME_PAGE) return freshOr(kept, event)
   // The phone's own copy at once: one bar of signal is slower than none. The next opening has the newer page.
   event.waitUntil(keepPage(address, []).then(tellReached, () => undefined))
   return kept
-}
-
-const FRESH_MS = 2_000
-
-/** The page with the form for codes: a form of an older build is not understood, and without a signal none is needed. */
-async function freshOr(kept: Response, event: FetchEvent): Promise<Response> {
-  const fresh = fetch(event.request).then(
-    (response) => (response.ok && !response.redirected ? response : kept),
-    () => kept,
-  )
-  const late = new Promise<Response>((done) => {
-    setTimeout(() => done(kept), FRESH_MS)
-  })
-  return Promise.race([fresh, late])
 }
 
 /** A page came through: the tabs of the card need not wait for their own next look. */
