@@ -102,7 +102,10 @@ function ofTheHole(asked: Asked, hole: number): Figured | null {
   const whose = line?.by?.[0] ?? standing.players[0] ?? ''
   const entry = record.entries.find((one) => one.id === whose)
   const steps = working.steps.map((step) => {
-    if (step.label === 'Handicap figure' && entry) return { ...step, ...figureOrigin(record, entry, asked.zone) }
+    // Where the committee ruled, the step says so itself: the figure was not the one that was confirmed.
+    const isRuled = entry !== undefined && (cardsAsTheyStand(record).get(entry.id)?.indexTenths ?? null) !== null
+    if (step.label === 'Handicap figure' && entry && !isRuled)
+      return { ...step, ...figureOrigin(record, entry, asked.zone) }
     if (step.label === 'Gross') return { ...step, sentence: `${grossOrigin(asked, whose, hole)} ${kept(step)}`.trim() }
     return step
   })
