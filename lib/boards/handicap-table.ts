@@ -78,7 +78,8 @@ export function handicapTableOf(record: DayRecord): HandicapTable {
     }),
     missing: entered
       .filter((entry) => entry.indexTenths === null)
-      .map((entry) => ({ entryId: entry.id, name: nameOf(entry) })),
+      .sort(byName)
+      .map((entry) => ({ entryId: entry.id, personId: entry.personId, name: nameOf(entry) })),
   }
 }
 

@@ -13,6 +13,7 @@ const ACTS: Readonly<Record<string, string>> = {
   'keep-course': 'changed a course',
   'delete-course': 'deleted a course',
   'keep-people': 'changed the member list',
+  'delete-person': 'deleted a member or guest',
   'call-day': 'called a day',
   'change-day': 'changed a day',
   'enter-player': 'changed the entries',

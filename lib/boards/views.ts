@@ -237,7 +237,7 @@ export interface HandicapTable {
     readonly playing: readonly { readonly competitionId: string; readonly playingHandicap: number }[]
   }[]
   /** Entered without a figure: they hold up the freeze. */
-  readonly missing: readonly { readonly entryId: string; readonly name: string }[]
+  readonly missing: readonly { readonly entryId: string; readonly personId: string; readonly name: string }[]
 }
 
 /** The head every public page of a day carries. */

@@ -144,6 +144,10 @@ export const keepPerson = z.strictObject({
 })
 export type KeepPerson = z.input<typeof keepPerson>
 
+/** For a person entered by mistake. */
+export const deletePerson = z.strictObject({ personId: id })
+export type DeletePerson = z.input<typeof deletePerson>
+
 export const prizeInput = z.strictObject({
   name,
   place: z.int().min(1).max(50),

@@ -17,6 +17,7 @@ export const ACTS = {
   'keep-course': DESK,
   'delete-course': DESK,
   'keep-people': ['secretary', 'captain', 'handicap-secretary'],
+  'delete-person': DESK,
   'call-day': DESK,
   'change-day': DESK,
   'enter-player': DESK,

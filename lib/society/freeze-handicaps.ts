@@ -33,8 +33,8 @@ export async function freezeHandicaps(
       if (missing.length > 0)
         return refused(
           'no-figure',
-          `${missing.length === 1 ? `${missing[0]!.name} has` : `${missing.length} players have`} no figure yet. Give one under Members, or take the entry out.`,
-          missing.map(({ entryId, name }) => ({ place: `entry ${entryId}`, sentence: `${name} has no figure.` })),
+          `${missing.length === 1 ? `${missing[0]!.name} has` : `${missing.length} players have`} no handicap yet. Write it under Handicaps, or withdraw the player.`,
+          missing.map(({ entryId, name }) => ({ place: `entry ${entryId}`, sentence: `${name} has no handicap yet.` })),
         )
       const frozen = figuresOf(day).size
       return {

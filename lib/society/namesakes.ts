@@ -32,7 +32,7 @@ export function sameName(namesakes: readonly Known[]): Refused<'same-name'> {
   const name = first ? `${first.firstName} ${first.familyName}` : 'somebody of that name'
   return refused(
     'same-name',
-    `There is already a ${name}. Is this somebody else?`,
+    `There is already ${/^[aeiou]/i.test(name) ? 'an' : 'a'} ${name}. Is this somebody else?`,
     namesakes.map((one) => ({ place: one.personId, sentence: `${fullName(one)}, ${standing(one)}.` })),
   )
 }

@@ -85,3 +85,31 @@ export async function societyAtDesk(societyId: string, on: Book = reading()): Pr
 export async function slugOfSociety(societyId: string, on: Book = reading()): Promise<string | null> {
   return (await on.society.findUnique({ where: { id: societyId }, select: { slug: true } }))?.slug ?? null
 }
+
+interface DayNear {
+  readonly slug: string
+  readonly number: number
+  readonly name: string
+  readonly date: string
+}
+
+export interface DayPlace extends DayNear {
+  /** Days of the season. */
+  readonly of: number
+  readonly before: DayNear | null
+  readonly after: DayNear | null
+}
+
+/** A day between its neighbours of the season, by date. */
+export async function placeOfDay(societyId: string, slug: string, on: Book = reading()): Promise<DayPlace | null> {
+  const found = await on.day.findUnique({ where: { societyId_slug: { societyId, slug } }, select: { seasonId: true } })
+  if (!found) return null
+  const days = await on.day.findMany({
+    where: { societyId, seasonId: found.seasonId },
+    select: { slug: true, number: true, name: true, date: true },
+    orderBy: [{ date: 'asc' }, { number: 'asc' }],
+  })
+  const at = days.findIndex((day) => day.slug === slug)
+  const day = days[at]
+  return day ? { ...day, of: days.length, before: days[at - 1] ?? null, after: days[at + 1] ?? null } : null
+}

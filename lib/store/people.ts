@@ -228,3 +228,32 @@ export async function setHandicapSource(
 ): Promise<void> {
   await tx.person.update({ where: { societyId_id: { societyId, id: personId } }, data: { handicapSource } })
 }
+
+export interface PersonUsed {
+  readonly days: readonly { readonly name: string; readonly date: string }[]
+  /** Days on which this person brought a guest. */
+  readonly hosted: readonly { readonly name: string; readonly date: string }[]
+  readonly duties: number
+  readonly handicaps: number
+}
+
+/** Everything in the book that names this person. */
+export async function personUsed(tx: Tx, societyId: string, personId: string): Promise<PersonUsed> {
+  const day = { select: { day: { select: { name: true, date: true } } } } as const
+  const [entries, hosted] = [
+    await tx.entry.findMany({ where: { societyId, personId }, ...day }),
+    await tx.entry.findMany({ where: { societyId, hostId: personId }, ...day }),
+  ]
+  return {
+    days: entries.map((entry) => entry.day),
+    hosted: hosted.map((entry) => entry.day),
+    duties: await tx.dutyHeld.count({ where: { societyId, personId } }),
+    handicaps: await tx.handicapRecord.count({ where: { societyId, personId } }),
+  }
+}
+
+/** With the first handicap, which the database lets go only together with its person. */
+export async function deletePersonRows(tx: Tx, societyId: string, personId: string): Promise<void> {
+  await tx.handicapRecord.deleteMany({ where: { societyId, personId } })
+  await tx.person.delete({ where: { societyId_id: { societyId, id: personId } } })
+}

@@ -5,6 +5,7 @@ import { RunningHead } from '@/app/_parts/running-head'
 import { Tabs } from '@/app/_parts/tabs'
 import { UnsavedMark } from '@/app/desk/_form/unsaved-bar'
 import type { Refused } from '@/lib/result'
+import { DayLine } from './day-line'
 import { SignOut } from './sign-out'
 
 export interface DeskTab {
@@ -55,6 +56,7 @@ export function DeskFrame({ societySlug, societyName, tabs, current, folio, chil
   return (
     <div className="page desk">
       <RunningHead society={societyName} href={`/desk/${societySlug}`} place="The desk" />
+      <DayLine />
       <Tabs
         label="The desk"
         items={tabs.map((tab) => ({

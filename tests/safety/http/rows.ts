@@ -91,6 +91,12 @@ export const ACTIONS: readonly ActionRow[] = [
     namesNothing: true,
   },
   {
+    act: 'delete-person',
+    action: 'deleteTheMember',
+    bound: society,
+    form: (of) => ({ personId: of.personId }),
+  },
+  {
     act: 'keep-people',
     action: 'readMembersIn',
     bound: society,
@@ -111,6 +117,17 @@ export const ACTIONS: readonly ActionRow[] = [
     namesNothing: true,
   },
   onDay('enter-player', 'keepEntries', (of) => ({ enter: of.personId })),
+  {
+    act: 'enter-player',
+    action: 'enterAgain',
+    bound: (own, of) => [...where(own, of), of.personId],
+    form: day,
+  },
+  onDay('enter-player', 'addKnownGuest', (of) => ({
+    hostId: of.personId,
+    personId: of.personId,
+    claimedTenths: '20',
+  })),
   onDay('enter-player', 'addGuest', (of) => ({
     hostId: of.personId,
     firstName: 'Gus',

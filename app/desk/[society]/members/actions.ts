@@ -7,6 +7,7 @@ import { changeHandicap as changeSchema, keepPerson as keepSchema } from '@/lib/
 import { labelsIn } from '@/lib/facts/labels'
 import { ok, type Result } from '@/lib/result'
 import { changeHandicap } from '@/lib/society/change-handicap'
+import { deletePerson } from '@/lib/society/delete-person'
 import { keepPerson } from '@/lib/society/keep-person'
 import { parseInput } from '@/lib/society/parse-input'
 import { readFigure } from '../_figures/read-figure'
@@ -93,4 +94,21 @@ export async function changeFigure(society: string, before: ActState, form: Form
     },
     () => 'The new figure is in the book, with its reason. Days already frozen do not change.',
   )
+}
+
+export async function deleteTheMember(society: string, before: ActState, form: FormData): Promise<ActState> {
+  let deleted = ''
+  const state = await answer(
+    before,
+    form,
+    society,
+    async (actor) => {
+      const done = await deletePerson(actor, { personId: text(form, 'personId') })
+      if (done.ok) deleted = done.value.name
+      return done
+    },
+    () => 'Deleted.',
+  )
+  if (deleted !== '') redirect(`/desk/${society}/members?deleted=${encodeURIComponent(deleted)}`)
+  return state
 }

@@ -9,12 +9,12 @@ import { MemberTable } from './member-table'
 
 interface Props {
   readonly params: Promise<{ society: string }>
-  readonly searchParams: Promise<{ former?: string; added?: string; read?: string }>
+  readonly searchParams: Promise<{ former?: string; added?: string; deleted?: string; read?: string }>
 }
 
 export default async function Members({ params, searchParams }: Props) {
   const { society } = await params
-  const { former, added, read } = await searchParams
+  const { former, added, deleted, read } = await searchParams
   const at = `/desk/${society}/members`
   const actor = await officerOr(society, at)
   const home = await deskHome(actor)
@@ -53,6 +53,11 @@ export default async function Members({ params, searchParams }: Props) {
       {added ? (
         <p className="said" role="status">
           {added} is added.
+        </p>
+      ) : null}
+      {deleted ? (
+        <p className="said" role="status">
+          {deleted} was deleted.
         </p>
       ) : null}
       {read && /^\d+(\.\d+){3}$/.test(read) ? (

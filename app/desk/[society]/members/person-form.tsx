@@ -12,11 +12,13 @@ interface Props {
   readonly person?: MemberRow
   /** Another has the same name. */
   readonly hasNamesake?: boolean
+  /** What a new form begins with. */
+  readonly suggested?: { readonly firstName: string; readonly familyName: string }
   /** Address of the members' list. */
   readonly at: string
 }
 
-export function PersonForm({ action, person, hasNamesake = false, at }: Props) {
+export function PersonForm({ action, person, hasNamesake = false, suggested, at }: Props) {
   return (
     <ActForm action={action} label={person ? 'Change the member' : 'Add a member'} className="sheet-form" saves>
       {person ? (
@@ -28,8 +30,20 @@ export function PersonForm({ action, person, hasNamesake = false, at }: Props) {
       ) : null}
       {/* A new key when the book says something else: the fields then show it, and never write an old value back. */}
       <div className="fields" key={person ? JSON.stringify(seenOf(person)) : 'new'}>
-        <Field name="firstName" label="First name" initial={person?.firstName} required maxLength={80} />
-        <Field name="familyName" label="Family name" initial={person?.familyName} required maxLength={80} />
+        <Field
+          name="firstName"
+          label="First name"
+          initial={person?.firstName ?? suggested?.firstName}
+          required
+          maxLength={80}
+        />
+        <Field
+          name="familyName"
+          label="Family name"
+          initial={person?.familyName ?? suggested?.familyName}
+          required
+          maxLength={80}
+        />
         {hasNamesake || person?.knownAs ? (
           <Field
             name="knownAs"

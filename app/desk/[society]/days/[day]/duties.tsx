@@ -5,8 +5,10 @@ import { SeenDay } from '@/app/desk/_form/seen-day'
 import { glanceOf } from '@/app/desk/_frame/day-glance'
 import { clockInWords, shortDateInWords } from '@/lib/boards/dates-in-words'
 import type { DeskDay, Due } from '@/lib/boards/desk-views'
+import { byName, fullName } from '@/lib/facts/person-name'
 import { shownDraw } from '@/lib/facts/shown-draw'
 import { freezeTheDay, publishTheStart } from './actions'
+import { whyNotFreeze } from './handicaps/why-not-freeze'
 
 interface Props {
   readonly day: DeskDay
@@ -58,6 +60,10 @@ export function Duties({ day, society, at }: Props) {
 function DueAct({ due, day, society, at }: Props & { readonly due: Due }) {
   const { record, counts } = day
   const where = { society, day: record.slug }
+  const missing = record.entries
+    .filter((entry) => entry.status === 'entered' && entry.indexTenths === null)
+    .sort(byName)
+    .map((entry) => ({ name: fullName(entry) }))
   const seen = <SeenDay id={record.id} version={record.version} glance={glanceOf(record)} />
   switch (due.what) {
     case 'freeze':
@@ -67,11 +73,15 @@ function DueAct({ due, day, society, at }: Props & { readonly due: Due }) {
           <input type="hidden" name="many" value={counts.entered} />
           {counts.noFigure > 0 ? (
             <p>
-              <b>{counts.noFigure} without a figure:</b> they hold up the freeze.
+              <Link href={`${at}/handicaps`}>
+                {counts.noFigure === 1
+                  ? 'Write the missing handicap'
+                  : `Write the ${counts.noFigure} missing handicaps`}
+              </Link>
             </p>
           ) : null}
           <p className="acts">
-            <Send kind="first" why={counts.entered === 0 && 'nobody is entered'}>
+            <Send kind="first" why={whyNotFreeze(counts.entered, missing)}>
               Freeze {counts.entered} handicaps
             </Send>
             <Link className="btn plain" href={`${at}/handicaps`}>

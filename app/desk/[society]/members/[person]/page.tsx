@@ -1,4 +1,5 @@
 import { headers } from 'next/headers'
+import Link from 'next/link'
 import { Qr } from '@/app/_parts/qr'
 import { DeskFrame, DeskRefusal, societyTabs } from '@/app/desk/_frame/desk-frame'
 import { officerOr } from '@/app/desk/_frame/officer'
@@ -6,18 +7,27 @@ import { shortDateInWords } from '@/lib/boards/dates-in-words'
 import type { MemberPage } from '@/lib/boards/views'
 import { fullName, nameKey } from '@/lib/facts/person-name'
 import { refused } from '@/lib/result'
+import { dayPlace } from '@/lib/society/day-place'
 import { deskHome } from '@/lib/society/desk-day'
 import { memberList } from '@/lib/society/keep-person'
 import { ownAddress } from '@/lib/society/own-address'
 import { memberPage } from '@/lib/society/read-member'
 import { memberOf } from '@/lib/society/who-is-asking'
-import { changeFigure, keepMember } from '../actions'
+import { changeFigure, deleteTheMember, keepMember } from '../actions'
+import { DeletePerson } from '../delete-person'
 import { FigureForm } from '../figure-form'
 import { PageAddress } from '../page-address'
 import { PersonForm } from '../person-form'
 import { EraseForm, PageKeyForms } from '../privacy-forms'
 
-export default async function Member({ params }: { params: Promise<{ society: string; person: string }> }) {
+interface Props {
+  readonly params: Promise<{ society: string; person: string }>
+  /** The day from which one came here, to go back to. */
+  readonly searchParams: Promise<{ day?: string }>
+}
+
+export default async function Member({ params, searchParams }: Props) {
+  const { day } = await searchParams
   const { society, person: personId } = await params
   const at = `/desk/${society}/members`
   const actor = await officerOr(society, `${at}/${personId}`)
@@ -27,6 +37,7 @@ export default async function Member({ params }: { params: Promise<{ society: st
   if (!list.ok) return <DeskRefusal answer={list} back={`/desk/${society}`} />
   const person = list.value.find((one) => one.personId === personId)
   if (!person) return <DeskRefusal answer={refused('not-found', 'There is no such person in the book.')} back={at} />
+  const from = day ? await dayPlace(actor, day) : null
   const hasNamesake = list.value.some((one) => one.personId !== personId && nameKey(one) === nameKey(person))
   const self = await memberOf(person.pageKey)
   const page = self.ok ? await memberPage(self.value) : self
@@ -38,6 +49,11 @@ export default async function Member({ params }: { params: Promise<{ society: st
       current="members"
       folio={home.value.seasons[0]?.name ?? ''}
     >
+      {from?.ok ? (
+        <p className="back-to">
+          <Link href={`/desk/${society}/days/${from.value.slug}/handicaps`}>Back to {from.value.name}</Link>
+        </p>
+      ) : null}
       <div className="desk-title">
         <div>
           <p className="sc second">{person.kind === 'guest' ? 'Guest' : 'Member'}</p>
@@ -93,6 +109,12 @@ export default async function Member({ params }: { params: Promise<{ society: st
                 : `Shown ${person.shownAs === 'initials' ? 'by initials' : 'as “Former member”'} on every public page.`}
             </p>
             <EraseForm society={society} personId={person.personId} name={person.firstName} />
+            <DeletePerson
+              action={deleteTheMember.bind(null, society)}
+              personId={person.personId}
+              name={fullName(person)}
+              kind={person.kind}
+            />
           </section>
         </div>
         <section aria-labelledby="person-h">

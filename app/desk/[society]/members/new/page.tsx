@@ -1,14 +1,23 @@
 import { DeskFrame, DeskRefusal, societyTabs } from '@/app/desk/_frame/desk-frame'
 import { officerOr } from '@/app/desk/_frame/officer'
 import { deskHome } from '@/lib/society/desk-day'
+import { firstSteps } from '@/lib/society/first-steps'
 import { keepMember } from '../actions'
 import { PersonForm } from '../person-form'
 
-export default async function NewMember({ params }: { params: Promise<{ society: string }> }) {
+interface Props {
+  readonly params: Promise<{ society: string }>
+  readonly searchParams: Promise<{ me?: string }>
+}
+
+export default async function NewMember({ params, searchParams }: Props) {
   const { society } = await params
+  const { me } = await searchParams
   const actor = await officerOr(society, `/desk/${society}/members/new`)
   const home = await deskHome(actor)
   if (!home.ok) return <DeskRefusal answer={home} back="/desk" />
+  const first = me === 'yes' ? await firstSteps(actor) : null
+  const suggested = first?.ok ? first.value?.addMe : null
   return (
     <DeskFrame
       societySlug={society}
@@ -20,7 +29,11 @@ export default async function NewMember({ params }: { params: Promise<{ society:
       <div className="title">
         <h1>Add a member</h1>
       </div>
-      <PersonForm action={keepMember.bind(null, society)} at={`/desk/${society}/members`} />
+      <PersonForm
+        action={keepMember.bind(null, society)}
+        at={`/desk/${society}/members`}
+        {...(suggested ? { suggested } : {})}
+      />
     </DeskFrame>
   )
 }

@@ -10,8 +10,11 @@ import { DeskRefusal } from '@/app/desk/_frame/desk-frame'
 import { momentOf } from '@/app/desk/_frame/moments'
 import { fieldSizeNotes } from '@/lib/boards/field-size'
 import { handicapTable } from '@/lib/society/freeze-handicaps'
+import { changeFigure } from '../../../members/actions'
 import { freezeTheDay } from '../actions'
 import { HandicapTable } from './handicap-table'
+import { MissingHandicaps } from './missing-handicaps'
+import { whyNotFreeze } from './why-not-freeze'
 import { Working } from './working'
 import { workingOf } from './working-of'
 
@@ -49,14 +52,13 @@ export default async function Handicaps({ params, searchParams }: Props) {
           </p>
         </div>
       </div>
-      {table.missing.length > 0 ? (
-        <Notice kind="waits" word="Without a figure">
-          <p>
-            {table.missing.map((one) => one.name).join(', ')}: give each a figure in{' '}
-            <Link href={`/desk/${society}/members`}>the members’ list</Link>. They hold up the freeze.
-          </p>
-        </Notice>
-      ) : null}
+      <MissingHandicaps
+        action={changeFigure.bind(null, society)}
+        missing={table.missing}
+        today={desk.today}
+        members={`/desk/${society}/members`}
+        day={day}
+      />
       {sizeNotes.length > 0 ? (
         <Notice
           kind="waits"
@@ -89,7 +91,7 @@ export default async function Handicaps({ params, searchParams }: Props) {
           <SeenDay id={record.id} version={record.version} glance={glanceOf(record)} />
           <input type="hidden" name="many" value={table.rows.length} />
           <p className="acts">
-            <Send kind="first" why={table.rows.length === 0 && 'nobody is entered'}>
+            <Send kind="first" why={whyNotFreeze(table.rows.length, table.missing)}>
               Freeze {table.rows.length} handicaps
             </Send>
           </p>
