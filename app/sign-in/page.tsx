@@ -34,6 +34,17 @@ export default async function SignIn({ searchParams }: { searchParams: Promise<{
           </p>
         </ActForm>
         <PasskeySignIn next={next} />
+        <details className="rule-all">
+          <summary>Forgotten your password?</summary>
+          <p>
+            <b>Another officer of your society</b> can make you a link for a new one: under Officers, “Change” beside
+            your name, “Make a link for a new password”. It works once, within seven days.
+          </p>
+          <p>
+            <b>If you are the only officer,</b> ask whoever runs the server of your society. There the command{' '}
+            <code>npm run password-link -- your@e-mail</code> prints such a link.
+          </p>
+        </details>
         {societies.length > 0 ? (
           <p className="small second">
             What is held about you and for how long:{' '}

@@ -3,9 +3,9 @@
 import 'server-only'
 import type { Actor, Duty } from '@/lib/facts/actor'
 import { endOfficerSessions as schema } from '@/lib/facts/duty-commands'
-import { ok, type Result } from '@/lib/result'
+import { ok, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
-import { dutiesIn, holdSociety } from '@/lib/store/officers'
+import { dutiesIn, holdSociety, isAwaitedElsewhere } from '@/lib/store/officers'
 import { endOneTimes, issueOneTime } from '@/lib/store/one-time'
 import { endSessionsOf } from '@/lib/store/sessions'
 import { write } from '@/lib/store/write'
@@ -25,6 +25,8 @@ export interface DutyLine {
   readonly canSignIn: boolean
   readonly mine: boolean
 }
+
+type LinkRefusals = 'not-found' | 'own-link' | 'desk-elsewhere'
 
 export interface OfficerList {
   readonly present: readonly DutyLine[]
@@ -79,28 +81,40 @@ export async function endOfficerSessions(
   })
 }
 
-/** A new one-time link for a new officer who lost the first one, which ends. */
+/**
+ * A one-time link: for a new officer who lost the first one, which ends, or for one who forgot the password. An officer
+ * who has a desk in another society too gets none: the link would open that desk as well.
+ */
 export async function newOneTimeLink(
   actor: Actor,
   input: { readonly userId: string },
   now: Date = new Date(),
-): Promise<Result<{ readonly token: string }, 'not-allowed' | 'not-understood' | 'not-found'>> {
+): Promise<Result<{ readonly token: string }, 'not-allowed' | 'not-understood' | LinkRefusals>> {
   const officer = deskOnly(actor, 'give-duty')
   if (!officer.ok) return officer
   const read = parseInput(schema, input)
   if (!read.ok) return read
   const { societyId } = officer.value
   const { userId } = read.value
-  return write<Result<{ token: string }, 'not-found'>>(async (tx) => {
+  if (userId === officer.value.userId) return refused('own-link', 'Change your own password under Your account.')
+  return write<Result<{ token: string }, LinkRefusals>>(async (tx) => {
     await holdSociety(tx, societyId)
     const rows = await dutiesIn(societyId, tx)
     const row = rows.find((one) => one.userId === userId && (one.until === null || one.until > now))
-    // Only for whoever cannot sign in yet: a link for another officer's account would be a way into it.
-    if (!row || row.canSignIn) return notFound('officer who waits for a link')
+    if (!row) return notFound('officer')
+    if (await isAwaitedElsewhere(tx, societyId, userId, now))
+      return refused(
+        'desk-elsewhere',
+        `${row.name} is an officer of another society too. Whoever runs the server can make the link.`,
+      )
     await endOneTimes(tx, 'set-password', userId)
     const what = { purpose: 'set-password' as const, userId, societyId, endsDuty: null }
     const token = await issueOneTime(tx, what, linkUntil(now), now)
-    const record = { subject: row.name, subjectId: userId, after: { 'One-time link': 'made anew' } }
+    const record = {
+      subject: row.name,
+      subjectId: userId,
+      after: { 'One-time link': row.canSignIn ? 'made, for a new password' : 'made anew' },
+    }
     await recordAct(tx, actor, { act: 'give-duty', area: 'access', ...record }, now)
     return ok({ token })
   })

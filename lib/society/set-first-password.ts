@@ -7,6 +7,7 @@ import { recordAct } from '@/lib/store/acts'
 import { closeDuty, dutiesIn, hasOtherSecretary, holdSociety, setPassword, userName } from '@/lib/store/officers'
 import { type OneTime, oneTimeOf, spendOneTime } from '@/lib/store/one-time'
 import { hashOfPassword } from '@/lib/store/password'
+import { endSessionsOf } from '@/lib/store/sessions'
 import { societyName } from '@/lib/store/society-settings'
 import { emailOfUser } from '@/lib/store/users'
 import { write } from '@/lib/store/write'
@@ -50,6 +51,8 @@ export async function setFirstPassword(
     if (what?.purpose !== 'set-password' || !(await spendOneTime(tx, token, now))) return linkEnded()
     await holdSociety(tx, what.societyId)
     await setPassword(tx, what.userId, hash, now)
+    // Whoever was signed in with the password of before is not any more.
+    await endSessionsOf(tx, what.userId)
     const ended = await endTheOther(tx, what, now)
     const subject = (await userName(what.userId, tx)) ?? what.userId
     const after = { Password: 'set by the one-time link', ...(ended ? { 'Duty taken over from': ended } : {}) }

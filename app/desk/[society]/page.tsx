@@ -7,7 +7,9 @@ import { count } from '@/app/desk/_frame/words'
 import { clockInWords, dateInWords, shortDateInWords } from '@/lib/boards/dates-in-words'
 import type { DeskHome } from '@/lib/boards/desk-views'
 import { deskHome } from '@/lib/society/desk-day'
+import { firstSteps } from '@/lib/society/first-steps'
 import { copyCaution } from '@/lib/society/keep-copies'
+import { FirstSteps } from './_start/first-steps'
 import { openTheSeason } from './actions'
 import { SeasonForm } from './season-form'
 
@@ -21,6 +23,7 @@ export default async function Desk({ params }: { params: Promise<{ society: stri
   const answer = await deskHome(actor)
   if (!answer.ok) return <DeskRefusal answer={answer} back="/desk" />
   const home = answer.value
+  const first = await firstSteps(actor)
   const caution = copyCaution()
   const [season, ...earlier] = home.seasons
   const next = season?.fixtures.find((day) => day.next !== null && day.next.what !== 'handicap-changes')
@@ -71,13 +74,14 @@ export default async function Desk({ params }: { params: Promise<{ society: stri
           </p>
         </section>
       ) : null}
+      {first.ok && first.value ? <FirstSteps society={society} first={first.value} /> : null}
       {season ? <Fixtures season={season} society={society} /> : null}
-      {season && season.fixtures.length === 0 ? (
+      {season && !(first.ok && first.value) && season.fixtures.length === 0 ? (
         <Empty first="No day is called yet.">
           {home.courses === 0 ? 'Enter a course first, or load its card from a file.' : 'Call the first one above.'}
         </Empty>
       ) : null}
-      <details className="rule-all" open={!season}>
+      <details id="season" className="rule-all" open={!season}>
         <summary>Open a season</summary>
         <SeasonForm action={openTheSeason.bind(null, society)} year={Number(home.today.slice(0, 4))} first={!season} />
       </details>

@@ -69,7 +69,7 @@ export async function newLink(society: string, userId: string, before: LinkState
   return withLink(
     society,
     (actor) => newOneTimeLink(actor, { userId }),
-    ({ token }) => ({ token, sentence: toHandOut('the new officer') }),
+    ({ token }) => ({ token, sentence: toHandOut('the officer') }),
   )
 }
 

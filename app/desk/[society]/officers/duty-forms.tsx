@@ -1,6 +1,7 @@
 'use client'
 
 import { useState } from 'react'
+import { CopyField } from '@/app/_parts/copy-field'
 import { Notice } from '@/app/_parts/notice'
 import { ActForm } from '@/app/desk/_form/act-form'
 import { type FormAction, FRESH } from '@/app/desk/_form/act-state'
@@ -36,16 +37,7 @@ function OneTimeLink({ state, origin }: { readonly state: LinkState; readonly or
   return (
     <Notice word="Shown once" announced>
       <p>{state.sentence}</p>
-      <div className="field">
-        <label htmlFor={state.path}>One-time link</label>
-        <input
-          id={state.path}
-          className="address"
-          readOnly
-          value={`${origin}${state.path}`}
-          onFocus={(event) => event.target.select()}
-        />
-      </div>
+      <CopyField label="One-time link" value={`${origin}${state.path}`} />
     </Notice>
   )
 }
@@ -125,13 +117,22 @@ export function DutyForms({ society, origin, line, mayEndSessions, others }: Pro
             </p>
           </ActForm>
         ) : null}
-        {line.canSignIn ? null : (
+        {line.mine ? null : (
           <ActForm
             action={withLink((form) => newLink(society, line.userId, NO_LINK, form), setLink)}
             label={`New link for ${line.name}`}
           >
+            {line.canSignIn ? (
+              <>
+                <h3>Password forgotten</h3>
+                <p>
+                  {line.name} sets a new password behind the link. The old one works until then; afterwards {line.name}{' '}
+                  is signed out everywhere else.
+                </p>
+              </>
+            ) : null}
             <p className="acts">
-              <Send>Make a new one-time link</Send>
+              <Send>{line.canSignIn ? 'Make a link for a new password' : 'Make a new one-time link'}</Send>
             </p>
             <OneTimeLink state={link} origin={origin} />
           </ActForm>

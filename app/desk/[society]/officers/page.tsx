@@ -1,4 +1,5 @@
 import { headers } from 'next/headers'
+import { Notice } from '@/app/_parts/notice'
 import { DeskFrame, DeskRefusal, societyTabs } from '@/app/desk/_frame/desk-frame'
 import { officerOr } from '@/app/desk/_frame/officer'
 import { shortDateInWords } from '@/lib/boards/dates-in-words'
@@ -19,6 +20,7 @@ export default async function Officers({ params }: { params: Promise<{ society: 
   const list = await officerList(actor)
   if (!list.ok) return <DeskRefusal answer={list} back={`/desk/${society}`} />
   const { present, before, mayChange, mayEndSessions } = list.value
+  const able = new Set(present.filter((line) => line.canSignIn).map((line) => line.userId))
   const origin = ownAddress(await headers())
   return (
     <DeskFrame
@@ -36,6 +38,14 @@ export default async function Officers({ params }: { params: Promise<{ society: 
           </p>
         </div>
       </div>
+      {able.size < 2 ? (
+        <Notice kind="waits" word="One officer only">
+          <p>
+            Add a second officer soon: with one only, nobody can let you in again if you forget your password.{' '}
+            <a href="#give-h">Add an officer</a>
+          </p>
+        </Notice>
+      ) : null}
       <section aria-labelledby="present-h">
         <h2 id="present-h">At present</h2>
         <ul className="account-list officers">
