@@ -13,7 +13,7 @@ let page: Page
 let day = ''
 
 test.beforeAll(async ({ browser }) => {
-  test.setTimeout(240_000)
+  test.setTimeout(480_000)
   book = await startOwnBook('demo')
   page = await (await browser.newContext({ viewport: { width: 1280, height: 900 } })).newPage()
   await signInAtDesk(page, book.origin)

@@ -13,7 +13,7 @@ let book: OwnBook
 let page: Page
 
 test.beforeAll(async ({ browser }) => {
-  test.setTimeout(240_000)
+  test.setTimeout(480_000)
   book = await startOwnBook('empty')
   page = await (await browser.newContext({ viewport: { width: 1280, height: 900 } })).newPage()
 })

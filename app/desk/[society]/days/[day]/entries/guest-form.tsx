@@ -140,11 +140,12 @@ function AddOrAsk() {
         />
       </div>
       <p className="acts">
-        <Send name="namesake" value="same">
-          The same person
-        </Send>
+        {/* First, because Enter in the field above presses the first button. */}
         <Send name="namesake" value="another">
           Somebody else
+        </Send>
+        <Send name="namesake" value="same">
+          The same person
         </Send>
       </p>
     </>
