@@ -6,6 +6,7 @@ import { inWords as allowanceInWords, formatOf } from '@/lib/rules/formats/catal
 import { teamTotal } from '@/lib/rules/matches/team-match'
 import { scoreDay } from '@/lib/rules/score-day'
 import type { CompetitionResult, HoleLine, MatchResult, Standing } from '@/lib/rules/standings'
+import { calledOffSentence } from './called-off'
 import { cardsOnTheirWay, progressOfRow } from './cards-on-their-way'
 import { boardChances } from './chances'
 import type { CurrentCard } from './current-card'
@@ -67,10 +68,12 @@ export function boardOf(record: DayRecord, countedAt: Date): DayBoard {
       : {}),
     competitions,
     ...(teams.length > 1 ? { teams: [...teams].sort((a, b) => b.halfPoints - a.halfPoints) } : {}),
-    sentence:
-      teamSentence(record, competitions, teams) ??
-      competitions[0]?.sentence ??
-      leadSentence(record, undefined, way, names),
+    sentence: record.calledOff
+      ? calledOffSentence(record.calledOff.reason)
+      : (teamSentence(record, competitions, teams) ??
+        competitions[0]?.sentence ??
+        leadSentence(record, undefined, way, names)),
+    ...(record.calledOff ? { calledOff: record.calledOff.reason } : {}),
     version: `${record.version}.${record.boardVersion}`,
     countedAt: countedAt.toISOString(),
     play: playNow(record.playStops),

@@ -26,6 +26,8 @@ export function cardsAsTheyStand(record: DayRecord): ReadonlyMap<string, Current
 }
 
 function standing(record: DayRecord): ReadonlyMap<string, CurrentCard> {
+  // Of a day that was called off nothing counts, whatever was written before.
+  if (record.calledOff) return new Map()
   const factsOf = grouped(record.facts)
   const signaturesOf = grouped(record.signatures)
   const rulingsOf = grouped(record.rulings)
@@ -66,7 +68,8 @@ export function dayOfRecord(record: DayRecord, cards?: ReadonlyMap<string, Curre
 }
 
 /** `withMissing`: with whoever played an earlier round of a sum and not this one. */
-function counted(record: DayRecord, cards: ReadonlyMap<string, CurrentCard>, withMissing: boolean): Day {
+function counted(whole: DayRecord, cards: ReadonlyMap<string, CurrentCard>, withMissing: boolean): Day {
+  const record = whole.calledOff ? { ...whole, earlier: [] } : whole
   // Who waits or withdrew does not play; who has no figure yet cannot be counted until somebody gives one.
   const playing = record.entries.filter((entry) => entry.status === 'entered' && entry.indexTenths !== null)
   const ids = new Set(playing.map((entry) => entry.id))

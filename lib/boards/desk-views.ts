@@ -132,6 +132,8 @@ export interface DeskCounts {
 }
 
 export interface DeskDay {
+  /** Today is before its date, and no officer has said that it is played early: no cards, no result yet. */
+  readonly isAhead: boolean
   readonly record: DayRecord
   readonly today: string
   /** Negative once the day is past. */
@@ -162,6 +164,7 @@ export interface DeskHome {
       readonly date: string
       readonly courseName: string
       readonly status: DayRecord['status']
+      readonly calledOff: string | null
       readonly entered: number
       readonly published: number | null
       readonly next: Due | null

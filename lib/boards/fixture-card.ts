@@ -17,6 +17,7 @@ export interface FixtureSource {
     readonly number: number
     readonly date: string
     readonly status: DayStatus
+    readonly calledOff: string | null
     readonly startPublished: boolean
     readonly courseName: string
     readonly firstTee: string

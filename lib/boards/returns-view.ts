@@ -126,5 +126,5 @@ export interface ReturnsView extends DayHead {
   readonly rulings: readonly RulingLine[]
   readonly lateFacts: readonly LateFactLine[]
   /** Cards that keep the day from being closed; empty when it may be closed. */
-  readonly inTheWay: readonly { readonly place: string; readonly sentence: string }[]
+  readonly inTheWay: readonly { readonly place: string; readonly sentence: string; readonly isOut: boolean }[]
 }

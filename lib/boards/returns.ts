@@ -84,8 +84,14 @@ function calledApart(
   }
 }
 
+/** A card that keeps the day from being closed: still out, or handed in and not accepted yet. */
+export interface CardInTheWay extends CardFault {
+  readonly cardId: string
+  readonly isOut: boolean
+}
+
 /** Cards that are neither taken in nor ruled out, each with what it wants. */
-export function cardsInTheWay(record: DayRecord, cards: ReadonlyMap<string, CurrentCard>): readonly CardFault[] {
+export function cardsInTheWay(record: DayRecord, cards: ReadonlyMap<string, CurrentCard>): readonly CardInTheWay[] {
   const names = namesOf(record)
   const order = record.groups.flatMap((group) => group.entryIds)
   const cardsInOrder = [...record.cards].sort((a, b) => order.indexOf(a.entryId) - order.indexOf(b.entryId))
@@ -94,7 +100,8 @@ export function cardsInTheWay(record: DayRecord, cards: ReadonlyMap<string, Curr
     const entry = record.entries.find((one) => one.id === kept.entryId)
     if (!card || entry?.status !== 'entered' || kept.state === 'taken-in' || card.outcome) return []
     const wants = wantsInWords(card) || 'The card is ready: accept it.'
-    return [{ place: names.full(kept.entryId), sentence: `${names.full(kept.entryId)}: ${wants}` }]
+    const name = names.full(kept.entryId)
+    return [{ place: name, sentence: `${name}: ${wants}`, cardId: kept.id, isOut: kept.state === 'out' }]
   })
 }
 

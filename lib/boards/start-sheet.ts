@@ -49,6 +49,7 @@ export function startSheetOf(record: DayRecord, { withCodes }: { withCodes: bool
         }),
       })),
     published: record.startPublishedAt !== null,
+    ...(record.calledOff ? { calledOff: record.calledOff.reason } : {}),
     frozenAt: record.frozenAt?.toISOString() ?? null,
   }
 }

@@ -141,6 +141,8 @@ export interface DayBoard {
   readonly version: string
   readonly countedAt: string
   readonly published: number | null
+  /** Why the day was called off; absent while it is on. */
+  readonly calledOff?: string
   /** The newest word of the desk about play; absent on sheets of before and when nothing was said. */
   readonly play?: PlayNow | null
 }
@@ -217,6 +219,8 @@ export interface StartSheet {
     }[]
   }[]
   readonly published: boolean
+  /** Why the day was called off; absent while it is on. */
+  readonly calledOff?: string
   readonly frozenAt: string | null
 }
 
@@ -273,6 +277,8 @@ export interface FixtureCard {
     readonly firstTee: string
     readonly startKind: 'tee-times' | 'shotgun'
     readonly status: DayBoard['status']
+    /** Why the day was called off. */
+    readonly calledOff: string | null
     /** "singles Stableford", "four-ball better ball": the formats in their order. */
     readonly formats: readonly string[]
     readonly players: number

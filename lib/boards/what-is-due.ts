@@ -48,6 +48,7 @@ interface Line {
 }
 
 export function whatIsDue(record: DayRecord, counts: DeskCounts, calledOn: string, today: string): readonly Due[] {
+  if (record.calledOff) return []
   const lines = linesOf(record, counts, calledOn, today)
   const next = lines.findIndex((line) => !line.done)
   return lines.map(({ done, at, ...line }, index) => ({

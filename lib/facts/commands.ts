@@ -187,6 +187,17 @@ export type CallDay = z.input<typeof callDay>
 export const changeDay = z.strictObject({ dayId: id, version: z.int(), day: callDay })
 export type ChangeDay = z.input<typeof changeDay>
 
+/** The weather, the course closed: why, as everybody reads it. */
+export const callOffDay = z.strictObject({
+  dayId: id,
+  version: z.int(),
+  reason: z.string().trim().min(3, 'Write the reason: everybody reads it on the fixture list.').max(200),
+})
+export const putDayOn = z.strictObject({ dayId: id, version: z.int() })
+export const deleteDay = z.strictObject({ dayId: id, version: z.int() })
+/** Its cards are taken, and its result is published, before its date. */
+export const playDayAhead = z.strictObject({ dayId: id, version: z.int() })
+
 export const enterPlayers = z.strictObject({
   dayId: id,
   version: z.int(),
@@ -235,6 +246,15 @@ export const allowOnBoard = z.strictObject({
 export type AllowOnBoard = z.input<typeof allowOnBoard>
 
 export const freezeHandicaps = z.strictObject({ dayId: id, version: z.int() })
+const whyRefrozen = z.string().trim().min(3, 'Write the reason: it stands in the record.').max(200)
+export const unfreezeHandicaps = z.strictObject({ dayId: id, version: z.int(), reason: whyRefrozen })
+/** Only these players, off the handicap they have now. */
+export const refreezeHandicaps = z.strictObject({
+  dayId: id,
+  version: z.int(),
+  entryIds: z.array(id).min(1, 'Tick the players whose handicap is to be frozen again.').max(200),
+  reason: whyRefrozen,
+})
 
 export const makeDraw = z.strictObject({
   dayId: id,
@@ -348,7 +368,12 @@ export const ruleOnDay = z.strictObject({
 })
 export type RuleOnDay = z.input<typeof ruleOnDay>
 
-export const closeDay = z.strictObject({ dayId: id, version: z.int() })
+export const closeDay = z.strictObject({
+  dayId: id,
+  version: z.int(),
+  /** How many cards the officer was told are still out and lets count as not returned. Another number: asked again. */
+  notReturned: z.int().min(0).default(0),
+})
 export const reopenDay = z.strictObject({ dayId: id, version: z.int(), reason: z.string().trim().min(3).max(400) })
 export const publishResult = z.strictObject({
   dayId: id,

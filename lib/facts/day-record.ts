@@ -55,6 +55,8 @@ export interface EntryRecord {
   /** The figure that counts on this day: frozen, or the present one before the freeze. Null when nobody has given one. */
   readonly indexTenths: number | null
   readonly frozen: boolean
+  /** The handicap as it is now, whatever is frozen; read with the day. */
+  readonly presentTenths?: number | null
   readonly handicapSource: 'home-club' | 'society' | 'claimed'
   readonly enteredAt: Date
   /** True when the name stands in for another: it is never cut to the family name. */
@@ -187,6 +189,11 @@ export interface RulingRecord {
   readonly replaces: number | null
 }
 
+export interface CalledOff {
+  readonly at: Date
+  readonly reason: string
+}
+
 export interface DayRecord {
   readonly society: { readonly id: string; readonly slug: string; readonly name: string; readonly isDemo: boolean }
   readonly season: { readonly id: string; readonly name: string; readonly dayCount: number }
@@ -201,6 +208,10 @@ export interface DayRecord {
   readonly frozenAt: Date | null
   readonly startPublishedAt: Date | null
   readonly closedAt: Date | null
+  /** The course was closed, the weather: nobody plays, nothing is scored, nothing is published. */
+  readonly calledOff?: CalledOff | null
+  /** An officer said that the cards of this day are taken before its date. */
+  readonly playedAheadAt?: Date | null
   readonly version: number
   readonly scoreVersion: number
   /** May the card on the phone show points and position as they stand? No when absent. */

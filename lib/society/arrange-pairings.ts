@@ -26,7 +26,7 @@ export async function arrangePairings(
   const { competitionId, pairings } = read.value
   return changeOfDay<{ matches: number }, Refusals>(
     actor,
-    'make-draw',
+    'arrange-pairings',
     read.value,
     async (day) => {
       if (day.status === 'closed') return refused('day-closed', 'The day is closed: the matches stay as they were.')

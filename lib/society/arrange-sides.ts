@@ -33,7 +33,7 @@ export async function arrangeSides(
   const { competitionId, sides } = read.value
   return changeOfDay<object, Refusals>(
     actor,
-    'make-draw',
+    'arrange-sides',
     read.value,
     async (day) => {
       const found = sided(day, competitionId)
@@ -62,7 +62,7 @@ export async function makeSides(
   const { competitionId, seed } = read.value
   return changeOfDay<object, Refusals | 'too-few'>(
     actor,
-    'make-draw',
+    'arrange-sides',
     read.value,
     async (day) => {
       const found = sided(day, competitionId)

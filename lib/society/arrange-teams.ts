@@ -35,7 +35,7 @@ export async function arrangeTeams(
   const { teams } = read.value
   return changeOfDay<object, Refusals>(
     actor,
-    'make-draw',
+    'arrange-teams',
     read.value,
     async (day) => {
       if (day.status === 'closed') return refused('day-closed', 'The day is closed: the teams stay as they were.')
@@ -70,7 +70,7 @@ export async function makeTeams(
   const { names, seed } = read.value
   return changeOfDay<object, Refusals | 'too-few'>(
     actor,
-    'make-draw',
+    'arrange-teams',
     read.value,
     async (day) => {
       if (day.status === 'closed') return refused('day-closed', 'The day is closed: the teams stay as they were.')

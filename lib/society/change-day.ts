@@ -7,7 +7,7 @@ import type { Actor } from '@/lib/facts/actor'
 import { type ChangeDay, changeDay as schema } from '@/lib/facts/commands'
 import type { DayRecord } from '@/lib/facts/day-record'
 import { fullName } from '@/lib/facts/person-name'
-import { type Fault, type Refused, type Result, refused } from '@/lib/result'
+import { type Refused, type Result, refused } from '@/lib/result'
 import { starts } from '@/lib/rules/draw/starts'
 import { courseIn } from '@/lib/store/courses'
 import {
@@ -26,6 +26,7 @@ import { codesUntil } from './day-clock'
 import { dayToKeep } from './day-terms'
 import { notFound } from './desk-only'
 import { freezeLate } from './entry-list'
+import { canonical, frozenDayToKeep } from './frozen-day'
 import { notUnderstood, parseInput } from './parse-input'
 
 type Refusals = DayRefusals | 'day-closed' | 'frozen' | 'too-many-groups'
@@ -48,12 +49,14 @@ export async function changeDay(
       const season = await seasonIn(tx, societyId, form.seasonId)
       if (!season) return notFound('season')
       const course = await courseIn(tx, societyId, form.courseId)
-      if (!course) return notFound('course')
-      const wanted = dayToKeep(form, season, course)
+      const isOpen = day.status === 'called'
+      if (!course && (isOpen || form.courseId !== day.round.courseId)) return notFound('course')
+      const wanted = isOpen && course ? dayToKeep(form, season, course) : frozenDayToKeep(day, form, season, course)
       if (!wanted.ok) return wanted
-      const changed = decide(day, wanted.value)
-      if ('ok' in changed) return changed
-      const retimed = timesOf(day, wanted.value)
+      const changed = wanted.value
+      const untee = isOpen ? withoutTee(day, changed) : null
+      if (untee) return untee
+      const retimed = timesOf(day, changed)
       if (retimed === null)
         return refused('too-many-groups', 'A shotgun start has room for two groups a hole, and none on the par threes.')
       const before = await dayExtras(tx, day.id)
@@ -63,8 +66,8 @@ export async function changeDay(
         record: changedInWords(dayWords({ ...day, places: before.places }), dayWords(changed)),
         save: async (saving) => {
           await updateDay(saving, day.id, season.seasonId, changed)
-          if (day.status === 'called' && !sameTees(day, wanted.value)) await replaceTees(saving, day, wanted.value.tees)
-          await replaceCompetitions(saving, day, wanted.value.competitions)
+          if (isOpen && !sameTees(day, changed)) await replaceTees(saving, day, changed.tees)
+          await replaceCompetitions(saving, day, changed.competitions)
           if (retimed.length > 0) await replaceGroups(saving, day, retimed, codesUntil(changed.date), null, now)
           else await setCodesUntil(saving, day.round.id, codesUntil(changed.date))
           for (const entry of up) await updateEntry(saving, entry.id, { status: 'entered' })
@@ -79,63 +82,18 @@ export async function changeDay(
   )
 }
 
-/** What is to be written, or the refusal when something that is frozen would move. */
-function decide(day: DayRecord, wanted: DayToKeep): DayToKeep | Refused<'frozen' | 'not-understood'> {
-  const missing = day.entries.filter(
+/** Somebody is entered who would have no tee of their gender. */
+function withoutTee(day: DayRecord, wanted: DayToKeep): Refused<'not-understood'> | null {
+  const missing = day.entries.find(
     (entry) => entry.status !== 'withdrawn' && !wanted.tees.some((tee) => tee.gender === entry.gender && tee.isDefault),
   )
-  if (day.status === 'called') {
-    if (missing.length === 0) return wanted
-    return notUnderstood([
-      {
-        place: missing[0]!.gender === 'men' ? 'teeMen' : 'teeWomen',
-        sentence: `${fullName(missing[0]!)} is entered and would have no tee.`,
-      },
-    ])
-  }
-  const faults = frozenFaults(day, wanted)
-  if (faults.length > 0)
-    return refused('frozen', 'Handicaps are frozen: course, tees and terms stay as they are.', faults)
-  // The edition was fixed with the figures, whatever the date is moved to; so was the copy of the course.
-  return {
-    ...wanted,
-    edition: day.edition,
-    round: { ...wanted.round, courseId: day.round.courseId, courseName: day.round.courseName },
-  }
-}
-
-function frozenFaults(day: DayRecord, wanted: DayToKeep): readonly Fault[] {
-  const faults: Fault[] = []
-  if (wanted.round.courseId !== day.round.courseId || wanted.round.holes !== day.round.holes)
-    faults.push({ place: 'courseId', sentence: 'The course stays.' })
-  for (const [place, gender] of [
-    ['teeMen', 'men'],
-    ['teeWomen', 'women'],
-  ] as const) {
-    const was = day.tees.find((tee) => tee.gender === gender && tee.isDefault)?.name ?? null
-    const is = wanted.tees.find((tee) => tee.gender === gender && tee.isDefault)?.name ?? null
-    if (was !== is) faults.push({ place, sentence: `The tee for ${gender} stays${was ? ` ${was}` : ''}.` })
-  }
-  if (wanted.competitions.length !== day.competitions.length)
-    faults.push({ place: 'competitions', sentence: 'No competition can be added or taken away.' })
-  else
-    day.competitions.forEach((one, at) => {
-      const asked = wanted.competitions[at]!
-      if (asked.format !== one.format)
-        faults.push({ place: `competitions[${at}].format`, sentence: `${one.name} keeps its form of play.` })
-      else if (canonical(asked.terms) !== canonical(one.terms))
-        faults.push({ place: `competitions[${at}].terms`, sentence: `${one.name} keeps its terms.` })
-    })
-  return faults
-}
-
-/** The same content whatever the order in which its keys were written. */
-function canonical(value: unknown): string {
-  return JSON.stringify(value, (_, part) =>
-    part && typeof part === 'object' && !Array.isArray(part)
-      ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => (a < b ? -1 : 1)))
-      : part,
-  )
+  if (!missing) return null
+  return notUnderstood([
+    {
+      place: missing.gender === 'men' ? 'teeMen' : 'teeWomen',
+      sentence: `${fullName(missing)} is entered and would have no tee.`,
+    },
+  ])
 }
 
 function sameTees(day: DayRecord, wanted: DayToKeep): boolean {

@@ -10,9 +10,10 @@ import { dayRecordIn } from '@/lib/store/day-record'
 import { stepVersion } from '@/lib/store/day-setup'
 import { write } from '@/lib/store/write'
 import type { Act } from './acts'
+import { whyCalledOff } from './day-on'
 import { deskOnly, movedOn, notFound, type Officer } from './desk-only'
 
-export type DayRefusals = 'not-allowed' | 'not-understood' | 'not-found' | 'day-moved-on'
+export type DayRefusals = 'not-allowed' | 'not-understood' | 'not-found' | 'day-moved-on' | 'day-called-off'
 
 /** What an act on a day says of itself; the frame fills in the act, the day and its new version. */
 export type ActOfDay = Partial<Pick<ActToRecord, 'area' | 'subject' | 'before' | 'after'>>
@@ -43,6 +44,8 @@ export async function changeOfDay<T, C extends string>(
     const day = await dayRecordIn(tx, { societyId, dayId })
     if (!day) return notFound('day')
     if (day.version !== version) return movedOn()
+    const off = act === 'put-day-on' ? null : whyCalledOff(day)
+    if (off) return off
     const decided = await decide(day, officer.value, tx)
     if ('ok' in decided) return decided
     if (!(await stepVersion(tx, societyId, dayId, version, decided.also))) return movedOn()

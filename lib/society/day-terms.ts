@@ -54,7 +54,7 @@ function asPlayed(course: CourseKept, holes: number): CourseKept {
   return { ...course, name: `${course.name}, nine holes twice`, holes: 18, tees: course.tees.map(twiceRound) }
 }
 
-function dateFaults(form: DayForm, season: SeasonKept): readonly Fault[] {
+export function dateFaults(form: Pick<DayForm, 'date' | 'entriesCloseOn'>, season: SeasonKept): readonly Fault[] {
   const faults: Fault[] = []
   if (!isDate(form.date)) faults.push({ place: 'date', sentence: 'The calendar has no such day.' })
   else if (form.date < season.startsOn || form.date > season.endsOn)
@@ -179,6 +179,18 @@ function competitionFaults(form: DayForm, round: RoundHoles): readonly Fault[] {
   return faults
 }
 
+/** What may still be wrong when only names and prizes can move: two of one name, a prize of no division. */
+export function prizeFaults(competitions: DayForm['competitions']): readonly Fault[] {
+  return competitions.flatMap((one, at) => {
+    const twin = competitions.findIndex((other) => other.name.toLowerCase() === one.name.toLowerCase())
+    const place = `competitions[${at}]`
+    return [
+      ...(twin < at ? [{ place: `${place}.name`, sentence: `Two competitions are called ${one.name}.` }] : []),
+      ...divisionFaults(one, place),
+    ]
+  })
+}
+
 /** Two divisions of one name cannot be told apart, and a prize needs the division it is won in. */
 function divisionFaults({ terms, prizes }: DayForm['competitions'][number], place: string): readonly Fault[] {
   const divisions = terms.divisions ?? []
@@ -223,7 +235,10 @@ function roundTees(form: DayForm, course: CourseKept): readonly RoundTeeToKeep[]
 }
 
 /** A figure says it is published only if it is; anything else is a house choice, and the sheet says so. */
-function honest({ format, terms }: CompetitionToKeep, edition: string): CompetitionTerms {
+export function honest(
+  { format, terms }: Pick<CompetitionToKeep, 'format' | 'terms'>,
+  edition: string,
+): CompetitionTerms {
   const form = { format, custom: terms.custom }
   if (terms.allowanceFrom === 'house-choice' || isPublishedFor(form, terms.allowance, edition)) return terms
   return { ...terms, allowanceFrom: 'house-choice' }

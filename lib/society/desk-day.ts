@@ -12,6 +12,7 @@ import { readDayRecord } from '@/lib/store/day-record'
 import { dayExtras } from '@/lib/store/day-setup'
 import { slugOfSociety, societyAtDesk } from '@/lib/store/desk'
 import { today, zoneOfInstallation } from '@/lib/store/settings'
+import { isAhead } from './day-on'
 import { deskOnly, notFound } from './desk-only'
 
 type Refusals = 'not-allowed' | 'not-found'
@@ -34,6 +35,7 @@ export async function deskDay(
   return ok({
     record,
     today: todayIs,
+    isAhead: isAhead(record, now),
     daysToGo: daysBetween(todayIs, record.date),
     places: extras.places,
     due: whatIsDue(record, counts, dateIn(extras.createdAt, zoneOfInstallation()), todayIs),
@@ -65,7 +67,7 @@ export async function deskHome(actor: Actor, now: Date = new Date()): Promise<Re
   for (const { days, ...season } of society.seasons) {
     const fixtures = []
     for (const day of days) {
-      const done = day.published !== null && daysBetween(day.date, todayIs) > 7
+      const done = day.calledOff !== null || (day.published !== null && daysBetween(day.date, todayIs) > 7)
       fixtures.push({ ...day, next: done ? null : await nextOf(societyId, day.dayId, todayIs) })
     }
     seasons.push({ ...season, days: days.length, fixtures })

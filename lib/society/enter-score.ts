@@ -4,6 +4,7 @@ import { shownHole } from '@/lib/rules/hole-numbers'
 import 'server-only'
 import { randomUUID } from 'node:crypto'
 import { holeWords } from '@/lib/boards/acts-in-words'
+import { calledOffSentence } from '@/lib/boards/called-off'
 import { currentCard, faultsOf } from '@/lib/boards/current-card'
 import { changedInWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
@@ -32,6 +33,7 @@ import {
 import { cardInWords } from '@/lib/store/subjects'
 import { write } from '@/lib/store/write'
 import { mayNot } from './acts'
+import { whyAhead, whyCalledOff } from './day-on'
 import { live } from './live'
 import { parseInput } from './parse-input'
 import { planDelivery } from './plan-delivery'
@@ -67,6 +69,7 @@ export async function deliverFacts(
     const group = lastSeq === null ? null : await groupSources(tx, actor, touched)
     if (lastSeq === null || !group)
       return refused('no-such-group', 'That group is not in this day any more. Ask the desk for the new start sheet.')
+    if (group.calledOff !== null) return refused('no-such-group', calledOffSentence(group.calledOff))
     const sources = await withSides(tx, actor, inOrder, group)
     const plan = planDelivery(sources, inOrder, lastSeq, actor.societyId, device.id, now)
     const repeats = await earlierAnswers(tx, device.id, plan.repeats)
@@ -115,7 +118,9 @@ export async function keyCard(
   actor: Actor,
   input: KeyCard,
   now: Date = new Date(),
-): Promise<Result<Keyed, 'not-allowed' | 'not-understood' | 'no-such-card' | 'card-closed'>> {
+): Promise<
+  Result<Keyed, 'not-allowed' | 'not-understood' | 'no-such-card' | 'day-called-off' | 'day-ahead' | 'card-closed'>
+> {
   const no = mayNot(actor, 'enter-score')
   if (no) return no
   if (actor.kind !== 'officer') return refused('not-allowed', 'Paper cards are keyed at the desk.')
@@ -129,6 +134,8 @@ export async function keyCard(
     const lastSeq = await takeDevice(tx, device, now)
     const sources = await cardSources(tx, { societyId, dayId, cardId })
     if (!sources || lastSeq === null) return refused('no-such-card', 'That card is not in this day.')
+    const notNow = whyCalledOff(sources.day) ?? whyAhead(sources.day, now)
+    if (notNow) return notNow
     const { card, holes } = sources
     if (scores.length !== holes)
       return refused('not-understood', `This round has ${holes} holes, not ${scores.length}.`)

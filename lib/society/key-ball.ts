@@ -13,11 +13,12 @@ import { dayRecordIn } from '@/lib/store/day-record'
 import { versionText } from '@/lib/store/day-versions'
 import { deskDevice, moveDevice, moveScores, takeDevice } from '@/lib/store/score-facts'
 import { write } from '@/lib/store/write'
+import { whyAhead, whyCalledOff } from './day-on'
 import { deskOnly, notFound } from './desk-only'
 import { live } from './live'
 import { notUnderstood, parseInput } from './parse-input'
 
-type Refusals = 'not-allowed' | 'not-understood' | 'not-found' | 'day-closed'
+type Refusals = 'not-allowed' | 'not-understood' | 'not-found' | 'day-called-off' | 'day-ahead' | 'day-closed'
 
 export async function keyBall(
   actor: Actor,
@@ -37,6 +38,8 @@ export async function keyBall(
     const day = await dayRecordIn(tx, { societyId, dayId })
     const side = await sideOfDay(tx, { societyId, dayId, sideId })
     if (!day || !side || lastSeq === null) return notFound('side')
+    const notNow = whyCalledOff(day) ?? whyAhead(day, now)
+    if (notNow) return notNow
     if (day.status === 'closed') return refused('day-closed', 'The day is closed. Open it again to change what counts.')
     const faults = (drives ?? []).flatMap((entryId, at) =>
       entryId === null || side.entryIds.includes(entryId)

@@ -10,7 +10,7 @@ import type { Tx } from '@/lib/store/client'
 import { personIn } from '@/lib/store/people'
 import { changePageKey } from '@/lib/store/privacy'
 import { write } from '@/lib/store/write'
-import { mayNot } from './acts'
+import { type Act, mayNot } from './acts'
 import { deskOnly, notFound } from './desk-only'
 import { parseInput } from './parse-input'
 
@@ -32,7 +32,7 @@ export async function renewPageKey(
   return write<Result<{ path: string }, 'not-found'>>(async (tx) => {
     const key = await changePageKey(tx, actor.societyId, personId, 'new')
     if (key === null) return notFound('person')
-    await told(tx, actor, actor.societyId, personId, 'renewed, the old one ended', now)
+    await told(tx, actor, actor.societyId, personId, 'renew-page-key', now)
     return ok({ path: `/member/${key}` })
   })
 }
@@ -42,7 +42,7 @@ export async function endPageKey(
   input: { readonly personId: string },
   now: Date = new Date(),
 ): Promise<Result<void, Refusals>> {
-  const officer = deskOnly(actor, 'renew-page-key')
+  const officer = deskOnly(actor, 'end-page-key')
   if (!officer.ok) return officer
   const read = parseInput(schema, input)
   if (!read.ok) return read
@@ -50,14 +50,18 @@ export async function endPageKey(
   const { personId } = read.value
   return write<Result<void, 'not-found'>>(async (tx) => {
     if ((await changePageKey(tx, societyId, personId, 'ended')) === null) return notFound('person')
-    await told(tx, actor, societyId, personId, 'ended', now)
+    await told(tx, actor, societyId, personId, 'end-page-key', now)
     return ok()
   })
 }
 
-async function told(tx: Tx, actor: Actor, societyId: string, personId: string, what: string, now: Date) {
+async function told(tx: Tx, actor: Actor, societyId: string, personId: string, act: Act, now: Date) {
   const person = await personIn(tx, societyId, personId)
   const subject = person ? fullName(person) : personId
-  const record = { subject, subjectId: personId, after: { 'Link of the own page': what } }
-  await recordAct(tx, actor, { act: 'renew-page-key', area: 'access', ...record }, now)
+  const record = {
+    subject,
+    subjectId: personId,
+    after: { 'Link of the own page': act === 'end-page-key' ? 'ended' : 'renewed, the old one ended' },
+  }
+  await recordAct(tx, actor, { act, area: 'access', ...record }, now)
 }

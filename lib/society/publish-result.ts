@@ -9,9 +9,10 @@ import { type PublishResult, publishResult as schema } from '@/lib/facts/command
 import { ok, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
 import { dayRecordIn } from '@/lib/store/day-record'
-import { moveDayVersion, takeDay, versionText } from '@/lib/store/day-versions'
+import { moveDayVersion, versionText } from '@/lib/store/day-versions'
 import { addSheet, newestSheet } from '@/lib/store/publications'
 import { write } from '@/lib/store/write'
+import { takeDayOn, whyAhead } from './day-on'
 import { deskOnly, movedOn, notFound } from './desk-only'
 import { live } from './live'
 import { parseInput } from './parse-input'
@@ -24,7 +25,14 @@ export async function publishResult(
 ): Promise<
   Result<
     { number: number; version: number },
-    'not-allowed' | 'not-understood' | 'not-found' | 'day-moved-on' | 'day-not-closed' | 'reason-needed'
+    | 'not-allowed'
+    | 'not-understood'
+    | 'not-found'
+    | 'day-moved-on'
+    | 'day-called-off'
+    | 'day-ahead'
+    | 'day-not-closed'
+    | 'reason-needed'
   >
 > {
   const officer = deskOnly(actor, 'publish-result')
@@ -36,13 +44,16 @@ export async function publishResult(
   const reason = read.value.reason || null
 
   const done = await write(async (tx) => {
-    const day = await takeDay(tx, societyId, dayId)
-    if (!day) return notFound('day')
+    const on = await takeDayOn(tx, societyId, dayId)
+    if (!on.ok) return on
+    const day = on.value
     const before = await newestSheet(tx, dayId)
     if (before && versionOf(before.sheet) === version)
       return ok({ number: before.number, version: day.version, announce: null })
     if (day.version !== version) return movedOn()
     if (day.status !== 'closed') return refused('day-not-closed', 'Close the day first: then the result is published.')
+    const ahead = whyAhead(day, now)
+    if (ahead) return ahead
     if (before && !reason)
       return refused(
         'reason-needed',
@@ -67,7 +78,10 @@ export async function publishResult(
     })
     const moved = await moveDayVersion(tx, dayId)
     const out = { subject: record.name, subjectId: dayId, version: moved.version }
-    const words = { before: before ? { Sheet: before.number } : null, after: { Sheet: number, Reason: sheet.reason } }
+    const words = {
+      before: before ? { Sheet: before.number } : null,
+      after: { Sheet: number, ...(sheet.reason === null ? {} : { Reason: sheet.reason }) },
+    }
     await recordAct(tx, actor, { act: 'publish-result', area: 'results', ...out, ...words }, now)
     return ok({ number, version: moved.version, announce: versionText(moved) })
   })

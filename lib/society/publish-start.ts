@@ -90,7 +90,7 @@ export async function renewGroupLink(
   input: z.input<typeof renewSchema>,
   now: Date = new Date(),
 ): Promise<Result<{ code: string; linkKey: string }, 'not-allowed' | 'not-understood' | 'not-found'>> {
-  const officer = deskOnly(actor, 'publish-start')
+  const officer = deskOnly(actor, 'renew-group-link')
   if (!officer.ok) return officer
   const read = parseInput(renewSchema, input)
   if (!read.ok) return read
@@ -101,7 +101,7 @@ export async function renewGroupLink(
     if (!renewed) return null
     const subject = await groupInWords(tx, societyId, groupId)
     const after = { 'Link and code': 'renewed, the old ones ended' }
-    await recordAct(tx, actor, { act: 'publish-start', area: 'access', subject, subjectId: groupId, after }, now)
+    await recordAct(tx, actor, { act: 'renew-group-link', area: 'access', subject, subjectId: groupId, after }, now)
     return renewed
   })
   return fresh ? ok(fresh) : notFound('group')

@@ -21,7 +21,7 @@ export async function reopenDay(
 ): Promise<
   Result<{ version: number }, 'not-allowed' | 'not-understood' | 'not-found' | 'day-moved-on' | 'day-not-closed'>
 > {
-  const officer = deskOnly(actor, 'close-day')
+  const officer = deskOnly(actor, 'reopen-day')
   if (!officer.ok) return officer
   const read = parseInput(schema, input)
   if (!read.ok) return read
@@ -37,7 +37,7 @@ export async function reopenDay(
     if (!(await openTheDayAgain(tx, { societyId, dayId, version }, { userId, name, reason }, now))) return movedOn()
     const opened = { subject: await dayInWords(tx, societyId, dayId), subjectId: dayId, version: version + 1 }
     const words = { before: { Day: 'closed' }, after: { Day: 'open again', Reason: reason } }
-    await recordAct(tx, actor, { act: 'close-day', area: 'results', ...opened, ...words }, now)
+    await recordAct(tx, actor, { act: 'reopen-day', area: 'results', ...opened, ...words }, now)
     return ok({ version: version + 1, announce: versionText({ ...day, version: version + 1 }) })
   })
   if (!done.ok) return done

@@ -9,9 +9,10 @@ import type { Actor } from '@/lib/facts/actor'
 import { type RuleByChoice, ruleByChoice as schema } from '@/lib/facts/commands'
 import { ok, type Result } from '@/lib/result'
 import { dayRecordIn } from '@/lib/store/day-record'
-import { takeDay, versionText } from '@/lib/store/day-versions'
+import { versionText } from '@/lib/store/day-versions'
 import { cardSources, moveScores } from '@/lib/store/score-facts'
 import { write } from '@/lib/store/write'
+import { takeDayOn } from './day-on'
 import { deskOnly, notFound } from './desk-only'
 import { live } from './live'
 import { parseInput } from './parse-input'
@@ -32,10 +33,12 @@ export async function ruleByChoice(
   const { dayId, cardId, reason } = read.value
 
   const done = await write(async (tx) => {
-    const day = await takeDay(tx, societyId, dayId)
-    const record = day && (await dayRecordIn(tx, { societyId, dayId }))
-    const first = day && (await cardSources(tx, { societyId, dayId, cardId }))
-    if (!day || !record || !first) return notFound('card')
+    const on = await takeDayOn(tx, societyId, dayId)
+    if (!on.ok) return on.code === 'not-found' ? notFound('card') : on
+    const day = on.value
+    const record = await dayRecordIn(tx, { societyId, dayId })
+    const first = await cardSources(tx, { societyId, dayId, cardId })
+    if (!record || !first) return notFound('card')
     const group = record.groups.find((one) => one.entryIds.includes(first.card.entryId))
     const chosen = actsOfChoice(
       read.value,

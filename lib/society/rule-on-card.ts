@@ -4,15 +4,22 @@ import 'server-only'
 import type { Actor } from '@/lib/facts/actor'
 import { type RuleOnCard, ruleOnCard as schema } from '@/lib/facts/commands'
 import { ok, type Result } from '@/lib/result'
-import { takeDay, versionText } from '@/lib/store/day-versions'
+import { versionText } from '@/lib/store/day-versions'
 import { cardSources, moveScores } from '@/lib/store/score-facts'
 import { write } from '@/lib/store/write'
+import { takeDayOn } from './day-on'
 import { deskOnly, notFound } from './desk-only'
 import { live } from './live'
 import { parseInput } from './parse-input'
 import { putRuling } from './ruling-in-book'
 
-export type RulingRefusals = 'not-allowed' | 'not-understood' | 'not-found' | 'day-closed' | 'no-such-ruling'
+export type RulingRefusals =
+  | 'not-allowed'
+  | 'not-understood'
+  | 'not-found'
+  | 'day-called-off'
+  | 'day-closed'
+  | 'no-such-ruling'
 
 export async function ruleOnCard(
   actor: Actor,
@@ -27,9 +34,11 @@ export async function ruleOnCard(
   const { dayId, cardId } = read.value
 
   const done = await write(async (tx) => {
-    const day = await takeDay(tx, societyId, dayId)
-    const sources = day && (await cardSources(tx, { societyId, dayId, cardId }))
-    if (!day || !sources) return notFound('card')
+    const on = await takeDayOn(tx, societyId, dayId)
+    if (!on.ok) return on.code === 'not-found' ? notFound('card') : on
+    const day = on.value
+    const sources = await cardSources(tx, { societyId, dayId, cardId })
+    if (!sources) return notFound('card')
     const put = await putRuling(tx, officer.value, day, sources, read.value, now)
     if (!put.ok) return put
     const { number, repeated } = put.value

@@ -8,15 +8,23 @@ import { type StopPlay, stopPlay as schema } from '@/lib/facts/commands'
 import { isStopped, type PlayNow, playNow } from '@/lib/facts/play-stop'
 import { ok, type Refused, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
-import { takeDay, versionText } from '@/lib/store/day-versions'
+import { versionText } from '@/lib/store/day-versions'
 import { addPlayStop, playStopsOf } from '@/lib/store/play-stops'
 import { moveScores } from '@/lib/store/score-facts'
 import { write } from '@/lib/store/write'
-import { deskOnly, notFound } from './desk-only'
+import { takeDayOn } from './day-on'
+import { deskOnly } from './desk-only'
 import { live } from './live'
 import { parseInput } from './parse-input'
 
-type Refusals = 'not-allowed' | 'not-understood' | 'not-found' | 'day-not-in-play' | 'stopped-at-once' | 'not-stopped'
+type Refusals =
+  | 'not-allowed'
+  | 'not-understood'
+  | 'not-found'
+  | 'day-called-off'
+  | 'day-not-in-play'
+  | 'stopped-at-once'
+  | 'not-stopped'
 
 /** The same word twice is said once. */
 export async function stopPlay(
@@ -32,8 +40,9 @@ export async function stopPlay(
   const { dayId, kind, reason } = read.value
 
   const done = await write(async (tx) => {
-    const day = await takeDay(tx, societyId, dayId)
-    if (!day) return notFound('day')
+    const on = await takeDayOn(tx, societyId, dayId)
+    if (!on.ok) return on
+    const day = on.value
     const stops = await playStopsOf(tx, dayId)
     const before = playNow(stops)
     if (before?.kind === kind && before.reason === reason) return ok({ play: before, version: null })
@@ -45,7 +54,7 @@ export async function stopPlay(
       tx,
       officer.value,
       {
-        act: 'stop-play',
+        act: kind === 'resume' ? 'resume-play' : 'stop-play',
         area: 'day',
         subject: `${PLAY_WORDS[kind].title}: ${reason}`,
         subjectId: dayId,

@@ -8,10 +8,11 @@ import { takeCardIn as schema } from '@/lib/facts/commands'
 import { ok, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
 import { takeIn } from '@/lib/store/card-states'
-import { takeDay, versionText } from '@/lib/store/day-versions'
+import { versionText } from '@/lib/store/day-versions'
 import { cardSources, moveScores } from '@/lib/store/score-facts'
 import { cardInWords } from '@/lib/store/subjects'
 import { write } from '@/lib/store/write'
+import { takeDayOn } from './day-on'
 import { deskOnly, notFound } from './desk-only'
 import { live } from './live'
 import { parseInput } from './parse-input'
@@ -22,7 +23,10 @@ export async function takeCardIn(
   input: z.input<typeof schema>,
   now: Date = new Date(),
 ): Promise<
-  Result<{ scoreVersion: number }, 'not-allowed' | 'not-understood' | 'not-found' | 'day-closed' | 'card-not-ready'>
+  Result<
+    { scoreVersion: number },
+    'not-allowed' | 'not-understood' | 'not-found' | 'day-called-off' | 'day-closed' | 'card-not-ready'
+  >
 > {
   const officer = deskOnly(actor, 'take-card-in')
   if (!officer.ok) return officer
@@ -32,9 +36,11 @@ export async function takeCardIn(
   const { dayId, cardId } = read.value
 
   const done = await write(async (tx) => {
-    const day = await takeDay(tx, societyId, dayId)
-    const sources = day && (await cardSources(tx, { societyId, dayId, cardId }))
-    if (!day || !sources) return notFound('card')
+    const on = await takeDayOn(tx, societyId, dayId)
+    if (!on.ok) return on.code === 'not-found' ? notFound('card') : on
+    const day = on.value
+    const sources = await cardSources(tx, { societyId, dayId, cardId })
+    if (!sources) return notFound('card')
     if (sources.card.state === 'taken-in') return ok({ scoreVersion: day.scoreVersion, version: null })
     if (day.status === 'closed')
       return refused('day-closed', 'The day is closed. Open it again, with the reason, before you accept a card.')

@@ -12,6 +12,7 @@ import { versionText } from '@/lib/store/day-versions'
 import { groupOfPhone, heldFacts } from '@/lib/store/phones'
 import { groupSources, takeDevice } from '@/lib/store/score-facts'
 import { write } from '@/lib/store/write'
+import { takeDayOn } from './day-on'
 import { deskOnly, notFound } from './desk-only'
 import { live } from './live'
 import { parseInput } from './parse-input'
@@ -25,7 +26,7 @@ export interface TakenLate {
   readonly refused: number
 }
 
-type Refusals = 'not-allowed' | 'not-understood' | 'not-found' | 'nothing-held'
+type Refusals = 'not-allowed' | 'not-understood' | 'not-found' | 'day-called-off' | 'nothing-held'
 
 export async function takeLateScores(
   actor: Actor,
@@ -42,6 +43,8 @@ export async function takeLateScores(
   const done = await write(async (tx) => {
     const phone = await groupOfPhone(tx, { societyId, dayId, deviceId })
     if (!phone) return notFound('phone')
+    const day = await takeDayOn(tx, societyId, dayId)
+    if (!day.ok) return day
     const { groupId } = phone
     const lastSeq = await takeDevice(tx, { id: deviceId, societyId, groupId }, now, { unsent: 0 })
     const facts = (await heldFacts(tx, { deviceId })).map((held) => held.fact)
@@ -57,7 +60,7 @@ export async function takeLateScores(
     const late = plan.answers.filter((one) => one.answer === 'late').length
     const sender = { societyId, dayId, status: group.status, deviceId, lastSeq }
     // What cannot stand is refused already, by the row it was held in.
-    const day = await savePlan(tx, sender, { ...plan, refused: [] }, now)
+    const saved = await savePlan(tx, sender, { ...plan, refused: [] }, now)
     const taken = { taken: plan.answers.length - plan.refused.length - late, late, refused: plan.refused.length }
     await recordAct(
       tx,
@@ -71,7 +74,7 @@ export async function takeLateScores(
       },
       now,
     )
-    return ok({ taken, version: day && versionText(day) })
+    return ok({ taken, version: saved && versionText(saved) })
   })
   if (!done.ok) return done
   if (done.value.version) live().announce(dayId, done.value.version)

@@ -1,5 +1,6 @@
 // Turns a session, a group's link or a member's link into the actor that every use case asks for.
 
+import { calledOffSentence } from '@/lib/boards/called-off'
 import type { Actor } from '@/lib/facts/actor'
 import { ok, type Result, refused } from '@/lib/result'
 import { mayTry, wasTried } from '@/lib/store/attempts'
@@ -58,6 +59,7 @@ function stillOpen(group: GroupBehind | null, now: Date) {
       'link-ended',
       'The desk has given this group a new link. Ask for the new start sheet and scan again.',
     )
+  if (group.calledOff !== null) return refused('link-ended', calledOffSentence(group.calledOff))
   if (group.until <= now) return refused('link-ended', 'The day is over and the link has ended with it.')
   return null
 }

@@ -95,7 +95,10 @@ export const WITH_EARLIER = {
   competitions: {
     select: {
       countedDays: {
-        select: { dayId: true, day: { select: { status: true, version: true, scoreVersion: true } } },
+        select: {
+          dayId: true,
+          day: { select: { status: true, calledOffAt: true, version: true, scoreVersion: true } },
+        },
       },
     },
   },
@@ -106,7 +109,12 @@ interface WithEarlier {
   readonly competitions: readonly {
     readonly countedDays: readonly {
       readonly dayId: string
-      readonly day: { readonly status: string; readonly version: number; readonly scoreVersion: number }
+      readonly day: {
+        readonly status: string
+        readonly calledOffAt: Date | null
+        readonly version: number
+        readonly scoreVersion: number
+      }
     }[]
   }[]
 }
@@ -117,6 +125,6 @@ export function boardVersionOf(day: WithEarlier): { readonly boardVersion: numbe
   const earlier = [...counted.values()]
   return {
     boardVersion: day.scoreVersion + earlierVersions(earlier),
-    settled: earlier.every((one) => one.status !== 'called'),
+    settled: earlier.every((one) => one.calledOffAt !== null || one.status !== 'called'),
   }
 }

@@ -2,6 +2,7 @@ import 'server-only'
 import type { CompetitionRecord, DayRecord, EntryRecord, GroupRecord, RoundTeeRecord } from '@/lib/facts/day-record'
 import { labelsOf } from '@/lib/facts/labels'
 import { competitionTerms } from '@/lib/facts/terms'
+import { calledOffOf } from './called-off'
 import { type Book, reading, type Tx } from './client'
 import { cardsOf, factsOf, rulingsOf, signaturesOf } from './day-cards'
 import { ballFactsOf, countedDaysOf, earlierVersions, pairingsOf, teamsOf } from './day-matches'
@@ -23,13 +24,15 @@ export async function readDayRecord(which: WhichDay, on: Book = reading()): Prom
 export async function dayRecordIn(tx: Tx, which: WhichDay): Promise<DayRecord | null> {
   const day = await oneDay(tx, which)
   if (!day) return null
-  const earlier: DayRecord[] = []
+  const counted: DayRecord[] = []
   for (const dayId of await countedDaysOf(tx, day.id)) {
     const one = await oneDay(tx, { societyId: day.society.id, dayId })
-    if (one) earlier.push(one)
+    if (one) counted.push(one)
   }
-  if (earlier.length === 0) return day
-  return { ...day, earlier, boardVersion: day.scoreVersion + earlierVersions(earlier) }
+  if (counted.length === 0) return day
+  // A day that was called off is no round of the sum, but it still moves the version: it may be put back on.
+  const earlier = counted.filter((one) => !one.calledOff)
+  return { ...day, earlier, boardVersion: day.scoreVersion + earlierVersions(counted) }
 }
 
 async function oneDay(tx: Tx, which: WhichDay): Promise<DayRecord | null> {
@@ -51,6 +54,9 @@ async function oneDay(tx: Tx, which: WhichDay): Promise<DayRecord | null> {
       frozenAt: true,
       startPublishedAt: true,
       closedAt: true,
+      calledOffAt: true,
+      calledOffReason: true,
+      playedAheadAt: true,
       version: true,
       scoreVersion: true,
       showsPosition: true,
@@ -95,6 +101,8 @@ async function oneDay(tx: Tx, which: WhichDay): Promise<DayRecord | null> {
     frozenAt: day.frozenAt,
     startPublishedAt: day.startPublishedAt,
     closedAt: day.closedAt,
+    calledOff: calledOffOf(day),
+    playedAheadAt: day.playedAheadAt,
     version: day.version,
     scoreVersion: day.scoreVersion,
     showsPosition: day.showsPosition,
@@ -185,6 +193,7 @@ async function entriesOf(tx: Tx, dayId: string): Promise<EntryRecord[]> {
     status: row.status as EntryRecord['status'],
     indexTenths: row.indexTenths ?? row.claimedTenths ?? person.records[0]?.indexTenths ?? null,
     frozen: row.indexTenths !== null,
+    presentTenths: row.claimedTenths ?? person.records[0]?.indexTenths ?? null,
     labels: labelsOf(row.labels ?? person.labels),
     handicapSource: (row.claimedTenths === null ? person.handicapSource : 'claimed') as EntryRecord['handicapSource'],
   }))

@@ -68,6 +68,20 @@ export async function freeDaySlug(tx: Tx, societyId: string, wanted: string): Pr
   for (let number = 2; ; number++) if (!taken.has(`${wanted}-${number}`)) return `${wanted}-${number}`
 }
 
+/** Names of later days with a competition that counts this one too. */
+export async function addedUpWith(tx: Tx, dayId: string): Promise<readonly string[]> {
+  const rows = await tx.countedDay.findMany({
+    where: { dayId },
+    select: { competition: { select: { day: { select: { name: true } } } } },
+  })
+  return [...new Set(rows.map((row) => row.competition.day.name))]
+}
+
+/** Only for a day on which nothing hangs: its round, tees and competitions go with it. */
+export async function removeDay(tx: Tx, dayId: string): Promise<void> {
+  await tx.day.delete({ where: { id: dayId } })
+}
+
 /** Days of a season carry numbers in the order of their dates, whichever was called first. */
 export async function numberByDate(tx: Tx, seasonId: string): Promise<void> {
   const days = await tx.day.findMany({
@@ -132,7 +146,7 @@ export async function stepVersion(
   version: number,
   also: {
     status?: DayRecord['status']
-    frozenAt?: Date
+    frozenAt?: Date | null
     startPublishedAt?: Date
     showsPosition?: boolean
     showsChances?: boolean

@@ -1,5 +1,6 @@
 import 'server-only'
-import type { DayStatus } from '@/lib/facts/day-record'
+import type { CalledOff, DayStatus } from '@/lib/facts/day-record'
+import { calledOffOf } from './called-off'
 import { reading, type Tx } from './client'
 import { boardVersionOf, WITH_EARLIER } from './day-matches'
 
@@ -34,24 +35,34 @@ export interface DayNow {
   readonly version: number
   readonly scoreVersion: number
   readonly status: DayStatus
+  readonly date: string
+  readonly calledOff: CalledOff | null
+  readonly playedAheadAt: Date | null
 }
+
+const NOW = {
+  id: true,
+  version: true,
+  scoreVersion: true,
+  status: true,
+  date: true,
+  calledOffAt: true,
+  calledOffReason: true,
+  playedAheadAt: true,
+} as const
 
 /** Begins a change at the desk: takes the write lock with the day's row, then says how the day stands. */
 export async function takeDay(tx: Tx, societyId: string, dayId: string): Promise<DayNow | null> {
   const there = await tx.day.updateMany({ where: { id: dayId, societyId }, data: { scoreVersion: { increment: 0 } } })
   if (there.count === 0) return null
-  const day = await tx.day.findUniqueOrThrow({
-    where: { id: dayId },
-    select: { id: true, version: true, scoreVersion: true, status: true },
-  })
-  return { ...day, status: day.status as DayStatus }
+  return dayNow(await tx.day.findUniqueOrThrow({ where: { id: dayId }, select: NOW }))
+}
+
+function dayNow<T extends { status: string; calledOffAt: Date | null; calledOffReason: string | null }>(day: T) {
+  const { calledOffAt, calledOffReason, ...rest } = day
+  return { ...rest, status: day.status as DayStatus, calledOff: calledOffOf({ calledOffAt, calledOffReason }) }
 }
 
 export async function moveDayVersion(tx: Tx, dayId: string): Promise<DayNow> {
-  const day = await tx.day.update({
-    where: { id: dayId },
-    data: { version: { increment: 1 } },
-    select: { id: true, version: true, scoreVersion: true, status: true },
-  })
-  return { ...day, status: day.status as DayStatus }
+  return dayNow(await tx.day.update({ where: { id: dayId }, data: { version: { increment: 1 } }, select: NOW }))
 }

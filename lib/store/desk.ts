@@ -20,6 +20,7 @@ export interface SocietyAtDesk {
       readonly name: string
       readonly date: string
       readonly status: DayRecord['status']
+      readonly calledOff: string | null
       readonly courseName: string
       readonly entered: number
       readonly published: number | null
@@ -50,6 +51,7 @@ export async function societyAtDesk(societyId: string, on: Book = reading()): Pr
               name: true,
               date: true,
               status: true,
+              calledOffReason: true,
               rounds: { where: { number: 1 }, select: { courseName: true } },
               publications: { select: { number: true }, orderBy: { number: 'desc' }, take: 1 },
               _count: { select: { entries: { where: { status: 'entered' } } } },
@@ -70,10 +72,11 @@ export async function societyAtDesk(societyId: string, on: Book = reading()): Pr
     seasons: seasons.map(({ id, days, ...season }) => ({
       seasonId: id,
       ...season,
-      days: days.map(({ id: dayId, status, rounds, publications, _count: counted, ...day }) => ({
+      days: days.map(({ id: dayId, status, calledOffReason, rounds, publications, _count: counted, ...day }) => ({
         dayId,
         ...day,
         status: status as DayRecord['status'],
+        calledOff: calledOffReason,
         courseName: rounds[0]?.courseName ?? '',
         entered: counted.entries,
         published: publications[0]?.number ?? null,

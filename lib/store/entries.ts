@@ -60,6 +60,16 @@ export interface FrozenFigures {
   readonly playing: readonly { readonly competitionId: string; readonly playingHandicap: number }[]
 }
 
+/** Takes the frozen figures out again. The database refuses once the start sheet is out. */
+export async function clearFigures(tx: Tx, entryIds: readonly string[]): Promise<void> {
+  const ids = [...entryIds]
+  await tx.playingHandicap.deleteMany({ where: { entryId: { in: ids } } })
+  await tx.entry.updateMany({
+    where: { id: { in: ids } },
+    data: { indexTenths: null, courseNumerator: null, courseDenominator: null, courseHandicap: null, labels: null },
+  })
+}
+
 /** Writes the figures that count on this day. The database refuses a second time. */
 export async function freezeFigures(tx: Tx, figures: readonly FrozenFigures[]): Promise<void> {
   for (const { entryId, playing: _, labels, ...figure } of figures)

@@ -17,6 +17,8 @@ export interface FixtureRows {
     readonly number: number
     readonly date: string
     readonly status: DayStatus
+    /** Why the day was called off. */
+    readonly calledOff: string | null
     readonly startPublished: boolean
     readonly courseName: string
     readonly firstTee: string
@@ -56,6 +58,7 @@ export async function fixturesOf(societySlug: string): Promise<FixtureRows | nul
             date: true,
             status: true,
             startPublishedAt: true,
+            calledOffReason: true,
             rounds: { where: { number: 1 }, select: { courseName: true, firstTee: true, startKind: true } },
             competitions: { select: { format: true }, orderBy: { number: 'asc' } },
             publications: { select: { id: true, number: true }, orderBy: { number: 'desc' }, take: 1 },
@@ -67,17 +70,20 @@ export async function fixturesOf(societySlug: string): Promise<FixtureRows | nul
     return {
       ...head,
       seasons: seasons.map(({ _count, ...one }) => ({ ...one, days: _count.days })),
-      days: days.map(({ rounds, competitions, publications, _count, startPublishedAt, status, ...day }) => ({
-        ...day,
-        status: status as DayStatus,
-        startPublished: startPublishedAt !== null,
-        courseName: rounds[0]?.courseName ?? '',
-        firstTee: rounds[0]?.firstTee ?? '',
-        startKind: rounds[0]?.startKind === 'shotgun' ? 'shotgun' : 'tee-times',
-        formats: competitions.map((one) => one.format),
-        players: _count.entries,
-        sheet: publications[0] ?? null,
-      })),
+      days: days.map(
+        ({ rounds, competitions, publications, _count, startPublishedAt, calledOffReason, status, ...day }) => ({
+          ...day,
+          status: status as DayStatus,
+          startPublished: startPublishedAt !== null,
+          calledOff: calledOffReason,
+          courseName: rounds[0]?.courseName ?? '',
+          firstTee: rounds[0]?.firstTee ?? '',
+          startKind: rounds[0]?.startKind === 'shotgun' ? 'shotgun' : 'tee-times',
+          formats: competitions.map((one) => one.format),
+          players: _count.entries,
+          sheet: publications[0] ?? null,
+        }),
+      ),
     }
   }, reading())
 }

@@ -10,6 +10,8 @@ export interface GroupBehind {
   readonly until: Date
   readonly revoked: boolean
   readonly published: boolean
+  /** Why the day was called off. */
+  readonly calledOff: string | null
 }
 
 const columns = {
@@ -18,7 +20,7 @@ const columns = {
   linkKey: true,
   codeUntil: true,
   revokedAt: true,
-  round: { select: { dayId: true, day: { select: { startPublishedAt: true } } } },
+  round: { select: { dayId: true, day: { select: { startPublishedAt: true, calledOffReason: true } } } },
 } as const
 
 export async function groupOfLink(linkKey: string): Promise<GroupBehind | null> {
@@ -58,7 +60,10 @@ interface GroupRow {
   readonly linkKey: string
   readonly codeUntil: Date
   readonly revokedAt: Date | null
-  readonly round: { readonly dayId: string; readonly day: { readonly startPublishedAt: Date | null } }
+  readonly round: {
+    readonly dayId: string
+    readonly day: { readonly startPublishedAt: Date | null; readonly calledOffReason: string | null }
+  }
 }
 
 const behindOrNull = (group: GroupRow | null) => group && behind(group)
@@ -72,6 +77,7 @@ function behind(group: GroupRow): GroupBehind {
     until: group.codeUntil,
     revoked: group.revokedAt !== null,
     published: group.round.day.startPublishedAt !== null,
+    calledOff: group.round.day.calledOffReason,
   }
 }
 

@@ -60,7 +60,7 @@ export async function memberRows(societyId: string, personId: string): Promise<M
     })
     if (!person) return null
     const entries = await tx.entry.findMany({
-      where: { personId, societyId, status: 'entered', cards: { some: {} } },
+      where: { personId, societyId, status: 'entered', cards: { some: {} }, day: { calledOffAt: null } },
       select: {
         id: true,
         day: {

@@ -84,7 +84,7 @@ export interface DayToCount {
 /** Days of the society that were played before this date, newest first: they can be added up with a later one. */
 export async function daysBefore(tx: Tx, societyId: string, date: string, dayId: string): Promise<DayToCount[]> {
   const rows = await tx.day.findMany({
-    where: { societyId, id: { not: dayId }, date: { lte: date } },
+    where: { societyId, id: { not: dayId }, date: { lte: date }, calledOffAt: null },
     select: {
       id: true,
       name: true,

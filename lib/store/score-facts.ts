@@ -5,9 +5,11 @@ import { fullName } from '@/lib/facts/person-name'
 import type { DeviceFact, FactAnswer, WrittenScore } from '@/lib/facts/score-fact'
 import type { ReplacedScore } from '@/lib/facts/writer'
 import { lateBalls } from './ball-facts'
+import { calledOffOf } from './called-off'
 import type { Tx } from './client'
 import { factsOf, rulingsOf, signaturesOf } from './day-cards'
 import { dayRulingsOf } from './day-rulings'
+import type { DayNow } from './day-versions'
 
 /** One row for the desk of each officer in each society: keyed cards have a sequence as phones have. */
 export function deskDevice(societyId: string, userId: string): string {
@@ -88,6 +90,8 @@ export interface GroupSources {
   readonly dayId: string
   readonly status: DayStatus
   readonly startPublished: boolean
+  /** Why the day was called off. */
+  readonly calledOff: string | null
   readonly scoreVersion: number
   readonly holes: number
   readonly firstHole: number
@@ -102,6 +106,7 @@ export interface GroupSources {
 interface GroupRow {
   readonly status: string
   readonly started: number | bigint
+  readonly calledOff: string | null
   readonly scoreVersion: number | bigint
   readonly holes: number | bigint
   readonly firstHole: number | bigint
@@ -124,7 +129,8 @@ export async function groupSources(
   touched: ReadonlySet<string>,
 ): Promise<GroupSources | null> {
   const rows = await tx.$queryRaw<GroupRow[]>`
-    SELECT d."status", CASE WHEN d."startPublishedAt" IS NULL THEN 0 ELSE 1 END AS "started", d."scoreVersion",
+    SELECT d."status", CASE WHEN d."startPublishedAt" IS NULL THEN 0 ELSE 1 END AS "started",
+      d."calledOffReason" AS "calledOff", d."scoreVersion",
       r."holes",
       COALESCE((SELECT MIN(h."hole") FROM "RoundTee" t JOIN "RoundTeeHole" h ON h."roundTeeId" = t."id"
         WHERE t."roundId" = r."id"), 1) AS "firstHole",
@@ -148,6 +154,7 @@ export async function groupSources(
     dayId: which.dayId,
     status: first.status as DayStatus,
     startPublished: Number(first.started) === 1,
+    calledOff: first.calledOff,
     scoreVersion: Number(first.scoreVersion),
     holes: Number(first.holes),
     firstHole: Number(first.firstHole),
@@ -161,6 +168,7 @@ export async function groupSources(
 }
 
 export interface OneCardSources {
+  readonly day: Pick<DayNow, 'date' | 'calledOff' | 'playedAheadAt'>
   readonly status: DayStatus
   readonly scoreVersion: number
   readonly holes: number
@@ -186,12 +194,29 @@ export async function cardSources(
       markerId: true,
       state: true,
       takenInAt: true,
-      round: { select: { id: true, holes: true, day: { select: { status: true, scoreVersion: true } } } },
+      round: {
+        select: {
+          id: true,
+          holes: true,
+          day: {
+            select: {
+              status: true,
+              scoreVersion: true,
+              date: true,
+              calledOffAt: true,
+              calledOffReason: true,
+              playedAheadAt: true,
+            },
+          },
+        },
+      },
     },
   })
   if (!row) return null
   const { round, ...card } = row
+  const { date, playedAheadAt } = round.day
   return {
+    day: { date, playedAheadAt, calledOff: calledOffOf(round.day) },
     status: round.day.status as DayStatus,
     scoreVersion: round.day.scoreVersion,
     holes: round.holes,

@@ -32,9 +32,10 @@ export function BeforeTheDay({ board }: { board: DayBoard }) {
           </p>
           <h1>{board.dayName}</h1>
           <p className="lead">
-            {startOf(board)} {first ? 'Nothing played yet.' : null}
+            {board.calledOff === undefined ? startOf(board) : board.sentence}{' '}
+            {first && board.calledOff === undefined ? 'Nothing played yet.' : null}
           </p>
-          {first && (
+          {first && board.calledOff === undefined && (
             <p className="acts">
               <ActLink kind="first" href={startAt(board.societySlug, board.daySlug)}>
                 Start sheet

@@ -1,5 +1,6 @@
 // The inside of the fixture card: a line a day, and one sentence about what comes next.
 
+import { calledOffSentence } from '@/lib/boards/called-off'
 import { clockInWords, dateInWords, shortDateInWords } from '@/lib/boards/dates-in-words'
 import { capital, inWords } from '@/lib/boards/in-words'
 import type { FixtureCard } from '@/lib/boards/views'
@@ -7,16 +8,17 @@ import { dayAt, resultAt, startAt } from './addresses'
 
 type FixtureDay = FixtureCard['days'][number]
 
-/** The day in play, else the first that is not closed. */
+/** The day in play, else the first that is not closed; never one that was called off. */
 export function nextDay(card: FixtureCard): FixtureDay | null {
-  return card.days.find((day) => day.status === 'in-play') ?? card.days.find((day) => day.status !== 'closed') ?? null
+  const on = card.days.filter((day) => day.calledOff === null)
+  return on.find((day) => day.status === 'in-play') ?? on.find((day) => day.status !== 'closed') ?? null
 }
 
 export function nextSentence(card: FixtureCard, next: FixtureDay | null): string {
   if (card.days.length === 0) return 'No day has been called yet. The first one will stand here.'
   if (!next) {
-    const closed = capital(inWords(card.days.length))
-    return `${closed} ${card.days.length === 1 ? 'day' : 'days'} played, and every one of them closed.`
+    const played = card.days.filter((day) => day.calledOff === null).length
+    return `${capital(inWords(played))} ${played === 1 ? 'day' : 'days'} played, and every one of them closed.`
   }
   if (next.status === 'in-play') return `${next.dayName} is being played at ${next.courseName} now.`
   return `Next: ${next.dayName}, ${dateInWords(next.date)} at ${next.courseName}, first tee ${clockInWords(next.firstTee)}.`
@@ -38,6 +40,7 @@ function Formats({ formats }: Pick<FixtureDay, 'formats'>) {
 
 function Acts({ card, day }: { card: FixtureCard; day: FixtureDay }) {
   const { societySlug } = card
+  if (day.calledOff !== null) return <b className="nowrap">Called off</b>
   if (day.published !== null)
     return (
       <a className="nowrap" href={resultAt(societySlug, day.daySlug)}>
@@ -96,7 +99,8 @@ export function FixtureDays({ card, next }: { card: FixtureCard; next: string | 
                   Won by {day.winner.name}, {day.winner.score}
                 </span>
               )}
-              {!day.winner && day.status !== 'closed' && (
+              {day.calledOff !== null && <span className="small block">{calledOffSentence(day.calledOff)}</span>}
+              {day.calledOff === null && !day.winner && day.status !== 'closed' && (
                 <span className="small second block">
                   {day.startKind === 'shotgun' ? 'Shotgun' : 'First tee'} {clockInWords(day.firstTee)}
                   {day.players > 0 && `, ${day.players} entered`}

@@ -4,6 +4,7 @@ import { CourseBars } from '@/app/_parts/course-bars'
 import { clockInWords, dateInWords, dayInWords, timeInWords } from '@/lib/boards/dates-in-words'
 import { capital } from '@/lib/boards/in-words'
 import type { DayBoard, StartSheet } from '@/lib/boards/views'
+import { CalledOff } from './called-off'
 import { handicapFigure } from './words'
 
 type Group = StartSheet['groups'][number]
@@ -55,6 +56,7 @@ export function StartSheetPage({
   const several = sheet.competitions.length > 1
   return (
     <>
+      <CalledOff reason={sheet.calledOff} />
       <div className="title">
         <p className="sc second">{sheet.dayName}</p>
         <h1>Start sheet</h1>

@@ -139,7 +139,12 @@ function Fixtures({ season, society }: { readonly season: Season; readonly socie
                 {day.entered}
               </td>
               <td role="cell" className={day.next?.late ? 'stands late' : 'stands'}>
-                {day.published !== null ? `sheet ${day.published} published` : STATUS[day.status]}
+                {day.calledOff !== null
+                  ? 'called off'
+                  : day.published !== null
+                    ? `sheet ${day.published} published`
+                    : STATUS[day.status]}
+                {day.calledOff !== null ? <span className="under second small">{day.calledOff}</span> : null}
                 {day.next ? (
                   <span className="under second small">
                     next: {day.next.title.charAt(0).toLowerCase() + day.next.title.slice(1)}

@@ -21,7 +21,7 @@ export function glanceOf(day: DayRecord): Glance {
     date: day.date,
     course: day.round.courseName,
     'first tee': `${clockInWords(day.round.firstTee)}, every ${day.round.intervalMinutes} minutes`,
-    status: day.status,
+    status: day.calledOff ? `called off: ${day.calledOff.reason}` : day.status,
     competitions: list(day.competitions.map((one) => `${one.name} (${one.format}, ${String(one.terms.allowance)} %)`)),
     entered: withStatus('entered'),
     waiting: withStatus('waiting'),

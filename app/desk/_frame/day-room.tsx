@@ -3,6 +3,8 @@ import type { ReactNode } from 'react'
 import type { DeskDay } from '@/lib/boards/desk-views'
 import type { Actor } from '@/lib/facts/actor'
 import { deskDay } from '@/lib/society/desk-day'
+import { CalledOffNotice } from './called-off-notice'
+import { DayAhead } from './day-ahead'
 import { DeskFrame, DeskRefusal, dayTabs } from './desk-frame'
 import { NextJob } from './next-job'
 import { officerOr } from './officer'
@@ -46,6 +48,8 @@ export function DayFrame({ room: { society, day, at, desk }, current, mainClass,
       folio={`Day ${desk.record.number}`}
       {...(mainClass ? { mainClass } : {})}
     >
+      <CalledOffNotice record={desk.record} at={`/desk/${society}/days/${day}`} />
+      {current === 'returns' || current === 'result' ? <DayAhead desk={desk} where={{ society, day }} /> : null}
       {children}
       <NextJob desk={desk} at={at} current={current} />
     </DeskFrame>

@@ -65,6 +65,10 @@ describe('every act', () => {
     ).toBe(true)
   })
 
+  it('is one act under one name', () => {
+    for (const act of Object.keys(ACTS)) expect(actInWords(act)).not.toContain(' or ')
+  })
+
   it('has its words', () => {
     for (const act of [...Object.keys(ACTS), ...ACTS_WITHOUT_DUTY]) expect(actInWords(act)).toMatch(/^[a-z][a-z ]+$/)
   })

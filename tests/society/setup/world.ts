@@ -8,6 +8,7 @@ import { foundSociety } from '@/lib/society/found-society'
 import { courseById, keepCourse } from '@/lib/society/keep-course'
 import { keepPerson } from '@/lib/society/keep-person'
 import { openSeason } from '@/lib/society/open-season'
+import { book } from '@/lib/store/client'
 
 export function got<T>(result: Result<T>): T {
   if (result.ok) return result.value
@@ -78,7 +79,15 @@ export async function world(slug = 'fernbrake'): Promise<World> {
   return { actor, courseId, seasonId, people }
 }
 
+/** Its date lies far ahead, and an officer has said that it is played early, so that its cards can be taken. */
 export async function aDay(w: World, over: object = {}) {
+  const day = await aDayAhead(w, over)
+  await book().day.update({ where: { id: day.dayId }, data: { playedAheadAt: new Date() } })
+  return day
+}
+
+/** The same, as it is called: nothing of it is keyed or published before its date. */
+export async function aDayAhead(w: World, over: object = {}) {
   const proposal = got(await proposeDay(w.actor, w.seasonId))
   const singles = proposal.competitions[0]!
   const pairs = {

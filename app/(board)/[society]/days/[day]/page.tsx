@@ -6,6 +6,7 @@ import { dayBoard } from '@/lib/society/read-board'
 import { type Asked, counting, found, one } from '../../../_board/answer'
 import { BeforeTheDay } from '../../../_board/before-the-day'
 import { BoardTop } from '../../../_board/board-top'
+import { CalledOff } from '../../../_board/called-off'
 import { LiveBoard } from '../../../_board/live-board'
 import { NothingHere } from '../../../_board/nothing-here'
 import { PageFrame } from '../../../_board/page-frame'
@@ -47,9 +48,10 @@ export default async function BoardPage({ params, searchParams }: Props) {
     )
   return (
     <PageFrame head={headOf(board)} here="board">
-      {nothingYet && board.status !== 'in-play' ? (
+      {board.calledOff !== undefined || (nothingYet && board.status !== 'in-play') ? (
         <>
-          <PlayNotice play={board.play} zone={houseZone()} />
+          <CalledOff reason={board.calledOff} />
+          {board.calledOff === undefined ? <PlayNotice play={board.play} zone={houseZone()} /> : null}
           <BeforeTheDay board={board} />
         </>
       ) : screen ? (

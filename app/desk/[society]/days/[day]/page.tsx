@@ -1,5 +1,6 @@
 import Link from 'next/link'
 import { Notice } from '@/app/_parts/notice'
+import { CalledOffNotice } from '@/app/desk/_frame/called-off-notice'
 import { DeskFrame, DeskRefusal, dayTabs } from '@/app/desk/_frame/desk-frame'
 import { LiveRefresh } from '@/app/desk/_frame/live-refresh'
 import { officerOr } from '@/app/desk/_frame/officer'
@@ -11,6 +12,7 @@ import { isStopped, playNow } from '@/lib/facts/play-stop'
 import { deskDay } from '@/lib/society/desk-day'
 import { handicapTable } from '@/lib/society/freeze-handicaps'
 import { houseZone } from '@/lib/society/house-zone'
+import { CallOff } from './call-off'
 import { Competitions } from './competitions'
 import { Duties } from './duties'
 import { ShownOnBoard } from './shown-on-board'
@@ -51,6 +53,7 @@ export default async function Day({ params }: { params: Promise<{ society: strin
         </div>
         <ToGo day={found.value} />
       </div>
+      <CalledOffNotice record={record} at={at} />
       <OutNow day={found.value} at={at} />
       <Counts day={found.value} at={at} />
       {cautions.map((caution) => (
@@ -103,6 +106,7 @@ export default async function Day({ params }: { params: Promise<{ society: strin
           </p>
         </section>
       ) : null}
+      <CallOff record={record} where={{ society, day }} />
     </DeskFrame>
   )
 }
@@ -110,6 +114,7 @@ export default async function Day({ params }: { params: Promise<{ society: strin
 /** While groups are out: the way to them, and that play is stopped. */
 function OutNow({ day, at }: { readonly day: DeskDay; readonly at: string }) {
   const { record } = day
+  if (record.calledOff) return null
   if (record.status !== 'in-play' && record.status !== 'frozen') return null
   const play = playNow(record.playStops)
   if (isStopped(play))

@@ -12,6 +12,7 @@ import { fieldSizeNotes } from '@/lib/boards/field-size'
 import { handicapTable } from '@/lib/society/freeze-handicaps'
 import { changeFigure } from '../../../members/actions'
 import { freezeTheDay } from '../actions'
+import { FreezeAgain } from './freeze-again'
 import { HandicapTable } from './handicap-table'
 import { MissingHandicaps } from './missing-handicaps'
 import { whyNotFreeze } from './why-not-freeze'
@@ -47,7 +48,7 @@ export default async function Handicaps({ params, searchParams }: Props) {
           <h1>Handicaps</h1>
           <p className="lead">
             {record.frozenAt
-              ? `Frozen ${momentOf(record.frozenAt)}. A later change to anybody’s figure alters nothing here.`
+              ? `Frozen ${momentOf(record.frozenAt)}. A later change of anybody’s handicap alters nothing here by itself.`
               : 'As they stand now. Freezing fixes them for this day.'}
           </p>
         </div>
@@ -97,6 +98,7 @@ export default async function Handicaps({ params, searchParams }: Props) {
           </p>
         </ActForm>
       )}
+      <FreezeAgain record={record} where={{ society, day }} at={at} />
     </DayFrame>
   )
 }

@@ -13,7 +13,7 @@ export async function closeTheDay(where: DayAddress, before: ActState, form: For
     where,
     before,
     form,
-    (actor) => closeDay(actor, dayOfForm(form)),
+    (actor) => closeDay(actor, { ...dayOfForm(form), notReturned: Number(form.get('notReturned') ?? 0) }),
     () => 'The day is closed: ties are broken and prizes have fallen. Look at them, then publish.',
   )
 }

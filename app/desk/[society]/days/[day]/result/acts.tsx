@@ -5,7 +5,7 @@ import type { DayAddress } from '@/app/desk/_form/answer-for-day'
 import { Field, Send } from '@/app/desk/_form/field'
 import { SeenDay } from '@/app/desk/_form/seen-day'
 import { glanceOf } from '@/app/desk/_frame/day-glance'
-import { list } from '@/app/desk/_frame/words'
+import { count, list } from '@/app/desk/_frame/words'
 import type { ReturnsView } from '@/lib/boards/returns-view'
 import type { DayRecord } from '@/lib/facts/day-record'
 import { closeTheDay, publishTheResult, reopenTheDay } from './actions'
@@ -20,8 +20,17 @@ const Seen = ({ record }: { readonly record: DayRecord }) => (
 )
 
 /** What still keeps the day open, and the button that closes it. */
-export function CloseDay({ record, where, view, at }: Props & { readonly view: ReturnsView; readonly at: string }) {
+export function CloseDay({
+  record,
+  where,
+  view,
+  at,
+  isAhead,
+}: Props & { readonly view: ReturnsView; readonly at: string; readonly isAhead: boolean }) {
   const { inTheWay } = view
+  const out = inTheWay.filter((card) => card.isOut)
+  const whyNever = isAhead ? 'the day has not come yet' : view.cards === 0 && 'no card is made out'
+  const whyNot = whyNever || (inTheWay.length > 0 && `${inTheWay.length} in the way`)
   return (
     <section aria-labelledby="close-h" className="close-day">
       <h2 id="close-h">Close the day</h2>
@@ -41,6 +50,11 @@ export function CloseDay({ record, where, view, at }: Props & { readonly view: R
             ))}
           </ul>
         </Notice>
+      ) : view.cards === 0 ? (
+        <p>
+          No card is made out yet: they come with the start sheet. If the day is not played,{' '}
+          <Link href={`${at}#call-off`}>call it off</Link>.
+        </p>
       ) : (
         <p>
           {view.takenIn} of {view.cards} cards are taken in and nothing is open. Closing breaks the ties and lets the
@@ -50,11 +64,28 @@ export function CloseDay({ record, where, view, at }: Props & { readonly view: R
       <ActForm action={closeTheDay.bind(null, where)} label="Close the day">
         <Seen record={record} />
         <p className="acts">
-          <Send kind="first" why={inTheWay.length > 0 && `${inTheWay.length} in the way`}>
+          <Send kind="first" why={whyNot}>
             Close the day
           </Send>
         </p>
       </ActForm>
+      {out.length > 0 && out.length === inTheWay.length && !whyNever ? (
+        <details className="rule-all">
+          <summary>Close it without {out.length === 1 ? 'that card' : 'those cards'}</summary>
+          <ActForm action={closeTheDay.bind(null, where)} label="Close without the cards that are out">
+            <Seen record={record} />
+            <input type="hidden" name="notReturned" value={out.length} />
+            <p>
+              <b>{list(out.map((card) => card.place))}</b> {out.length === 1 ? 'takes' : 'take'} no place:{' '}
+              {out.length === 1 ? 'the card counts' : `the ${out.length} cards count`} as not returned, as a ruling of
+              the committee with its number (Rule 3.3b). It can be taken back by opening the day again.
+            </p>
+            <p className="acts">
+              <Send kind="grave">Close the day: {count(out.length, 'card')} not returned</Send>
+            </p>
+          </ActForm>
+        </details>
+      ) : null}
     </section>
   )
 }

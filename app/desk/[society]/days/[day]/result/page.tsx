@@ -61,7 +61,7 @@ export default async function Result({ params }: { params: Promise<{ society: st
       {closed ? (
         <Publish record={record} where={where} waiting={moved} />
       ) : (
-        <CloseDay record={record} where={where} view={view.value} at={at} />
+        <CloseDay record={record} where={where} view={view.value} at={at} isAhead={desk.isAhead} />
       )}
       {sheet?.ok ? <Prizes sheet={sheet.value.sheet} /> : null}
       {board.ok

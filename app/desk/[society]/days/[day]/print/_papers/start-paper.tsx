@@ -2,6 +2,7 @@ import { CourseBars } from '@/app/_parts/course-bars'
 import { Device } from '@/app/_parts/device'
 import { Qr } from '@/app/_parts/qr'
 import { momentOf } from '@/app/desk/_frame/moments'
+import { calledOffSentence } from '@/lib/boards/called-off'
 import { clockInWords, dateInWords } from '@/lib/boards/dates-in-words'
 import { strokesFigure } from '@/lib/boards/figure'
 import type { DayBoard, StartSheet } from '@/lib/boards/views'
@@ -76,6 +77,7 @@ export function StartPaper({ sheet, course, address }: StartPaperProps) {
           <p className="lead">
             {sheet.dayName}. {sheet.courseName}, {dateInWords(sheet.date)}.
           </p>
+          {sheet.calledOff === undefined ? null : <p className="lead">{calledOffSentence(sheet.calledOff)}</p>}
         </div>
       </header>
       <dl className="paper-facts oxford">
