@@ -61,7 +61,7 @@ function GroupRows({ sheet, group, address }: { sheet: StartSheet; group: Group;
 }
 
 /** More players than this stand closer, so that the sheet stays on one page. */
-const ROOMY = 20
+const ROOMY = 12
 
 /** The start sheet for the first tee: A4, one grey ink, each group's own way to its card. */
 export function StartPaper({ sheet, course, address }: StartPaperProps) {
