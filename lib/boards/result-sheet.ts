@@ -1,6 +1,7 @@
 // The numbered sheet, made once when the result is published and never counted again.
 
 import type { DayRecord } from '@/lib/facts/day-record'
+import { decimal, fraction } from '@/lib/rules/exact/fraction'
 import { holesOfRound } from '@/lib/rules/hole-numbers'
 import { boardOf } from './board'
 import { rulingsInForce } from './current-card'
@@ -60,12 +61,20 @@ function tiesOf(board: CompetitionBoard, several: boolean, names: Names): string
     }
     if (row.tieSentence) sentences.push(`${lead}${ordinal(row.place)}: ${row.tieSentence}`)
   }
-  // Inside a division only the places that win something are told again.
   for (const { name, rows } of board.divisions ?? [])
     for (const row of rows)
-      if (row.tieSentence && row.place !== null && row.place <= 3)
+      if (row.tieSentence && row.place !== null)
         sentences.push(`${lead}${name}, ${ordinal(row.place)}: ${row.tieSentence}`)
   return sentences
+}
+
+/** To two places, by the engine's own rounding: a published sheet keeps it for ever, also where values are negative. */
+export function averageOf(values: readonly number[]): number | null {
+  if (values.length === 0) return null
+  const sum = values.reduce((total, value) => total + value, 0)
+  // The engine rounds half up; below nothing that is towards nothing, so the size is rounded and the sign put back.
+  const size = Number(decimal(fraction(Math.abs(sum), values.length), 2))
+  return sum < 0 && size > 0 ? -size : size
 }
 
 /** How each hole played: the average value of the cards that have a figure on it, to two places. */
@@ -75,8 +84,7 @@ function courseOf(record: DayRecord): ResultSheet['course'] {
     const values = lines
       .filter((line) => line.holes.some(({ gross }) => gross !== null && gross !== 'x'))
       .flatMap((line) => line.holes[at]?.value ?? [])
-    const sum = values.reduce((total, value) => total + value, 0)
-    return { hole, average: values.length ? Math.round((sum * 100) / values.length) / 100 : null }
+    return { hole, average: averageOf(values) }
   })
 }
 
