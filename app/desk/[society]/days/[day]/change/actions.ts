@@ -6,7 +6,7 @@ import { answerForDay, type DayAddress, dayOfForm } from '@/app/desk/_form/answe
 import { readDayForm } from '@/app/desk/[society]/_day-form/read-day-form'
 import { mergeFields } from '@/lib/boards/merge-fields'
 import type { Actor } from '@/lib/facts/actor'
-import { changeDay as changeDaySchema } from '@/lib/facts/commands'
+import { type CallDay, changeDay as changeDaySchema } from '@/lib/facts/commands'
 import { changeDay } from '@/lib/society/change-day'
 import { deskDay } from '@/lib/society/desk-day'
 import { courseList } from '@/lib/society/keep-course'
@@ -42,7 +42,10 @@ async function withTheirs(actor: Actor, daySlug: string, form: FormData, mine: u
   // Not the day this form is of, or not yet told that it moved: the use case refuses, with what was typed.
   if (!now.ok || !courses.ok || now.value.record.version !== dayOfForm(form).version) return mine
   const theirs: object = asCalled(now.value.record, now.value.places, courses.value)
-  return mergeFields<object>(filled, mine, { ...mine, ...theirs }).merged
+  const merged = mergeFields<object>(filled, mine, { ...mine, ...theirs }).merged
+  return now.value.record.frozenAt === null
+    ? merged
+    : withFrozen(merged, asCalled(now.value.record, now.value.places, courses.value))
 }
 
 function filledIn(written: string): Readonly<Record<string, unknown>> | null {
@@ -59,3 +62,16 @@ const withoutDay = (fault: { place: string; sentence: string }) => ({
   ...fault,
   place: fault.place.replace(/^day\./, ''),
 })
+
+/** Once handicaps are frozen the form moves names, times and prizes; what it proposes of course and terms is not meant. */
+function withFrozen(asked: object, frozen: CallDay): object {
+  const { courseId, holes, teeMen, teeWomen, competitions } = frozen
+  const typed: unknown = 'competitions' in asked ? asked.competitions : []
+  const rows: readonly unknown[] = Array.isArray(typed) ? typed : []
+  if (rows.length !== competitions.length) return asked
+  const kept = rows.map((row, at) => {
+    const { format, terms } = competitions[at]!
+    return { ...(typeof row === 'object' ? row : {}), format, terms }
+  })
+  return { ...asked, courseId, holes, teeMen, teeWomen, competitions: kept }
+}
