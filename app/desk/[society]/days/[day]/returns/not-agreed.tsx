@@ -4,19 +4,13 @@ import { useId, useState } from 'react'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Field, Send } from '@/app/desk/_form/field'
+import { StartsAgain } from '@/app/desk/_form/unsaved'
 import type { CardReturn, ReturnHole, WrittenBy } from '@/lib/boards/returns-view'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 
 const say = (score: WrittenScore) => (score === 'x' ? 'no score' : String(score ?? 'nothing'))
 
-/** One hole on which two people differ: both figures stay with their writers, and the committee says which counts. */
-export function NotAgreed({
-  card,
-  hole,
-  times,
-  action,
-  first,
-}: {
+interface Props {
   readonly card: CardReturn
   readonly hole: ReturnHole
   /** When each writer wrote, by the society's clock. */
@@ -24,7 +18,16 @@ export function NotAgreed({
   readonly action: FormAction
   /** Only one button a page is filled. */
   readonly first: boolean
-}) {
+}
+
+/** One hole on which two people differ: both figures stay with their writers, and the committee says which counts. */
+export const NotAgreed = (props: Props) => (
+  <StartsAgain>
+    <HoleToRule {...props} />
+  </StartsAgain>
+)
+
+function HoleToRule({ card, hole, times, action, first }: Props) {
   const figures = distinct(hole.written)
   const [chosen, setChosen] = useState<string | null>(null)
   const [other, setOther] = useState('')
