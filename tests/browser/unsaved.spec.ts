@@ -203,7 +203,9 @@ async function changeSomething(form: ReturnType<Page['locator']>): Promise<boole
         return true
       }
       if (!['text', 'email', 'tel', 'password', 'number', 'search'].includes(control.type)) continue
-      const typed = `${control.value}${control.type === 'number' ? '1' : 'x'}`
+      // A field for figures takes nothing else: a word in it is no change.
+      const figures = control.type === 'number' || control.inputMode === 'numeric'
+      const typed = figures ? (control.value === '7' ? '8' : '7') : `${control.value}x`
       Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set?.call(control, typed)
       control.dispatchEvent(new Event('input', { bubbles: true }))
       return true
