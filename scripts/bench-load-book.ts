@@ -1,5 +1,6 @@
 // A book with several full days in play at once, entered through the use cases: what the load bench runs on.
 
+import type { CardId, EntryId, PersonId } from '@/lib/facts/ids'
 import type { Result } from '../lib/result'
 import { callDay, proposeDay } from '../lib/society/call-day'
 import { enterPlayers } from '../lib/society/enter-players'
@@ -17,8 +18,8 @@ const PLAYERS = 100
 
 export interface LoadGroup {
   readonly link: string
-  readonly entryIds: readonly string[]
-  readonly cardIds: readonly string[]
+  readonly entryIds: readonly EntryId[]
+  readonly cardIds: readonly CardId[]
 }
 export interface LoadDay {
   readonly slug: string
@@ -42,7 +43,7 @@ export async function loadBook(days: number): Promise<readonly LoadDay[]> {
   const tee = { name: 'Yellow', gender: 'men' as const, courseRatingTenths: 692, slopeRating: 125, holes }
   got(await keepCourse(actor, { name: 'Aldermoss Park', place: null, tees: [tee] }))
   const { seasonId } = got(await openSeason(actor, { name: '2041', startsOn: '2041-01-01', endsOn: '2041-12-31' }))
-  const enter: { personId: string }[] = []
+  const enter: { personId: PersonId }[] = []
   for (let at = 0; at < PLAYERS; at++) {
     const kept = await keepPerson(actor, {
       firstName: `Robin${at}`,

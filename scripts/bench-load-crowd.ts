@@ -1,6 +1,8 @@
 // The crowd of the load bench: phones that deliver scores, and watchers on the event stream who do what the board's page
 // does (lib of the page: apply what changed, ask for the whole board when that is not possible).
+
 import { Agent, type ClientRequest, get, request } from 'node:http'
+import type { DeviceId } from '@/lib/facts/ids'
 import type { LoadDay, LoadGroup } from './bench-load-book'
 
 const agent = new Agent({ keepAlive: true, maxSockets: 20_000 })
@@ -13,7 +15,7 @@ export interface Delivered {
 }
 
 export class Phone {
-  readonly #deviceId: string
+  readonly #deviceId: DeviceId
   #seq = 0
   #busy: Promise<unknown> = Promise.resolve()
 
@@ -23,7 +25,7 @@ export class Phone {
     readonly group: LoadGroup,
     readonly place: number,
   ) {
-    this.#deviceId = `load-phone-${day}-${group.link.slice(0, 8)}-${place}`
+    this.#deviceId = `load-phone-${day}-${group.link.slice(0, 8)}-${place}` as DeviceId
   }
 
   /** Delivers so many scores in one go; again until it is answered, as the outbox does. */

@@ -1,10 +1,11 @@
 // Makes the database client from prisma/schema.prisma. The generator asks for an engine it never runs: any executable
 // satisfies it, so nothing has to be fetched.
 import { spawnSync } from 'node:child_process'
+import { giveIdTypes } from './id-types.mjs'
 import { digestOf, isFresh, keep } from './stamp.mjs'
 
 const STAMP = 'lib/store/generated/.made-from'
-const digest = digestOf(['prisma/schema.prisma', 'prisma.config.ts', 'package-lock.json'])
+const digest = digestOf(['prisma/schema.prisma', 'prisma.config.ts', 'package-lock.json', 'scripts/id-types.mjs'])
 
 if (!isFresh(STAMP, digest)) {
   const run = spawnSync(process.execPath, ['node_modules/prisma/build/index.js', 'generate'], {
@@ -21,5 +22,6 @@ if (!isFresh(STAMP, digest)) {
     process.stderr.write(run.stderr)
     process.exit(run.status ?? 1)
   }
+  giveIdTypes('lib/store/generated/models')
   keep(STAMP, digest)
 }

@@ -3,6 +3,7 @@
 import type { Actor } from '@/lib/facts/actor'
 import { addMinutes, momentIn } from '@/lib/facts/calendar'
 import type { CardRecord, DayRecord, EntryRecord, GroupRecord } from '@/lib/facts/day-record'
+import type { EntryId } from '@/lib/facts/ids'
 import type { DeviceFact, WrittenScore } from '@/lib/facts/score-fact'
 import { deliverFacts } from '@/lib/society/enter-score'
 import { takeCardIn } from '@/lib/society/take-card-in'
@@ -132,7 +133,7 @@ export async function takeIn(
   }
 }
 
-export function cardOf(day: DayRecord, entryId: string): CardRecord {
+export function cardOf(day: DayRecord, entryId: EntryId): CardRecord {
   const card = day.cards.find((one) => one.entryId === entryId)
   if (!card) throw new Error(`Entry ${entryId} has no card.`)
   return card

@@ -3,6 +3,7 @@
 import type { Actor } from '@/lib/facts/actor'
 import { addDays, momentIn } from '@/lib/facts/calendar'
 import type { CompetitionInput } from '@/lib/facts/commands'
+import type { CourseId, PersonId } from '@/lib/facts/ids'
 import { callDay, proposeCompetition } from '@/lib/society/call-day'
 import { foundSociety } from '@/lib/society/found-society'
 import { giveDuty } from '@/lib/society/give-duty'
@@ -21,7 +22,7 @@ export interface Founded {
   readonly secretary: Officer
   readonly handicapSecretary: Officer
   /** Person ids by family name. */
-  readonly people: ReadonlyMap<string, string>
+  readonly people: ReadonlyMap<string, PersonId>
   /** Address parts of the days by key. */
   readonly days: ReadonlyMap<string, string>
   readonly zone: string
@@ -74,8 +75,8 @@ export async function founded({ date: today, starts }: DayInPlay, zone: string):
   return { secretary, handicapSecretary, people, days, zone, dateOf }
 }
 
-async function members(secretary: Officer, when: Date): Promise<ReadonlyMap<string, string>> {
-  const people = new Map<string, string>()
+async function members(secretary: Officer, when: Date): Promise<ReadonlyMap<string, PersonId>> {
+  const people = new Map<string, PersonId>()
   for (const [at, { tenths, source, ...member }] of MEMBERS.entries()) {
     const kept = await keepPerson(
       secretary,
@@ -94,8 +95,8 @@ async function members(secretary: Officer, when: Date): Promise<ReadonlyMap<stri
   return people
 }
 
-async function courses(secretary: Officer, when: Date): Promise<ReadonlyMap<string, string>> {
-  const ids = new Map<string, string>()
+async function courses(secretary: Officer, when: Date): Promise<ReadonlyMap<string, CourseId>> {
+  const ids = new Map<string, CourseId>()
   for (const data of COURSE_DATA)
     ids.set(data.name, must(await keepCourse(secretary, courseOf(data), when), data.name).courseId)
   return ids
@@ -110,7 +111,7 @@ export function seasonName(from: string, to: string): string {
 async function season(
   secretary: Officer,
   dateOf: (key: string) => string,
-  courseIds: ReadonlyMap<string, string>,
+  courseIds: ReadonlyMap<string, CourseId>,
   zone: string,
   startInPlay: string | undefined,
 ): Promise<ReadonlyMap<string, string>> {

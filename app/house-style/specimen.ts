@@ -2,6 +2,7 @@
 
 import type { HandicapPoint } from '@/app/_parts/handicap-steps'
 import type { GroupWhere } from '@/lib/boards/on-the-course'
+import type { CardId } from '@/lib/facts/ids'
 import type { HoleLine, MatchState, WorkingStep } from '@/lib/rules/standings'
 
 const YARDS = [348, 479, 146, 389, 326, 502, 355, 162, 371, 337, 377, 134, 408, 468, 339, 171, 318, 489]
@@ -127,7 +128,7 @@ export const groupsOut: readonly GroupWhere[] = [
   group(2, '10:10', {
     onHole: 15,
     expectedHole: 16,
-    notAgreed: [{ name: 'Una Tarrablane', cardId: 'card', holes: [11] }],
+    notAgreed: [{ name: 'Una Tarrablane', cardId: 'card' as CardId, holes: [11] }],
   }),
   group(3, '10:20', { onHole: 12, expectedHole: 15, isHoldingUp: true, late: 38 }),
   group(4, '10:30', { onHole: 11, expectedHole: 14, isSilent: true, silentMinutes: 27 }),

@@ -2,17 +2,18 @@
 // lost. The newest fact of a side and hole counts; what came late is kept and not counted.
 
 import type { BallFactRecord } from '@/lib/facts/day-record'
+import type { EntryId, SideId } from '@/lib/facts/ids'
 import { hasHole, placeOfHole, type RoundHoles, shownHole } from '@/lib/rules/hole-numbers'
 
 export interface SideBall {
   /** Entry id of whose drive was taken, hole by hole. */
-  readonly drives: readonly (string | null)[]
+  readonly drives: readonly (EntryId | null)[]
   /** First hole on which the named ball is said to be lost. */
   readonly ballLostOn: number | null
 }
 
-export function sideBall(sideId: string, facts: readonly BallFactRecord[], round: RoundHoles): SideBall {
-  const drives: (string | null)[] = new Array(round.holes).fill(null)
+export function sideBall(sideId: SideId, facts: readonly BallFactRecord[], round: RoundHoles): SideBall {
+  const drives: (EntryId | null)[] = new Array(round.holes).fill(null)
   const lost: boolean[] = new Array(round.holes).fill(false)
   for (const fact of facts) {
     if (fact.sideId !== sideId || fact.late || !hasHole(round, fact.hole)) continue
@@ -25,7 +26,7 @@ export function sideBall(sideId: string, facts: readonly BallFactRecord[], round
 }
 
 export interface DriveCount {
-  readonly entryId: string
+  readonly entryId: EntryId
   readonly taken: number
   /** Drives still wanted to reach the minimum. */
   readonly wanted: number
@@ -42,8 +43,8 @@ export interface DrivesStand {
 
 /** How the drives stand against the minimum of the terms. */
 export function drivesStand(
-  players: readonly string[],
-  drives: readonly (string | null)[],
+  players: readonly EntryId[],
+  drives: readonly (EntryId | null)[],
   minimum: number | null,
 ): DrivesStand {
   const counts = players.map((entryId) => {

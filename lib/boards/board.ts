@@ -16,6 +16,7 @@ import { divisionBoards } from './divisions'
 import { type Names, namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
 import { groupsOnCourse } from './groups-on-course'
+import { playerIds } from './ids-from-engine'
 import { leadSentence, teamSentence } from './lead-sentence'
 import { resultNamed } from './match-sentences'
 import { drivesOfRow, holesOfDay, noteOfRow, roundsOfRow, sharedGroupsOf } from './row-extras'
@@ -136,16 +137,16 @@ function boardRow(
 ): BoardRow {
   const { entrant, players, tieBroken, score } = standing
   const [first] = players
-  const group = record.groups.find((one) => first !== undefined && one.entryIds.includes(first))
+  const group = record.groups.find((one) => first !== undefined && one.entryIds.some((id) => id === first))
   const notAgreed = new Set(players.flatMap((id) => cards.get(id)?.notAgreed ?? []))
   const states = players.flatMap((id) => record.cards.find((card) => card.entryId === id)?.state ?? [])
   const holes = holesOfDay(record, standing)
-  const progress = progressOfRow(record, cards, players, formatIn(competition)?.ball === 'one')
+  const progress = progressOfRow(record, cards, playerIds(players), formatIn(competition)?.ball === 'one')
   return {
     place: standing.place,
     tied: standing.tied,
     entrant,
-    entryIds: players,
+    entryIds: playerIds(players),
     name: names.entrant(entrant),
     note: noteOfRow(record, standing, names),
     playingHandicap: standing.playingHandicap,

@@ -1,6 +1,7 @@
 // A card read under another format of the rules: what it would have been worth, and where it would have come.
 
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { EntryId } from '@/lib/facts/ids'
 import type { Day } from '@/lib/rules/day'
 import { inWords as allowanceInWords } from '@/lib/rules/formats/catalogue'
 import type { Format } from '@/lib/rules/formats/format'
@@ -19,7 +20,7 @@ export interface ReadableAs {
 }
 
 export interface CardRead extends DayHead {
-  readonly entryId: string
+  readonly entryId: EntryId
   /** The player, or the side the card is read with. */
   readonly name: string
   readonly format: string
@@ -44,14 +45,19 @@ export interface CardRead extends DayHead {
 }
 
 /** Singles for everybody, and the formats of sides the player is in on this day. */
-export function formatsToReadAs(day: Day, entryId: string): readonly ReadableAs[] {
+export function formatsToReadAs(day: Day, entryId: EntryId): readonly ReadableAs[] {
   const single = readableAs(1)
   const sides = [...sidesOf(day, entryId).values()].flatMap(({ players, ball }) => readableAs(players.length, ball))
   return [...new Set([...single, ...sides])].map(({ id, name, family }) => ({ format: id, name, family }))
 }
 
 /** Null when there is no such card, format or hole. */
-export function cardReadAs(record: DayRecord, entryId: string, formatId: string, hole: number | null): CardRead | null {
+export function cardReadAs(
+  record: DayRecord,
+  entryId: EntryId,
+  formatId: string,
+  hole: number | null,
+): CardRead | null {
   if (!cardsAsTheyStand(record).has(entryId)) return null
   const day = dayOfRecord(record)
   const names = namesOf(record)
@@ -89,7 +95,7 @@ export function cardReadAs(record: DayRecord, entryId: string, formatId: string,
   }
 }
 
-function readingOf(day: Day, entryId: string, formatId: string): CardReading | null {
+function readingOf(day: Day, entryId: EntryId, formatId: string): CardReading | null {
   const alone = readCardAs(day, [entryId], formatId)
   if (alone !== null) return alone
   for (const { players } of sidesOf(day, entryId).values()) {
@@ -100,7 +106,7 @@ function readingOf(day: Day, entryId: string, formatId: string): CardReading | n
 }
 
 /** One side of each size the player is in: of partners with own cards, or of a ball that was theirs together. */
-function sidesOf(day: Day, entryId: string) {
+function sidesOf(day: Day, entryId: EntryId) {
   const bySize = new Map<number, { players: readonly string[]; ball: Format['ball'] }>()
   for (const { players } of day.sides) {
     if (players.length < 2 || !players.includes(entryId) || bySize.has(players.length)) continue

@@ -1,5 +1,6 @@
 // What the pages of one card are given: the card read in its competitions, one figure opened, two cards as a match.
 
+import type { CompetitionId, EntryId } from '@/lib/facts/ids'
 import type { RoundHoles } from '@/lib/rules/hole-numbers'
 import type { HoleLine, WorkingStep } from '@/lib/rules/standings'
 import type { CardProgress } from './card-progress'
@@ -7,7 +8,7 @@ import type { BoardRow, CompetitionBoard, DayHead, ResultSheet } from './views'
 
 /** One player's card, read in every competition it counts in. */
 export interface PlayerCard extends DayHead {
-  readonly entryId: string
+  readonly entryId: EntryId
   readonly name: string
   readonly note: string | null
   readonly tee: { readonly name: string; readonly gender: 'men' | 'women' }
@@ -19,7 +20,7 @@ export interface PlayerCard extends DayHead {
   readonly progress: CardProgress | null
   readonly notAgreed: readonly number[]
   readonly readings: readonly {
-    readonly competitionId: string
+    readonly competitionId: CompetitionId
     readonly competition: string
     readonly formatName: string
     readonly allowance: string
@@ -34,14 +35,14 @@ export interface PlayerCard extends DayHead {
   /** Other formats under which the card can be read. */
   readonly readableAs: readonly { readonly format: string; readonly name: string; readonly family: string }[]
   readonly rulings: ResultSheet['rulings']
-  readonly others: readonly { readonly entryId: string; readonly name: string }[]
+  readonly others: readonly { readonly entryId: EntryId; readonly name: string }[]
 }
 
 /** One figure with its steps: of one hole, or of the whole card when `hole` is null. */
 export interface CardWorking extends DayHead {
-  readonly entryId: string
+  readonly entryId: EntryId
   readonly name: string
-  readonly competitionId: string
+  readonly competitionId: CompetitionId
   readonly competition: string
   readonly formatName: string
   readonly hole: number | null

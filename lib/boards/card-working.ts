@@ -2,6 +2,7 @@
 // was frozen, only the book knows.
 
 import type { CompetitionRecord, DayRecord, EntryRecord } from '@/lib/facts/day-record'
+import type { EntryId } from '@/lib/facts/ids'
 import type { Day } from '@/lib/rules/day'
 import { editionOf } from '@/lib/rules/editions/editions'
 import { formatOf } from '@/lib/rules/formats/catalogue'
@@ -16,6 +17,7 @@ import { dayInWords, timeInWords } from './dates-in-words'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { divisionStepsOf } from './day-working'
 import { type Names, namesOf } from './entrant-names'
+import { playerId } from './ids-from-engine'
 import { capital, listed, scoreInWords, scoreLong, scoreShort, type Unit } from './in-words'
 import { opinionName } from './returns'
 import { holesOfDay } from './row-extras'
@@ -34,7 +36,7 @@ interface Asked {
 /** Null when there is no such card, competition or hole. */
 export function cardWorkingOf(
   record: DayRecord,
-  entryId: string,
+  entryId: EntryId,
   of: { readonly competition: number; readonly hole: number | null },
   zone: string,
 ): CardWorking | null {
@@ -99,7 +101,7 @@ function ofTheHole(asked: Asked, hole: number): Figured | null {
   const working = holeWorking(day, competition.id, standing.entrant, hole)
   if (!working) return null
   const line = holesOfDay(record, standing).find((one) => one.hole === hole)
-  const whose = line?.by?.[0] ?? standing.players[0] ?? ''
+  const whose = playerId(line?.by?.[0] ?? standing.players[0] ?? '')
   const entry = record.entries.find((one) => one.id === whose)
   const steps = working.steps.map((step) => {
     // Where the committee ruled, the step says so itself: the figure was not the one that was confirmed.
@@ -142,7 +144,7 @@ function figureOrigin(record: DayRecord, entry: EntryRecord, zone: string): Pick
 }
 
 /** "Written by Emrys Coldbrook and by Una Tarrablane, 12.52 pm. They agree." */
-function grossOrigin({ record, cards, names, zone }: Asked, entryId: string, hole: number): string {
+function grossOrigin({ record, cards, names, zone }: Asked, entryId: EntryId, hole: number): string {
   const now = cards.get(entryId)?.holes.find((one) => one.hole === hole)
   if (!now) return 'Not played yet.'
   const ruling = record.rulings.find((one) => one.number === now.ruledBy)

@@ -2,6 +2,7 @@
 // caption of the course and the desk.
 
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { EntryId } from '@/lib/facts/ids'
 import { holesFrom } from '@/lib/rules/hole-numbers'
 import { sharedCard } from './card-holders'
 import { CARD_PROGRESS, type CardProgress, cardProgress, isIn, leastProgress } from './card-progress'
@@ -11,13 +12,13 @@ type Cards = ReadonlyMap<string, CurrentCard>
 type Day = Pick<DayRecord, 'cards' | 'competitions' | 'entries' | 'groups' | 'round'>
 
 /** The flags in the order in which this player's group plays them. */
-export function orderOf(record: Pick<DayRecord, 'groups' | 'round'>, entryId: string): readonly number[] {
+export function orderOf(record: Pick<DayRecord, 'groups' | 'round'>, entryId: EntryId): readonly number[] {
   const group = record.groups.find((one) => one.entryIds.includes(entryId))
   return holesFrom(record.round, group?.startHole ?? record.round.firstHole)
 }
 
 /** Null for a player without a card: nobody has been drawn yet, or the player does not play this round. */
-export function progressOf(record: Day, cards: Cards, entryId: string): CardProgress | null {
+export function progressOf(record: Day, cards: Cards, entryId: EntryId): CardProgress | null {
   // Where a side has one card, it is everybody's of the side.
   const holders = sharedCard(record, entryId)?.entryIds ?? [entryId]
   const own = holders.flatMap((id) => {
@@ -37,7 +38,7 @@ export function progressOf(record: Day, cards: Cards, entryId: string): CardProg
 export function progressOfRow(
   record: Day,
   cards: Cards,
-  entryIds: readonly string[],
+  entryIds: readonly EntryId[],
   isOneBall: boolean,
 ): CardProgress | null {
   const all = entryIds.flatMap((id) => progressOf(record, cards, id) ?? [])

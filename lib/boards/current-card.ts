@@ -2,6 +2,7 @@
 // a card may be signed, shows the desk what is in the way, and feeds the board.
 
 import type { CardRecord, FactRecord, RulingKind, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
+import type { CardId } from '@/lib/facts/ids'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import { phoneMark, standingOpinions, writerKey } from '@/lib/facts/writer'
 import type { CardOutcome } from '@/lib/rules/day'
@@ -19,7 +20,7 @@ export interface CurrentHole {
 }
 
 export interface CurrentCard {
-  readonly cardId: string
+  readonly cardId: CardId
   readonly holes: readonly CurrentHole[]
   readonly scores: readonly WrittenScore[]
   readonly notAgreed: readonly number[]

@@ -3,6 +3,7 @@
 
 import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
 import { stoppedBy } from '@/lib/facts/day-rulings'
+import type { CardId, EntryId } from '@/lib/facts/ids'
 import { fullName } from '@/lib/facts/person-name'
 import type { Card, Competition, Day, Player, Side, Tee } from '@/lib/rules/day'
 import { type CurrentCard, currentCard } from './current-card'
@@ -47,7 +48,7 @@ function standing(record: DayRecord): ReadonlyMap<string, CurrentCard> {
   )
 }
 
-function grouped<T extends { readonly cardId: string }>(rows: readonly T[]): ReadonlyMap<string, T[]> {
+function grouped<T extends { readonly cardId: CardId }>(rows: readonly T[]): ReadonlyMap<string, T[]> {
   const by = new Map<string, T[]>()
   for (const row of rows) {
     const list = by.get(row.cardId)
@@ -79,7 +80,7 @@ function counted(whole: DayRecord, cards: ReadonlyMap<string, CurrentCard>, with
   const sides = [...sidesOf(record, ids), ...away]
   const own = cardsOfRound(record, cards)
   const earlier = earlierRounds(record, [...playing, ...missing], sides, cardsThen)
-  const ruled = (entryId: string) => cards.get(entryId)?.playingHandicap ?? null
+  const ruled = (entryId: EntryId) => cards.get(entryId)?.playingHandicap ?? null
   const competitions = record.competitions.map((one) =>
     asRuled(record, competitionOf(record, one, ids, sides, missing)),
   )
@@ -142,7 +143,9 @@ function cardsOfRound(
   cards: ReadonlyMap<string, CurrentCard>,
   earlier = false,
 ): ReadonlyMap<string, Card> {
-  const startHole = new Map(groups.flatMap((group) => group.entryIds.map((id) => [id, group.startHole] as const)))
+  const startHole = new Map<string, number>(
+    groups.flatMap((group) => group.entryIds.map((id) => [id, group.startHole] as const)),
+  )
   return new Map(
     [...cards].map(([entryId, card]) => [
       entryId,

@@ -2,6 +2,7 @@
 
 import type { DayRecord } from '@/lib/facts/day-record'
 import { abandonedIn, type DayRuling, dayRulingsInForce } from '@/lib/facts/day-rulings'
+import type { CompetitionId } from '@/lib/facts/ids'
 import type { Competition } from '@/lib/rules/day'
 import { holesOfRound, type RoundHoles } from '@/lib/rules/hole-numbers'
 import type { Names } from './entrant-names'
@@ -78,7 +79,7 @@ const COUNTS: Readonly<
 /** What stands beside the terms of a competition on the board: its play-off, and a round that was abandoned. */
 export function dayRulingsSaid(
   record: Pick<DayRecord, 'dayRulings' | 'round'>,
-  competitionId: string,
+  competitionId: CompetitionId,
   names: Pick<Names, 'entrant'>,
 ): readonly string[] {
   return dayRulingsInForce(record.dayRulings ?? [])

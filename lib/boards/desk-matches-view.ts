@@ -1,6 +1,7 @@
 // Sides, matches and balls of a day as the desk arranges them, from the record and its board.
 
 import type { CompetitionRecord, DayRecord, PairingRecord } from '@/lib/facts/day-record'
+import type { CompetitionId, DayId, EntryId, PairingId, SideId } from '@/lib/facts/ids'
 import { type MatchEnding, NO_ENDING } from '@/lib/facts/match-ending'
 import { ballValueOf } from '@/lib/rules/formats/format'
 import { holesOfRound } from '@/lib/rules/hole-numbers'
@@ -8,13 +9,14 @@ import { sideBall } from './ball-facts'
 import { namesOf } from './entrant-names'
 import { figureOf } from './figure'
 import { formatIn } from './format-of-competition'
+import { matchEnds } from './ids-from-engine'
 import { listed } from './in-words'
 import { endingInWords, wonHow } from './match-ending-words'
 import { ballKind } from './pack-balls'
 import type { CompetitionBoard, DayBoard } from './views'
 
 export interface PlayerAtDesk {
-  readonly entryId: string
+  readonly entryId: EntryId
   readonly name: string
   /** As it is written: "18.4", "+2.1", "–". */
   readonly handicap: string
@@ -23,7 +25,7 @@ export interface PlayerAtDesk {
 }
 
 export interface MatchAtDesk {
-  readonly id: string
+  readonly id: PairingId
   readonly a: string
   readonly b: string
   /** "Verrow 2 up after 11", "Ashgill 3&2". */
@@ -34,27 +36,27 @@ export interface MatchAtDesk {
 }
 
 export interface BallAtDesk {
-  readonly side: { readonly id: string; readonly name: string }
+  readonly side: { readonly id: SideId; readonly name: string }
   readonly kind: 'drives' | 'named-ball'
-  readonly players: readonly { readonly entryId: string; readonly name: string }[]
+  readonly players: readonly { readonly entryId: EntryId; readonly name: string }[]
   /** Numbers of the holes, in card order. */
   readonly holes: readonly number[]
-  readonly drives: readonly (string | null)[]
+  readonly drives: readonly (EntryId | null)[]
   readonly ballLostOn: number | null
   readonly said: string
 }
 
 export interface CompetitionAtDesk {
-  readonly id: string
+  readonly id: CompetitionId
   readonly name: string
   readonly size: number
-  readonly countedDayIds: readonly string[]
+  readonly countedDayIds: readonly DayId[]
   readonly sides: CompetitionRecord['sides']
   /** Null where the field is played, not an opponent. */
   readonly matches: readonly MatchAtDesk[] | null
-  readonly pairings: readonly { readonly a: string; readonly b: string }[]
+  readonly pairings: readonly { readonly a: EntryId | SideId; readonly b: EntryId | SideId }[]
   /** Whoever can be paired, in the order of the draw. */
-  readonly ends: readonly { readonly id: string; readonly name: string }[]
+  readonly ends: readonly { readonly id: EntryId | SideId; readonly name: string }[]
   readonly withExtraHoles: boolean
   readonly balls: readonly BallAtDesk[]
 }
@@ -65,7 +67,7 @@ export function deskMatchesOf(
 ): { readonly players: readonly PlayerAtDesk[]; readonly competitions: readonly CompetitionAtDesk[] } {
   const names = namesOf(record)
   const order = record.groups.flatMap((group) => group.entryIds)
-  const place = (id: string) => (order.includes(id) ? order.indexOf(id) : order.length)
+  const place = (id: EntryId) => (order.includes(id) ? order.indexOf(id) : order.length)
   const players = record.entries
     .filter((entry) => entry.status === 'entered')
     .map((entry) => ({
@@ -106,8 +108,8 @@ export function deskMatchesOf(
   }
 }
 
-function withdrawnStillPaired({ entries }: DayRecord, { pairings }: CompetitionRecord): readonly string[] {
-  const paired = new Set(pairings.flatMap(({ a, b }) => [a, b]))
+function withdrawnStillPaired({ entries }: DayRecord, { pairings }: CompetitionRecord): readonly EntryId[] {
+  const paired = new Set<string>(pairings.flatMap(({ a, b }) => [a, b]))
   return entries.filter((entry) => entry.status !== 'entered' && paired.has(entry.id)).map((entry) => entry.id)
 }
 
@@ -119,7 +121,8 @@ function matchesAtDesk(
 ): MatchAtDesk[] {
   const names = namesOf(record)
   const onBoard = new Map((shown?.matches ?? []).map((match) => [match.id, match]))
-  const all: readonly Pick<PairingRecord, 'id' | 'a' | 'b'>[] = pairings.length > 0 ? pairings : [...onBoard.values()]
+  const all: readonly Pick<PairingRecord, 'id' | 'a' | 'b'>[] =
+    pairings.length > 0 ? pairings : [...onBoard.values()].map(matchEnds)
   return all.map(({ id, a: first, b: second }) => {
     const match = onBoard.get(id)
     const ending = pairings.find((one) => one.id === id)?.ending ?? NO_ENDING

@@ -1,13 +1,14 @@
 // What the rooms of the desk are given: lists, the clock of a day, and what a file that is to be read in would do.
 
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { CourseId, DayId, PersonId, SeasonId, TeeId } from '@/lib/facts/ids'
 import type { MemberColumn, Mendable } from '@/lib/facts/member-import'
 import type { Gender, Hole } from '@/lib/rules/day'
 
 export type HandicapSource = 'home-club' | 'society' | 'claimed'
 
 export interface MemberRow {
-  readonly personId: string
+  readonly personId: PersonId
   readonly firstName: string
   readonly familyName: string
   /** A word that tells two of one name apart; it stands after the name. */
@@ -41,13 +42,13 @@ export interface MemberRow {
 }
 
 export interface CourseRow {
-  readonly courseId: string
+  readonly courseId: CourseId
   readonly name: string
   readonly place: string | null
   readonly holes: number
   readonly version: number
   readonly tees: readonly {
-    readonly teeId: string
+    readonly teeId: TeeId
     readonly name: string
     readonly gender: Gender
     /** "69.2" */
@@ -65,12 +66,12 @@ export interface CourseRow {
 }
 
 export interface CourseCard {
-  readonly courseId: string
+  readonly courseId: CourseId
   readonly name: string
   readonly place: string | null
   readonly version: number
   readonly tees: readonly {
-    readonly teeId: string
+    readonly teeId: TeeId
     readonly name: string
     readonly gender: Gender
     readonly courseRatingTenths: number
@@ -80,7 +81,7 @@ export interface CourseCard {
 }
 
 export interface SeasonRow {
-  readonly seasonId: string
+  readonly seasonId: SeasonId
   readonly name: string
   readonly startsOn: string
   readonly endsOn: string
@@ -157,7 +158,7 @@ export interface DeskHome {
   readonly courses: number
   readonly seasons: readonly (SeasonRow & {
     readonly fixtures: readonly {
-      readonly dayId: string
+      readonly dayId: DayId
       readonly slug: string
       readonly number: number
       readonly name: string
@@ -230,7 +231,7 @@ export interface MemberRowToLookAt {
   /** Cells to put right in place. */
   readonly cells: readonly { readonly cell: Mendable; readonly written: string }[]
   /** People of that name in the list already, and whether it may be somebody new. */
-  readonly who: readonly { readonly personId: string; readonly said: string }[] | null
+  readonly who: readonly { readonly personId: PersonId; readonly said: string }[] | null
 }
 
 /** What importing a course card would do, and what the card does not have. */

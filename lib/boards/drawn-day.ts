@@ -1,13 +1,14 @@
 // What of a day a withdrawal touches, cut down to what a screen needs to say so beforehand.
 
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { EntryId } from '@/lib/facts/ids'
 import { fullName } from '@/lib/facts/person-name'
 import { formatIn } from './format-of-competition'
 import { isDecided } from './sides-of-record'
 import type { DrawnDay } from './withdrawal'
 
 /** Anything on the card that cannot be thrown away: scores, a signature, a ruling; or scores written for others. */
-export function hasScores(day: DayRecord, entryId: string): boolean {
+export function hasScores(day: DayRecord, entryId: EntryId): boolean {
   const card = day.cards.find((one) => one.entryId === entryId)
   if (!card) return false
   return (

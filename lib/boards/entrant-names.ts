@@ -1,6 +1,6 @@
 // How an entrant is called on boards and sheets. Two of the same family name on one day get their first names.
 
-import type { DayRecord, EntryRecord } from '@/lib/facts/day-record'
+import type { DayRecord, EntryRecord, SideRecord } from '@/lib/facts/day-record'
 import { fullName } from '@/lib/facts/person-name'
 
 type Named = Pick<DayRecord, 'entries' | 'competitions'>
@@ -20,11 +20,11 @@ export interface Names {
 export function namesOf(record: Named & { readonly earlier?: readonly Named[] }): Names {
   // Whoever played an earlier round of the day, and is not in it any more, is named from there.
   const all = [...(record.earlier ?? []), record]
-  const entries = new Map(all.flatMap((day) => day.entries).map((entry) => [entry.id, entry]))
+  const entries = new Map<string, EntryRecord>(all.flatMap((day) => day.entries).map((entry) => [entry.id, entry]))
   const families = new Map<string, Set<string>>()
   for (const { familyName, status, personId } of entries.values())
     if (status !== 'withdrawn') families.set(familyName, (families.get(familyName) ?? new Set()).add(personId))
-  const sides = new Map(
+  const sides = new Map<string, SideRecord>(
     all.flatMap((day) => day.competitions.flatMap((one) => one.sides)).map((side) => [side.id, side]),
   )
 

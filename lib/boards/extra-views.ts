@@ -1,5 +1,7 @@
 // Parts of a board that only some days have: teams, several rounds, drives. Finished and serialisable like the rest.
 
+import type { EntryId } from '@/lib/facts/ids'
+
 /** Points of a team from matches: one for a match won, a half for one halved. */
 export interface TeamLine {
   readonly team: string
@@ -31,7 +33,7 @@ export interface SeveralRounds {
 export interface DrivesLine {
   readonly minimum: number | null
   readonly counts: readonly {
-    readonly entryId: string
+    readonly entryId: EntryId
     readonly name: string
     readonly taken: number
     readonly wanted: number

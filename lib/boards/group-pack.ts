@@ -2,6 +2,7 @@
 
 import type { CardPack, PackCard, SignatureOff } from '@/lib/facts/card-pack'
 import type { DayRecord, EntryRecord, GroupRecord } from '@/lib/facts/day-record'
+import type { EntryId } from '@/lib/facts/ids'
 import { playNow } from '@/lib/facts/play-stop'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import { ballValueOf } from '@/lib/rules/formats/format'
@@ -70,7 +71,7 @@ function howItCounts(record: DayRecord, group: GroupRecord): Pick<CardPack, 'poi
   if (!counts || format.sideSize < 2 || format.count.kind === 'named-player') return points
   const names = namesOf(record)
   const sides = main.sides
-    .filter((side) => side.entryIds.length > 1 && side.entryIds.every((id) => group.entryIds.includes(id)))
+    .filter((side) => side.entryIds.length > 1 && side.entryIds.every((id) => group.entryIds.some((one) => one === id)))
     .map((side) => ({ name: names.entrant(side.id), entryIds: side.entryIds }))
   return sides.length === 0
     ? points
@@ -91,7 +92,7 @@ function positionsOf(standings: readonly DayStanding[], group: GroupRecord): Non
     of: standings.length,
     places: Object.fromEntries(
       placed.flatMap(({ players, place, tied }) =>
-        players.filter((id) => group.entryIds.includes(id)).map((id) => [id, { place: place!, tied }]),
+        players.filter((id) => group.entryIds.some((one) => one === id)).map((id) => [id, { place: place!, tied }]),
       ),
     ),
   }
@@ -139,7 +140,7 @@ function packCard(record: DayRecord, entry: EntryRecord, card: CurrentCard, play
 }
 
 /** Who plays the same ball: the card is theirs too. */
-function partnersOf(record: DayRecord, entryId: string): Pick<PackCard, 'partners'> {
+function partnersOf(record: DayRecord, entryId: EntryId): Pick<PackCard, 'partners'> {
   const others = sharedCard(record, entryId)?.entryIds.filter((id) => id !== entryId) ?? []
   return others.length > 0 ? { partners: others.map((id) => namesOf(record).short(id)) } : {}
 }

@@ -10,6 +10,7 @@ import { handicapInFull, ownHandicap } from '@/lib/rules/score/handicap-of-ball'
 import { termsInForce } from '@/lib/rules/score/terms-in-force'
 import { dayOfRecord } from './day-of-record'
 import { figureOf, unroundedOf } from './figure'
+import { competitionIdOf } from './ids-from-engine'
 import type { HandicapTable } from './views'
 
 export interface Figures {
@@ -70,7 +71,7 @@ export function handicapTableOf(record: DayRecord): HandicapTable {
           unrounded: unroundedOf(figure.course.numerator, figure.course.denominator),
           courseHandicap: figure.course.rounded,
           playing: [...figure.playing].map(([competitionId, handicap]) => ({
-            competitionId,
+            competitionId: competitionIdOf(competitionId),
             playingHandicap: handicap,
           })),
         },

@@ -4,6 +4,7 @@ import type { HoleLine } from '@/lib/rules/standings'
 import { sideOnHole } from '@/lib/rules/working/match-hole-working'
 import type { MatchSeen } from '@/lib/rules/working/match-seen'
 import type { Names } from './entrant-names'
+import { playerId } from './ids-from-engine'
 import { listed } from './in-words'
 import type { MatchSide } from './match-views'
 
@@ -13,12 +14,12 @@ type Ball = MatchSeen['balls']['a'][number]
 export function matchSides(
   seen: MatchSeen,
   names: Names,
-  hasCard: (entryId: string) => boolean,
+  hasCard: (player: string) => boolean,
 ): { readonly a: MatchSide; readonly b: MatchSide } {
   return { a: sideOf(seen, 'a', names, hasCard), b: sideOf(seen, 'b', names, hasCard) }
 }
 
-function sideOf(seen: MatchSeen, side: 'a' | 'b', names: Names, hasCard: (entryId: string) => boolean): MatchSide {
+function sideOf(seen: MatchSeen, side: 'a' | 'b', names: Names, hasCard: (player: string) => boolean): MatchSide {
   const balls = seen.balls[side]
   const values = wonBy(seen, side)
   const sides = balls.map((ball) => sideOfBall(seen, ball, names, hasCard))
@@ -51,11 +52,11 @@ function namesOfSide(
   return { name: listed(players.map(names.full)), short: listed(players.map(names.short)) }
 }
 
-function sideOfBall({ day }: MatchSeen, ball: Ball, names: Names, hasCard: (entryId: string) => boolean): MatchSide {
+function sideOfBall({ day }: MatchSeen, ball: Ball, names: Names, hasCard: (player: string) => boolean): MatchSide {
   const players = day.sides.find(({ id }) => id === ball.id)?.players
   const { tee } = ball.sheet
   return {
-    entryId: players ? (players.find(hasCard) ?? players[0]!) : ball.id,
+    entryId: playerId(players ? (players.find(hasCard) ?? players[0]!) : ball.id),
     name: names.entrant(ball.id),
     short: names.entrantShort(ball.id),
     tee: `${tee.name}, ${tee.gender}`,

@@ -1,10 +1,11 @@
 // What the page of a match is given: finished, serialisable, nothing left to count.
 
+import type { EntryId } from '@/lib/facts/ids'
 import type { HoleLine, MatchResult, WorkingStep } from '@/lib/rules/standings'
 import type { DayHead } from './views'
 
 export interface MatchSide {
-  readonly entryId: string
+  readonly entryId: EntryId
   readonly name: string
   /** "Trevennor", "Trevennor and Coldbrook". */
   readonly short: string
@@ -45,5 +46,5 @@ export interface MatchSheet extends DayHead {
   readonly outcome: readonly WorkingStep[]
   /** One hole opened; null when none was asked for. */
   readonly opened: { readonly hole: number; readonly steps: readonly WorkingStep[] } | null
-  readonly players: readonly { readonly entryId: string; readonly name: string }[]
+  readonly players: readonly { readonly entryId: EntryId; readonly name: string }[]
 }

@@ -1,5 +1,6 @@
 // A member's own page: how the figure came about, and every card.
 
+import type { EntryId } from '@/lib/facts/ids'
 import { fullName } from '@/lib/facts/person-name'
 import { figureOf } from './figure'
 import { placeInWords, scoreLong, scoreShort } from './in-words'
@@ -46,7 +47,7 @@ export interface MemberSource {
     readonly reason: string
   }[]
   readonly days: readonly {
-    readonly entryId: string
+    readonly entryId: EntryId
     readonly slug: string
     readonly name: string
     readonly date: string

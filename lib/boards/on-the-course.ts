@@ -3,6 +3,7 @@
 
 import { momentIn } from '@/lib/facts/calendar'
 import type { DayRecord, FactRecord, GroupRecord } from '@/lib/facts/day-record'
+import type { CardId, DayId, DeviceId, GroupId } from '@/lib/facts/ids'
 import { isStopped, type PlayNow, playNow } from '@/lib/facts/play-stop'
 import { holesFrom } from '@/lib/rules/hole-numbers'
 import { dayHead } from './board'
@@ -17,7 +18,7 @@ export const SILENT_MINUTES = 20
 const LATE_MINUTES = 10
 
 export interface GroupPhone {
-  readonly deviceId: string
+  readonly deviceId: DeviceId
   readonly lastSeen: string
   readonly unsent: number
   readonly appVersion: string | null
@@ -41,13 +42,13 @@ export interface GroupWhere {
   readonly isHoldingUp: boolean
   readonly silentMinutes: number | null
   readonly isSilent: boolean
-  readonly notAgreed: readonly { readonly name: string; readonly cardId: string; readonly holes: readonly number[] }[]
+  readonly notAgreed: readonly { readonly name: string; readonly cardId: CardId; readonly holes: readonly number[] }[]
   readonly phones: readonly GroupPhone[]
   readonly unsent: number
 }
 
 export interface CourseView extends DayHead {
-  readonly dayId: string
+  readonly dayId: DayId
   readonly now: string
   readonly holes: readonly { readonly hole: number; readonly par: number }[]
   readonly groups: readonly GroupWhere[]
@@ -63,7 +64,7 @@ export interface CourseView extends DayHead {
 }
 
 export interface PhoneOfGroup extends Omit<GroupPhone, 'lastSeen'> {
-  readonly groupId: string
+  readonly groupId: GroupId
   readonly lastSeen: Date
 }
 

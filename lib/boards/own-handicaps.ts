@@ -1,6 +1,7 @@
 // What each player receives in the main competition: the dots on the card and on the desk's returns.
 
 import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
+import type { CompetitionId } from '@/lib/facts/ids'
 import type { Competition, Day } from '@/lib/rules/day'
 import { ballValueOf } from '@/lib/rules/formats/format'
 import { scoreDay } from '@/lib/rules/score-day'
@@ -81,7 +82,7 @@ function linesOf(day: Day): { readonly unit: MainReading['unit']; readonly lines
 }
 
 /** Everybody with the strokes received in the match instead of the own handicap. */
-function withStrokes(day: Day, competitionId: string): Day {
+function withStrokes(day: Day, competitionId: CompetitionId): Day {
   const strokes = new Map<string, number>()
   for (const match of scoreDay(day)[0]?.matches ?? [])
     for (const [id, count] of Object.entries(match.strokes)) {

@@ -1,6 +1,7 @@
 // One player's card, read in every competition it counts in.
 
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { EntryId } from '@/lib/facts/ids'
 import { byName } from '@/lib/facts/person-name'
 import { scoreDay } from '@/lib/rules/score-day'
 import { competitionBoard, dayHead } from './board'
@@ -15,7 +16,7 @@ import { publicRulings } from './result-sheet'
 import type { CompetitionBoard } from './views'
 
 /** Null when nobody of that id plays in the day. */
-export function playerCardOf(record: DayRecord, entryId: string): PlayerCard | null {
+export function playerCardOf(record: DayRecord, entryId: EntryId): PlayerCard | null {
   const entry = record.entries.find((one) => one.id === entryId && one.status === 'entered')
   if (!entry) return null
   const cards = cardsAsTheyStand(record)
@@ -46,7 +47,7 @@ export function playerCardOf(record: DayRecord, entryId: string): PlayerCard | n
       const own = ownReading(competition, day).lines.get(entryId)
       return [
         {
-          competitionId: board.id,
+          competitionId: competition.id,
           competition: board.name,
           formatName: board.formatName,
           allowance: board.allowance,

@@ -2,6 +2,7 @@
 
 import type { PackHole } from '@/lib/facts/card-pack'
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { EntryId } from '@/lib/facts/ids'
 import { strokesOnHoles } from '@/lib/rules/strokes/strokes-on-holes'
 import { dayOfRecord } from './day-of-record'
 import { nameOf, noteOf } from './handicap-table'
@@ -9,7 +10,7 @@ import { type MainReading, mainReading } from './own-handicaps'
 import { startSheetOf } from './start-sheet'
 
 export interface PrintedCard {
-  readonly entryId: string
+  readonly entryId: EntryId
   readonly name: string
   readonly note: string | null
   readonly tee: string

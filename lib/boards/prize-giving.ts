@@ -1,6 +1,7 @@
 // A prize while it is being given: what the giving and its working both look at.
 
 import type { CompetitionRecord, PrizeRecord } from '@/lib/facts/day-record'
+import type { EntryId } from '@/lib/facts/ids'
 import type { OnePrize } from '@/lib/facts/terms'
 import type { BoardRow, CompetitionBoard } from './views'
 
@@ -22,7 +23,7 @@ export interface Giving {
   readonly placed: readonly BoardRow[]
   readonly mayWin: readonly BoardRow[]
   readonly held: ReadonlyMap<string, Held>
-  readonly isGuest: (entryId: string) => boolean
+  readonly isGuest: (entryId: EntryId) => boolean
 }
 
 /** Has a prize already, and not as one of those who share the places of this very tie. */

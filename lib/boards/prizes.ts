@@ -2,6 +2,7 @@
 // steps up and the sheet says why. A tie that stands shares what falls to its places.
 
 import type { CompetitionRecord, PrizeRecord } from '@/lib/facts/day-record'
+import type { EntryId } from '@/lib/facts/ids'
 import type { OnePrize } from '@/lib/facts/terms'
 import type { WorkingStep } from '@/lib/rules/standings'
 import { prizeWorking } from '@/lib/rules/working/prize-working'
@@ -18,7 +19,7 @@ export const prizeRuleOf = (records: readonly CompetitionRecord[]): OnePrize => 
 export function prizesOf(
   records: readonly CompetitionRecord[],
   boards: readonly CompetitionBoard[],
-  isGuest: (entryId: string) => boolean,
+  isGuest: (entryId: EntryId) => boolean,
 ): readonly SheetPrize[] {
   const rule = prizeRuleOf(records)
   const listedPrizes = records.flatMap((record) => {
@@ -78,7 +79,7 @@ function isEligible(
   row: BoardRow,
   prize: PrizeRecord,
   record: CompetitionRecord,
-  isGuest: (entryId: string) => boolean,
+  isGuest: (entryId: EntryId) => boolean,
 ): boolean {
   const guests = row.entryIds.filter(isGuest).length
   if (prize.eligible === 'guests') return guests > 0

@@ -1,6 +1,7 @@
 // The numbered sheet, made once when the result is published and never counted again.
 
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { CardId } from '@/lib/facts/ids'
 import { decimal, fraction } from '@/lib/rules/exact/fraction'
 import { holesOfRound } from '@/lib/rules/hole-numbers'
 import { boardOf } from './board'
@@ -88,7 +89,7 @@ function courseOf(record: DayRecord): ResultSheet['course'] {
   })
 }
 
-export function publicRulings(record: DayRecord, names: Names, cardId?: string): ResultSheet['rulings'] {
+export function publicRulings(record: DayRecord, names: Names, cardId?: CardId): ResultSheet['rulings'] {
   const inForce = new Set(rulingsInForce(record.rulings).map((one) => one.number))
   return rulingLines({ record, called: names.full })
     .filter((line) => inForce.has(line.number) && (cardId === undefined || line.cardId === cardId))

@@ -1,6 +1,7 @@
 // What the desk's returns are given: every card with its state, what stands in its way and who wrote what.
 
 import type { CardState } from '@/lib/facts/day-record'
+import type { CardId, DayId, EntryId } from '@/lib/facts/ids'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import type { CardOutcome, Gender } from '@/lib/rules/day'
 import type { DayHead } from './views'
@@ -36,8 +37,8 @@ export interface ReturnHole {
 
 export interface RulingLine {
   readonly number: number
-  readonly cardId: string
-  readonly entryId: string
+  readonly cardId: CardId
+  readonly entryId: EntryId
   readonly name: string
   readonly hole: number | null
   /** "Hole 11 counts as 5." */
@@ -53,7 +54,7 @@ export interface RulingLine {
 
 export interface LateFactLine {
   readonly id: number
-  readonly cardId: string
+  readonly cardId: CardId
   readonly name: string
   readonly hole: number
   readonly score: WrittenScore
@@ -65,8 +66,8 @@ export interface LateFactLine {
 }
 
 export interface CardReturn {
-  readonly cardId: string
-  readonly entryId: string
+  readonly cardId: CardId
+  readonly entryId: EntryId
   /** Whose card it is, told apart from every other card of the day: "Jago Trevennor", or everybody of a side on one ball. */
   readonly name: string
   /** The one who holds the card and signs it as the player. */
@@ -76,7 +77,7 @@ export interface CardReturn {
   readonly note: string | null
   readonly tee: { readonly name: string; readonly gender: Gender }
   readonly playingHandicap: number | null
-  readonly marker: { readonly entryId: string; readonly name: string } | null
+  readonly marker: { readonly entryId: EntryId; readonly name: string } | null
   readonly state: CardState
   readonly takenInAt: string | null
   readonly outcome: CardOutcome | null
@@ -107,7 +108,7 @@ export interface CardReturn {
 }
 
 export interface ReturnsView extends DayHead {
-  readonly dayId: string
+  readonly dayId: DayId
   readonly version: number
   readonly scoreVersion: number
   /** A result has been published: whatever is changed on a card from now on is a correction and needs its reason. */

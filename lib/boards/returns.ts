@@ -1,6 +1,7 @@
 // The desk's returns from the day's record: the state of every card and everything in the way of closing the day.
 
 import type { CardRecord, DayRecord, EntryRecord, FactRecord, RulingRecord } from '@/lib/facts/day-record'
+import type { CardId, EntryId } from '@/lib/facts/ids'
 import type { HoleLine } from '@/lib/rules/standings'
 import { dayHead } from './board'
 import { sharedCard } from './card-holders'
@@ -20,7 +21,7 @@ interface Desk {
   readonly record: DayRecord
   readonly names: Names
   /** Whose card it is, by the entry that holds it. */
-  readonly called: (entryId: string) => string
+  readonly called: (entryId: EntryId) => string
   readonly zone: string
 }
 
@@ -69,9 +70,9 @@ export function returnsOf(record: DayRecord, zone: string): ReturnsView {
 function calledApart(
   record: DayRecord,
   names: Names,
-  playsOff: (entryId: string) => number | null,
-): (entryId: string) => string {
-  const plain = (id: string) => {
+  playsOff: (entryId: EntryId) => number | null,
+): (entryId: EntryId) => string {
+  const plain = (id: EntryId) => {
     const side = sharedCard(record, id)
     return side ? listed(side.entryIds.map(names.full)) : names.full(id)
   }
@@ -86,7 +87,7 @@ function calledApart(
 
 /** A card that keeps the day from being closed: still out, or handed in and not accepted yet. */
 export interface CardInTheWay extends CardFault {
-  readonly cardId: string
+  readonly cardId: CardId
   readonly isOut: boolean
 }
 
@@ -243,13 +244,13 @@ function lateLine(
 export function rulingLines({
   record,
   called,
-}: Pick<Desk, 'record'> & { readonly called: (entryId: string) => string }): readonly RulingLine[] {
+}: Pick<Desk, 'record'> & { readonly called: (entryId: EntryId) => string }): readonly RulingLine[] {
   const inForce = new Set(rulingsInForce(record.rulings).map((one) => one.number))
   const entryOf = new Map(record.cards.map((card) => [card.id, card.entryId]))
   return [...record.rulings]
     .sort((a, b) => a.number - b.number)
     .map((ruling) => {
-      const entryId = entryOf.get(ruling.cardId) ?? ''
+      const entryId = entryOf.get(ruling.cardId) ?? ('' as EntryId)
       return {
         number: ruling.number,
         cardId: ruling.cardId,

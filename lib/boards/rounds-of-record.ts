@@ -3,6 +3,7 @@
 // brings its own tee and the figure that was frozen then.
 
 import type { CompetitionRecord, DayRecord, EntryRecord } from '@/lib/facts/day-record'
+import type { DayId, EntryId, RoundTeeId } from '@/lib/facts/ids'
 import type { Card, Gender, Side, Tee } from '@/lib/rules/day'
 import { formatIn } from './format-of-competition'
 import { sideCards } from './sides-of-record'
@@ -69,11 +70,11 @@ const hasBegun = (card: Card | undefined) =>
   card !== undefined && (card.outcome !== undefined || card.scores.some((score) => score !== null))
 
 /** For somebody who was not there: a tee that others played from, of the same gender where there is one. */
-function teesPlayed({ tees }: DayRecord, there: DayRecord['entries']): (gender: Gender) => string {
+function teesPlayed({ tees }: DayRecord, there: DayRecord['entries']): (gender: Gender) => RoundTeeId {
   const ids = new Set(there.map((entry) => entry.roundTeeId))
   const played = tees.filter((tee) => ids.has(tee.id))
   const choice = played.length > 0 ? played : tees
-  return (gender) => (choice.find((tee) => tee.gender === gender) ?? choice[0])?.id ?? ''
+  return (gender) => (choice.find((tee) => tee.gender === gender) ?? choice[0])?.id ?? ('' as RoundTeeId)
 }
 
 /**
@@ -104,12 +105,12 @@ export function missingToday(
 
 export type MissingEntry = EntryRecord & {
   /** The earlier days that they did play. */
-  readonly days: readonly string[]
+  readonly days: readonly DayId[]
 }
 
 /** Sides of an earlier day all of whose players have missed this one: they stay together as they were. */
 export function sidesMissing(record: DayRecord, missing: readonly MissingEntry[]): Side[] {
-  const idOf = new Map(missing.map((entry) => [entry.personId, entry.id]))
+  const idOf = new Map<string, EntryId>(missing.map((entry) => [entry.personId, entry.id]))
   return record.competitions.flatMap((one) => {
     const size = formatIn(one)?.sideSize ?? 1
     if (size < 2 || missing.length === 0) return []

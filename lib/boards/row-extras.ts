@@ -5,6 +5,7 @@ import type { CompetitionResult, Standing } from '@/lib/rules/standings'
 import { drivesStand, sideBall } from './ball-facts'
 import type { Names } from './entrant-names'
 import { formatIn } from './format-of-competition'
+import { playerIds, sideOf } from './ids-from-engine'
 import { counted, listed } from './in-words'
 import { notShared } from './shared-games'
 import type { BoardRow, CompetitionBoard } from './views'
@@ -46,9 +47,9 @@ export function drivesOfRow(
 ): Pick<BoardRow, 'drives'> {
   if (formatIn(competition)?.ball !== 'one' || players.length < 2) return {}
   const minimum = competition.terms.minimumDrives ?? null
-  const { drives } = sideBall(entrant, record.ballFacts, record.round)
+  const { drives } = sideBall(sideOf(entrant), record.ballFacts, record.round)
   if (minimum === null && drives.every((one) => one === null)) return {}
-  const stand = drivesStand(players, drives, minimum)
+  const stand = drivesStand(playerIds(players), drives, minimum)
   return {
     drives: {
       minimum,
@@ -85,7 +86,9 @@ export function sharedGroupsOf(
   if (formatIn(competition)?.value.kind !== 'shared') return {}
   const told = notShared(record, competition)
   const groups = record.groups.flatMap((group) => {
-    const entrants = standings.filter((one) => group.entryIds.includes(one.entrant)).map((one) => one.entrant)
+    const entrants = standings
+      .filter((one) => group.entryIds.some((id) => id === one.entrant))
+      .map((one) => one.entrant)
     return entrants.length > 0 ? [{ groupNumber: group.number, entrants }] : []
   })
   return { shared: groups, ...(told.length > 0 ? { notShared: told } : {}) }

@@ -2,6 +2,7 @@
 // Golf 21.1b(2), 21.2b(2) and 21.3b(2): a score returned too low costs nothing where the hole comes out the same.
 
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { EntryId } from '@/lib/facts/ids'
 import { placeOfHole } from '@/lib/rules/hole-numbers'
 import { dayOfRecord } from './day-of-record'
 import { formatIn } from './format-of-competition'
@@ -15,7 +16,7 @@ export interface ScoreEffect {
   readonly sentence: string
 }
 
-export function scoreEffect(record: DayRecord, entryId: string, hole: number, made: number): ScoreEffect {
+export function scoreEffect(record: DayRecord, entryId: EntryId, hole: number, made: number): ScoreEffect {
   const day = dayOfRecord(record)
   const place = placeOfHole(record.round, hole)
   const holders = new Set([entryId, ...day.sides.filter((side) => side.players.includes(entryId)).map(({ id }) => id)])

@@ -2,6 +2,7 @@
 // their figures and their names; what leaves for a public page has the name replaced.
 
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { PersonId } from '@/lib/facts/ids'
 import { fullName, nameKey, type PersonName } from '@/lib/facts/person-name'
 import type { ShownAs } from '@/lib/facts/society-settings'
 
@@ -41,7 +42,7 @@ export function publicRecord(record: DayRecord, hidden: ReadonlyMap<string, Show
 
 /** Who of those on a sheet is not shown by name, with what tells each from the others on it. */
 export function hiddenNames(
-  people: readonly (PersonName & { readonly personId: string })[],
+  people: readonly (PersonName & { readonly personId: PersonId })[],
   hidden: ReadonlyMap<string, ShownAs>,
 ): readonly HiddenName[] {
   return people.flatMap(({ personId, firstName, familyName, knownAs }) => {

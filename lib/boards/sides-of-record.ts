@@ -1,10 +1,12 @@
 // Sides, matches, groups and teams of the book as the engine takes them.
 
 import type { CompetitionRecord, DayRecord, PairingRecord } from '@/lib/facts/day-record'
+import type { EntryId } from '@/lib/facts/ids'
 import type { Absent, Card, Competition, Match, Side, Team } from '@/lib/rules/day'
 import { sideBall } from './ball-facts'
 import { namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
+import { playerId, sideOf } from './ids-from-engine'
 
 /** Sides that stand as entrants: in a match of singles those drawn together are opponents, not partners. */
 export function sidesOf(record: DayRecord, playing: ReadonlySet<string>): Side[] {
@@ -47,9 +49,9 @@ export function sideCards(
   record: DayRecord,
   sides: readonly Side[],
   cards: ReadonlyMap<string, Card>,
-  ruledHandicap: (entryId: string) => number | null,
+  ruledHandicap: (entryId: EntryId) => number | null,
 ): Card[] {
-  const byCompetition = new Map(record.competitions.map((one) => [one.id, one]))
+  const byCompetition = new Map<string, CompetitionRecord>(record.competitions.map((one) => [one.id, one]))
   return sides.flatMap((side): Card[] => {
     const competition = byCompetition.get(side.competitions?.[0] ?? '')
     const format = competition && formatIn(competition)
@@ -58,7 +60,7 @@ export function sideCards(
     const card = own.find((one) => one.outcome || one.scores.some((score) => score !== null)) ?? own[0]
     if (!card) return []
     const { indexTenths: _, courseHandicap: _course, ...written } = card
-    const ruled = ruledHandicap(card.player)
+    const ruled = ruledHandicap(playerId(card.player))
     const drives = drivesOf(record, side, competition)
     return [
       {
@@ -76,7 +78,7 @@ export const isOneBall = ({ competitions }: Pick<DayRecord, 'competitions'>, sid
   competitions.some((one) => side.competitions?.includes(one.id) && formatIn(one)?.ball === 'one')
 
 function drivesOf(record: DayRecord, side: Side, { terms }: CompetitionRecord): (string | null)[] | null {
-  const { drives } = sideBall(side.id, record.ballFacts, record.round)
+  const { drives } = sideBall(sideOf(side.id), record.ballFacts, record.round)
   const known = drives.map((one) => (one !== null && side.players.includes(one) ? one : null))
   return terms.minimumDrives !== undefined || known.some((one) => one !== null) ? known : null
 }

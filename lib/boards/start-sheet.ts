@@ -1,6 +1,7 @@
 // The start sheet: who starts when and where, off what, with whom, and who marks whose card.
 
 import type { DayRecord, EntryRecord } from '@/lib/facts/day-record'
+import type { EntryId } from '@/lib/facts/ids'
 import { inWords } from '@/lib/rules/formats/catalogue'
 import { markersOfDay } from './card-holders'
 import { namesOf } from './entrant-names'
@@ -45,7 +46,8 @@ export function startSheetOf(record: DayRecord, { withCodes }: { withCodes: bool
         link: withCodes ? `/card/${group.linkKey}` : null,
         players: group.entryIds.flatMap((id) => {
           const entry = entries.get(id)
-          return entry ? [playerOf(entry, record, figures.get(id), entries.get(markers.get(id) ?? ''))] : []
+          const marker = markers.get(id)
+          return entry ? [playerOf(entry, record, figures.get(id), marker ? entries.get(marker) : undefined)] : []
         }),
       })),
     published: record.startPublishedAt !== null,
@@ -55,7 +57,7 @@ export function startSheetOf(record: DayRecord, { withCodes }: { withCodes: bool
 }
 
 /** As written on the cards, or as they will be when the sheet is published. */
-function markersIn(record: DayRecord): ReadonlyMap<string, string | null> {
+function markersIn(record: DayRecord): ReadonlyMap<EntryId, EntryId | null> {
   return new Map([...markersOfDay(record), ...record.cards.map((card) => [card.entryId, card.markerId] as const)])
 }
 
@@ -103,5 +105,5 @@ function opponentOf({ pairings, sides }: DayRecord['competitions'][number], id: 
   const pairing = pairings.find(({ a, b }) => a === id || b === id)
   if (pairing) return pairing.a === id ? pairing.b : pairing.a
   if (pairings.length > 0) return null
-  return sides.find((side) => side.entryIds.includes(id))?.entryIds.find((other) => other !== id) ?? null
+  return sides.find((side) => side.entryIds.some((one) => one === id))?.entryIds.find((other) => other !== id) ?? null
 }

@@ -1,5 +1,6 @@
 // What the screens are given: finished, serialisable, nothing left to count. Filled by the functions of lib/boards.
 
+import type { CompetitionId, EntryId, PersonId } from '@/lib/facts/ids'
 import type { PlayNow } from '@/lib/facts/play-stop'
 import type { HoleLine, MatchResult, NoPlace, TieBroken, WorkingStep } from '@/lib/rules/standings'
 import type { CardProgress } from './card-progress'
@@ -10,7 +11,7 @@ export interface BoardRow extends SeveralRounds {
   readonly tied: boolean
   /** Entry id in singles, side id otherwise. */
   readonly entrant: string
-  readonly entryIds: readonly string[]
+  readonly entryIds: readonly EntryId[]
   /** "Jago Trevennor" or "Trevennor and Coldbrook". */
   readonly name: string
   /** "guest of Storrey" when the entrant is one guest, "did not play Friday" when a round was missed. */
@@ -106,7 +107,7 @@ export interface GroupOnCourse {
   /** False until the first score of the group is in. */
   readonly started: boolean
   readonly startHole: number
-  readonly entryIds: readonly string[]
+  readonly entryIds: readonly EntryId[]
 }
 
 export interface DayBoard {
@@ -132,7 +133,7 @@ export interface DayBoard {
   readonly course: readonly { readonly hole: number; readonly par: number; readonly yards: number | null }[]
   readonly groups: readonly GroupOnCourse[]
   /** Who plays for which team, where the day has teams. */
-  readonly teamLists?: readonly { readonly id: string; readonly name: string; readonly entryIds: readonly string[] }[]
+  readonly teamLists?: readonly { readonly id: string; readonly name: string; readonly entryIds: readonly EntryId[] }[]
   readonly competitions: readonly CompetitionBoard[]
   /** All the matches of the day together, most points first. */
   readonly teams?: readonly TeamLine[]
@@ -208,7 +209,7 @@ export interface StartSheet {
     readonly code: string | null
     readonly link: string | null
     readonly players: readonly {
-      readonly entryId: string
+      readonly entryId: EntryId
       readonly name: string
       readonly note: string | null
       readonly tee: string
@@ -228,9 +229,9 @@ export interface StartSheet {
 export interface HandicapTable {
   readonly frozen: boolean
   readonly edition: string
-  readonly competitions: readonly { readonly id: string; readonly name: string; readonly allowance: string }[]
+  readonly competitions: readonly { readonly id: CompetitionId; readonly name: string; readonly allowance: string }[]
   readonly rows: readonly {
-    readonly entryId: string
+    readonly entryId: EntryId
     readonly name: string
     readonly note: string | null
     readonly tee: string
@@ -238,10 +239,10 @@ export interface HandicapTable {
     readonly index: string
     readonly unrounded: string
     readonly courseHandicap: number
-    readonly playing: readonly { readonly competitionId: string; readonly playingHandicap: number }[]
+    readonly playing: readonly { readonly competitionId: CompetitionId; readonly playingHandicap: number }[]
   }[]
   /** Entered without a figure: they hold up the freeze. */
-  readonly missing: readonly { readonly entryId: string; readonly personId: string; readonly name: string }[]
+  readonly missing: readonly { readonly entryId: EntryId; readonly personId: PersonId; readonly name: string }[]
 }
 
 /** The head every public page of a day carries. */
@@ -315,7 +316,7 @@ export interface MemberPage {
   }[]
   /** Newest first. */
   readonly cards: readonly {
-    readonly entryId: string
+    readonly entryId: EntryId
     readonly daySlug: string
     readonly dayName: string
     readonly date: string

@@ -1,12 +1,14 @@
 // What happens to the rest of the day when somebody withdraws, in sentences, before the button is pressed.
 
 import type { DayStatus } from '@/lib/facts/day-record'
+import type { EntryId, PersonId } from '@/lib/facts/ids'
+import { playerIds } from './ids-from-engine'
 import { movedUp } from './waiting-list'
 
 interface DrawnEntry {
-  readonly id: string
-  readonly personId: string
-  readonly hostId: string | null
+  readonly id: EntryId
+  readonly personId: PersonId
+  readonly hostId: PersonId | null
   readonly name: string
   readonly kind: 'member' | 'guest'
   readonly status: 'entered' | 'waiting' | 'withdrawn'
@@ -22,15 +24,15 @@ export interface DrawnDay {
   readonly groups: readonly {
     readonly number: number
     readonly startTime: string
-    readonly entryIds: readonly string[]
+    readonly entryIds: readonly EntryId[]
   }[]
   readonly competitions: readonly {
     readonly name: string
     readonly arePartners: boolean
-    readonly sides: readonly { readonly id: string; readonly entryIds: readonly string[] }[]
+    readonly sides: readonly { readonly id: string; readonly entryIds: readonly EntryId[] }[]
     readonly matches: readonly { readonly a: string; readonly b: string; readonly isDecided: boolean }[]
   }[]
-  readonly teams: readonly { readonly name: string; readonly entryIds: readonly string[] }[]
+  readonly teams: readonly { readonly name: string; readonly entryIds: readonly EntryId[] }[]
 }
 
 export interface IfWithdrawn {
@@ -39,12 +41,12 @@ export interface IfWithdrawn {
   readonly sentences: readonly string[]
 }
 
-export function ifWithdrawn(day: DrawnDay, entryIds: readonly string[]): IfWithdrawn {
+export function ifWithdrawn(day: DrawnDay, entryIds: readonly EntryId[]): IfWithdrawn {
   const out = new Set(entryIds)
   const gone = day.entries.filter((entry) => out.has(entry.id) && entry.status !== 'withdrawn')
   if (gone.length === 0) return { against: [], sentences: [] }
   const nameOf = new Map(day.entries.map((entry) => [entry.id, entry.name]))
-  const names = (ids: readonly string[]) => listed(ids.map((id) => nameOf.get(id) ?? ''))
+  const names = (ids: readonly EntryId[]) => listed(ids.map((id) => nameOf.get(id) ?? ''))
   return {
     against: gone
       .filter((entry) => entry.hasScores)
@@ -65,12 +67,12 @@ export function ifWithdrawn(day: DrawnDay, entryIds: readonly string[]): IfWithd
   }
 }
 
-type Names = (ids: readonly string[]) => string
+type Names = (ids: readonly EntryId[]) => string
 
-const isDrawn = (day: DrawnDay, id: string) => day.groups.some((group) => group.entryIds.includes(id))
+const isDrawn = (day: DrawnDay, id: EntryId) => day.groups.some((group) => group.entryIds.includes(id))
 const clock = (time: string) => time.replace(/^0/, '').replace(':', '.')
 
-function groupSentences(day: DrawnDay, out: ReadonlySet<string>, names: Names): readonly string[] {
+function groupSentences(day: DrawnDay, out: ReadonlySet<EntryId>, names: Names): readonly string[] {
   return day.groups.flatMap(({ number, startTime, entryIds }) => {
     const left = entryIds.filter((id) => !out.has(id))
     if (left.length === entryIds.length) return []
@@ -84,10 +86,11 @@ function groupSentences(day: DrawnDay, out: ReadonlySet<string>, names: Names): 
 
 function competitionSentences(
   { name, arePartners, sides, matches }: DrawnDay['competitions'][number],
-  out: ReadonlySet<string>,
+  out: ReadonlySet<EntryId>,
   names: Names,
 ): readonly string[] {
-  const playersOf = (id: string) => sides.find((side) => side.id === id)?.entryIds ?? [id]
+  const playersOf = (id: string): readonly EntryId[] =>
+    sides.find((side) => side.id === id)?.entryIds ?? playerIds([id])
   const touched = (id: string) => playersOf(id).some((one) => out.has(one))
   const said: string[] = []
   for (const { id, entryIds } of arePartners ? sides : []) {
@@ -117,7 +120,7 @@ function competitionSentences(
   return said
 }
 
-function teamSentences({ teams }: DrawnDay, out: ReadonlySet<string>): readonly string[] {
+function teamSentences({ teams }: DrawnDay, out: ReadonlySet<EntryId>): readonly string[] {
   return teams.flatMap(({ name, entryIds }) => {
     const left = entryIds.filter((id) => !out.has(id)).length
     return left === entryIds.length ? [] : [`Team ${name}: ${left} of ${entryIds.length} are left.`]
@@ -128,7 +131,7 @@ function teamSentences({ teams }: DrawnDay, out: ReadonlySet<string>): readonly 
 function guestSentences(
   { entries }: DrawnDay,
   gone: readonly DrawnEntry[],
-  out: ReadonlySet<string>,
+  out: ReadonlySet<EntryId>,
 ): readonly string[] {
   return entries
     .filter(

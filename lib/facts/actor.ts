@@ -1,5 +1,7 @@
 // Who is asking. The first argument of every use case.
 
+import type { DayId, GroupId, PersonId, SocietyId, UserId } from './ids'
+
 export const DUTIES = [
   'secretary',
   'handicap-secretary',
@@ -17,8 +19,8 @@ export type Actor =
   /** Signed in at the desk of one society. */
   | {
       readonly kind: 'officer'
-      readonly societyId: string
-      readonly userId: string
+      readonly societyId: SocietyId
+      readonly userId: UserId
       readonly name: string
       readonly duties: readonly Duty[]
       /** Where the request came from; kept shortened, and only in the record of acts. */
@@ -27,16 +29,16 @@ export type Actor =
   /** Holds a group's link or code: scorer on the day, for that group's cards only. */
   | {
       readonly kind: 'scorer'
-      readonly societyId: string
-      readonly dayId: string
-      readonly groupId: string
+      readonly societyId: SocietyId
+      readonly dayId: DayId
+      readonly groupId: GroupId
       readonly from?: string | undefined
     }
   /** Holds the private link of a member's page. */
   | {
       readonly kind: 'member'
-      readonly societyId: string
-      readonly personId: string
+      readonly societyId: SocietyId
+      readonly personId: PersonId
       readonly from?: string | undefined
     }
   | { readonly kind: 'anybody' }

@@ -4,6 +4,7 @@
 import type { Gender } from '@/lib/rules/day'
 import type { BallValue, CountChoice, PointsTable } from '@/lib/rules/formats/format'
 import type { CardState } from './day-record'
+import type { CardId, DayId, EntryId, GroupId, SideId } from './ids'
 import type { PlayNow } from './play-stop'
 import type { WrittenScore } from './score-fact'
 
@@ -22,8 +23,8 @@ export interface PackHole {
 }
 
 export interface PackCard {
-  readonly cardId: string
-  readonly entryId: string
+  readonly cardId: CardId
+  readonly entryId: EntryId
   readonly firstName: string
   readonly familyName: string
   readonly guestOf: string | null
@@ -31,7 +32,7 @@ export interface PackCard {
   readonly partners?: readonly string[]
   readonly tee: { readonly name: string; readonly gender: Gender }
   readonly playingHandicap: number
-  readonly markerId: string | null
+  readonly markerId: EntryId | null
   readonly state: CardState
   readonly holes: readonly PackHole[]
   /** What each writer (a key of lib/facts/writer.ts) says, hole by hole, as the server has it. */
@@ -42,7 +43,7 @@ export interface PackCard {
   readonly ruled: Readonly<Record<number, WrittenScore>>
   readonly signatures: readonly {
     readonly role: 'player' | 'marker'
-    readonly entryId: string | null
+    readonly entryId: EntryId | null
     readonly signedAt: string
   }[]
   /** Signatures that no longer cover the card and were not given again. */
@@ -52,7 +53,7 @@ export interface PackCard {
 /** Why a signature came off: the hole that reads otherwise since, or null where it reads as it did. */
 export interface SignatureOff {
   readonly role: 'player' | 'marker'
-  readonly entryId: string | null
+  readonly entryId: EntryId | null
   readonly hole: number | null
   readonly from: WrittenScore
   /** Null with a hole: not agreed now. */
@@ -61,7 +62,7 @@ export interface SignatureOff {
 
 /** Whose phone a phone of the group is, as it said itself. */
 export interface PackHolder {
-  readonly entryId: string
+  readonly entryId: EntryId
   /** Mark of the phone. */
   readonly phone: string
   readonly since: string
@@ -72,16 +73,16 @@ export interface PackHolder {
 /** What is written beside the strokes of a side: whose drives it took, or where its named ball was lost. */
 export interface PackBall {
   readonly kind: 'drives' | 'named-ball'
-  readonly sideId: string
+  readonly sideId: SideId
   /** The card in this group that it is written beside. */
-  readonly cardId: string
+  readonly cardId: CardId
   readonly name: string
   /** In the side's order: the named ball goes round by it. */
-  readonly players: readonly { readonly entryId: string; readonly name: string }[]
+  readonly players: readonly { readonly entryId: EntryId; readonly name: string }[]
   /** Drives each player has to give; null without a minimum. */
   readonly minimum: number | null
   /** Entry id of whose drive, hole by hole. */
-  readonly drives: readonly (string | null)[]
+  readonly drives: readonly (EntryId | null)[]
   /** Holes on which the named ball is said to be lost. */
   readonly lost: readonly number[]
 }
@@ -92,14 +93,14 @@ export interface CardPack {
   readonly societySlug: string
   /** The invented society: said on the card, so that nobody takes it for a real day. */
   readonly isDemo?: true
-  readonly dayId: string
+  readonly dayId: DayId
   readonly daySlug: string
   readonly dayName: string
   readonly date: string
   readonly course: string
   readonly status: 'called' | 'frozen' | 'in-play' | 'closed'
   readonly group: {
-    readonly id: string
+    readonly id: GroupId
     readonly number: number
     readonly startTime: string
     readonly startHole: number
@@ -121,7 +122,7 @@ export interface CardPack {
     readonly count: CountChoice
     readonly on: BallValue
     readonly better: 'high' | 'low'
-    readonly sides: readonly { readonly name: string; readonly entryIds: readonly string[] }[]
+    readonly sides: readonly { readonly name: string; readonly entryIds: readonly EntryId[] }[]
   }
   /** Only where the committee allows it: places as they stood when the pack was made, by entry. */
   readonly position?: {

@@ -2,6 +2,19 @@
 
 import { z } from 'zod'
 import { ABANDONED_COUNTS } from './day-rulings'
+import {
+  cardId,
+  competitionId,
+  courseId,
+  dayId,
+  deviceId,
+  entryId,
+  groupId,
+  personId,
+  roundTeeId,
+  seasonId,
+  teeId,
+} from './ids'
 import { PLAY_STOP_KINDS } from './play-stop'
 import { competitionTerms } from './terms'
 
@@ -35,7 +48,7 @@ export const giveDuty = z.strictObject({
   email: z.email('That is not an e-mail address.').max(120),
   password: z.string().min(12, 'A password needs at least 12 characters.').max(128).nullable().default(null),
   duty: z.enum(['secretary', 'handicap-secretary', 'treasurer', 'captain', 'committee']),
-  personId: id.nullable().default(null),
+  personId: personId.nullable().default(null),
 })
 export type GiveDuty = z.input<typeof giveDuty>
 
@@ -62,7 +75,7 @@ const courseCard = z.strictObject({
 })
 export const keepCourse = courseCard.extend({
   /** Absent for a new course. */
-  courseId: id.optional(),
+  courseId: courseId.optional(),
   /** The version the edit was made on. */
   version: z.int().optional(),
   /** The card as that version had it: with it, what two desks changed in different places is kept of both. */
@@ -73,7 +86,7 @@ export const keepCourse = courseCard.extend({
 export type KeepCourse = z.input<typeof keepCourse>
 
 /** With the version that was on the screen: a card somebody has changed meanwhile is not deleted unseen. */
-export const deleteCourse = z.strictObject({ courseId: id, version: z.int() })
+export const deleteCourse = z.strictObject({ courseId, version: z.int() })
 export type DeleteCourse = z.input<typeof deleteCourse>
 
 /** "senior", "first-timer": small letters, so that the same word is never two. */
@@ -113,7 +126,7 @@ export const personSeen = z.looseObject({
 })
 
 export const keepPerson = z.strictObject({
-  personId: id.optional(),
+  personId: personId.optional(),
   firstName: name,
   familyName: name,
   /** Left as it is when absent. */
@@ -145,7 +158,7 @@ export const keepPerson = z.strictObject({
 export type KeepPerson = z.input<typeof keepPerson>
 
 /** For a person entered by mistake. */
-export const deletePerson = z.strictObject({ personId: id })
+export const deletePerson = z.strictObject({ personId })
 export type DeletePerson = z.input<typeof deletePerson>
 
 export const prizeInput = z.strictObject({
@@ -165,10 +178,10 @@ export const competitionInput = z.strictObject({
 export type CompetitionInput = z.infer<typeof competitionInput>
 
 export const callDay = z.strictObject({
-  seasonId: id,
+  seasonId,
   name,
   date: isoDate,
-  courseId: id,
+  courseId,
   holes: z.union([z.literal(9), z.literal(18)]).default(18),
   startKind: z.enum(['tee-times', 'shotgun']).default('tee-times'),
   firstTee: clockTime,
@@ -177,42 +190,46 @@ export const callDay = z.strictObject({
   /** How many may play; whoever enters after that waits. Null: as many as come. */
   places: z.int().min(2).max(200).nullable().default(null),
   /** Tee ids of the course that men and women get unless told otherwise. */
-  teeMen: id.nullable(),
-  teeWomen: id.nullable(),
+  teeMen: teeId.nullable(),
+  teeWomen: teeId.nullable(),
   competitions: z.array(competitionInput).min(1).max(10),
 })
 export type CallDay = z.input<typeof callDay>
 
 /** Same shape, on an existing day, with the version it was made on. Course, tees and terms only before the freeze. */
-export const changeDay = z.strictObject({ dayId: id, version: z.int(), day: callDay })
+export const changeDay = z.strictObject({ dayId, version: z.int(), day: callDay })
 export type ChangeDay = z.input<typeof changeDay>
 
 /** The weather, the course closed: why, as everybody reads it. */
 export const callOffDay = z.strictObject({
-  dayId: id,
+  dayId,
   version: z.int(),
   reason: z.string().trim().min(3, 'Write the reason: everybody reads it on the fixture list.').max(200),
 })
-export const putDayOn = z.strictObject({ dayId: id, version: z.int() })
-export const deleteDay = z.strictObject({ dayId: id, version: z.int() })
+export const putDayOn = z.strictObject({ dayId, version: z.int() })
+export const deleteDay = z.strictObject({ dayId, version: z.int() })
 /** Its cards are taken, and its result is published, before its date. */
-export const playDayAhead = z.strictObject({ dayId: id, version: z.int() })
+export const playDayAhead = z.strictObject({ dayId, version: z.int() })
 
 export const enterPlayers = z.strictObject({
-  dayId: id,
+  dayId,
   version: z.int(),
   /** Who is to be in, with the tee each plays from (null: the day's own for the gender). Others stay as they are. */
-  enter: z.array(z.strictObject({ personId: id, roundTeeId: id.nullable().default(null) })).max(200),
+  enter: z.array(z.strictObject({ personId, roundTeeId: roundTeeId.nullable().default(null) })).max(200),
   /** Entries, not people: a screen shows entries. */
-  withdraw: z.array(id).max(200).default([]),
+  withdraw: z.array(entryId).max(200).default([]),
 })
 export type EnterPlayers = z.input<typeof enterPlayers>
 
-const hostId = z.string('Choose whose guest it is.').min(1, 'Choose whose guest it is.').max(40)
+const hostId = z
+  .string('Choose whose guest it is.')
+  .min(1, 'Choose whose guest it is.')
+  .max(40)
+  .brand<'person', 'inout'>()
 
 /** A guest typed in. */
 export const enterGuest = z.strictObject({
-  dayId: id,
+  dayId,
   version: z.int(),
   hostId,
   firstName: name,
@@ -227,10 +244,10 @@ export type EnterGuest = z.input<typeof enterGuest>
 
 /** A guest the book knows, from an earlier day or from the members' list. */
 export const enterKnownGuest = z.strictObject({
-  dayId: id,
+  dayId,
   version: z.int(),
   hostId,
-  personId: z.string('Choose the guest.').min(1, 'Choose the guest.').max(40),
+  personId: z.string('Choose the guest.').min(1, 'Choose the guest.').max(40).brand<'person', 'inout'>(),
   /** Null: the handicap the book has for the guest. */
   claimedTenths: indexTenths.nullable(),
 })
@@ -238,26 +255,26 @@ export type EnterKnownGuest = z.input<typeof enterKnownGuest>
 
 /** What may be shown while the round is on; what is left out stays as it is. */
 export const allowOnBoard = z.strictObject({
-  dayId: id,
+  dayId,
   version: z.int(),
   showsPosition: z.boolean().optional(),
   showsChances: z.boolean().optional(),
 })
 export type AllowOnBoard = z.input<typeof allowOnBoard>
 
-export const freezeHandicaps = z.strictObject({ dayId: id, version: z.int() })
+export const freezeHandicaps = z.strictObject({ dayId, version: z.int() })
 const whyRefrozen = z.string().trim().min(3, 'Write the reason: it stands in the record.').max(200)
-export const unfreezeHandicaps = z.strictObject({ dayId: id, version: z.int(), reason: whyRefrozen })
+export const unfreezeHandicaps = z.strictObject({ dayId, version: z.int(), reason: whyRefrozen })
 /** Only these players, off the handicap they have now. */
 export const refreezeHandicaps = z.strictObject({
-  dayId: id,
+  dayId,
   version: z.int(),
-  entryIds: z.array(id).min(1, 'Tick the players whose handicap is to be frozen again.').max(200),
+  entryIds: z.array(entryId).min(1, 'Tick the players whose handicap is to be frozen again.').max(200),
   reason: whyRefrozen,
 })
 
 export const makeDraw = z.strictObject({
-  dayId: id,
+  dayId,
   version: z.int(),
   way: z.enum(['random', 'by-handicap-mixed', 'by-handicap-banded', 'entry-order']),
   groupSize: z.int().min(2).max(4),
@@ -269,14 +286,14 @@ export type MakeDraw = z.input<typeof makeDraw>
 
 /** Groups as arranged by hand, in order; and the pairs inside them for competitions of sides. */
 export const arrangeGroups = z.strictObject({
-  dayId: id,
+  dayId,
   version: z.int(),
   groups: z
     .array(
       z.strictObject({
         startTime: clockTime.optional(),
         startHole: z.int().min(1).max(18).optional(),
-        entryIds: z.array(id).min(1).max(4),
+        entryIds: z.array(entryId).min(1).max(4),
       }),
     )
     .max(60),
@@ -284,13 +301,13 @@ export const arrangeGroups = z.strictObject({
 export type ArrangeGroups = z.input<typeof arrangeGroups>
 
 /** `draw`: the groups as the screen showed them (shown-draw.ts); they must be the ones that are saved. */
-export const publishStart = z.strictObject({ dayId: id, version: z.int(), draw: z.string().max(20_000).optional() })
-export const renewGroupLink = z.strictObject({ dayId: id, groupId: id })
+export const publishStart = z.strictObject({ dayId, version: z.int(), draw: z.string().max(20_000).optional() })
+export const renewGroupLink = z.strictObject({ dayId, groupId })
 
 /** A paper card keyed at the desk: only the holes that are there. */
 export const keyCard = z.strictObject({
-  dayId: id,
-  cardId: id,
+  dayId,
+  cardId,
   scores: z
     .array(z.union([z.int().min(1).max(30), z.literal('x'), z.null()]))
     .min(9)
@@ -300,14 +317,14 @@ export const keyCard = z.strictObject({
 })
 export type KeyCard = z.input<typeof keyCard>
 
-export const takeCardIn = z.strictObject({ dayId: id, cardId: id })
+export const takeCardIn = z.strictObject({ dayId, cardId })
 
 /** The reason may stay empty until a result has been published. */
-export const reopenCard = z.strictObject({ dayId: id, cardId: id, reason: z.string().trim().max(400).default('') })
+export const reopenCard = z.strictObject({ dayId, cardId, reason: z.string().trim().max(400).default('') })
 
 export const ruleOnCard = z.strictObject({
-  dayId: id,
-  cardId: id,
+  dayId,
+  cardId,
   kind: z.enum([
     'hole-score',
     'penalty-strokes',
@@ -331,8 +348,8 @@ export type RuleOnCard = z.input<typeof ruleOnCard>
 
 /** What was wrong with the card and which answer is given to it; the acts that carry it out follow from the two. */
 export const ruleByChoice = z.strictObject({
-  dayId: id,
-  cardId: id,
+  dayId,
+  cardId,
   fault: z.string().min(1).max(40),
   choice: z.string().min(1).max(40),
   /** The hole it is about; of a late start the hole with which the player began. */
@@ -349,12 +366,12 @@ export const ruleByChoice = z.strictObject({
 export type RuleByChoice = z.input<typeof ruleByChoice>
 
 export const ruleOnDay = z.strictObject({
-  dayId: id,
+  dayId,
   version: z.int(),
   ruling: z.discriminatedUnion('kind', [
     z.strictObject({
       kind: z.literal('play-off'),
-      competitionId: id,
+      competitionId,
       order: z.array(id).min(2, 'A play-off has at least two in it.').max(40),
     }),
     z.strictObject({
@@ -369,14 +386,14 @@ export const ruleOnDay = z.strictObject({
 export type RuleOnDay = z.input<typeof ruleOnDay>
 
 export const closeDay = z.strictObject({
-  dayId: id,
+  dayId,
   version: z.int(),
   /** How many cards the officer was told are still out and lets count as not returned. Another number: asked again. */
   notReturned: z.int().min(0).default(0),
 })
-export const reopenDay = z.strictObject({ dayId: id, version: z.int(), reason: z.string().trim().min(3).max(400) })
+export const reopenDay = z.strictObject({ dayId, version: z.int(), reason: z.string().trim().min(3).max(400) })
 export const publishResult = z.strictObject({
-  dayId: id,
+  dayId,
   version: z.int(),
   /** Needed from sheet 2 on. */
   reason: z.string().trim().max(400).nullable().default(null),
@@ -384,7 +401,7 @@ export const publishResult = z.strictObject({
 export type PublishResult = z.input<typeof publishResult>
 
 export const changeHandicap = z.strictObject({
-  personId: id,
+  personId,
   indexTenths,
   source: z.enum(['home-club', 'society', 'claimed']),
   from: isoDate,
@@ -394,11 +411,11 @@ export type ChangeHandicap = z.input<typeof changeHandicap>
 
 /** Suspension of play, told to everybody on the course. */
 export const stopPlay = z.strictObject({
-  dayId: id,
+  dayId,
   kind: z.enum(PLAY_STOP_KINDS),
   reason: z.string().trim().min(3, 'Write the reason: everybody on the course reads it.').max(120),
 })
 export type StopPlay = z.input<typeof stopPlay>
 
 /** What a phone brought after its link had ended. */
-export const takeLateScores = z.strictObject({ dayId: id, deviceId: z.string().min(1).max(120) })
+export const takeLateScores = z.strictObject({ dayId, deviceId })

@@ -2,6 +2,24 @@
 
 import type { Gender, Hole } from '@/lib/rules/day'
 import type { DayRuling } from './day-rulings'
+import type {
+  CardId,
+  CompetitionId,
+  CourseId,
+  DayId,
+  DeviceId,
+  EntryId,
+  GroupId,
+  PairingId,
+  PersonId,
+  RoundId,
+  RoundTeeId,
+  RulingId,
+  SeasonId,
+  SideId,
+  SocietyId,
+  TeamId,
+} from './ids'
 import type { MatchEnding } from './match-ending'
 import type { PlayStopRecord } from './play-stop'
 import type { CompetitionTerms } from './terms'
@@ -29,7 +47,7 @@ export const RULING_KINDS = [
 export type RulingKind = (typeof RULING_KINDS)[number]
 
 export interface RoundTeeRecord {
-  readonly id: string
+  readonly id: RoundTeeId
   readonly name: string
   readonly gender: Gender
   readonly courseRatingTenths: number
@@ -39,18 +57,18 @@ export interface RoundTeeRecord {
 }
 
 export interface EntryRecord {
-  readonly id: string
-  readonly personId: string
+  readonly id: EntryId
+  readonly personId: PersonId
   readonly firstName: string
   readonly familyName: string
   /** A word that tells two of one name apart; it stands after the name. */
   readonly knownAs?: string | null
   readonly gender: Gender
   readonly kind: 'member' | 'guest'
-  readonly hostId: string | null
+  readonly hostId: PersonId | null
   readonly hostName: string | null
   readonly status: 'entered' | 'waiting' | 'withdrawn'
-  readonly roundTeeId: string
+  readonly roundTeeId: RoundTeeId
   readonly claimedTenths: number | null
   /** The figure that counts on this day: frozen, or the present one before the freeze. Null when nobody has given one. */
   readonly indexTenths: number | null
@@ -76,48 +94,48 @@ export interface PrizeRecord {
 }
 
 export interface SideRecord {
-  readonly id: string
+  readonly id: SideId
   readonly number: number
   readonly name: string | null
-  readonly entryIds: readonly string[]
+  readonly entryIds: readonly EntryId[]
 }
 
 /** Two entries, or two sides of the competition, who play each other. */
 export interface PairingRecord {
-  readonly id: string
+  readonly id: PairingId
   readonly number: number
-  readonly a: string
-  readonly b: string
+  readonly a: EntryId | SideId
+  readonly b: EntryId | SideId
   readonly ending: MatchEnding
 }
 
 /** A team of the day: its matches are counted together. */
 export interface TeamRecord {
-  readonly id: string
+  readonly id: TeamId
   readonly number: number
   readonly name: string
-  readonly entryIds: readonly string[]
+  readonly entryIds: readonly EntryId[]
 }
 
 /** Whose drive a side took on a hole, or that its named ball was lost there. The newest of a side and hole counts. */
 export interface BallFactRecord {
   readonly id: number
-  readonly sideId: string
+  readonly sideId: SideId
   readonly kind: 'drive' | 'ball-lost'
   readonly hole: number
   /** Of a drive; null takes back what was written. */
-  readonly entryId: string | null
+  readonly entryId: EntryId | null
   /** Of a lost ball; false takes it back. */
   readonly lost: boolean
   /** Entry id of the writer, or 'desk'. */
-  readonly writer: string
+  readonly writer: EntryId | 'desk'
   readonly writtenAt: Date
   readonly receivedAt: Date
   readonly late: boolean
 }
 
 export interface CompetitionRecord {
-  readonly id: string
+  readonly id: CompetitionId
   readonly number: number
   readonly name: string
   readonly format: string
@@ -127,24 +145,24 @@ export interface CompetitionRecord {
   /** Who plays whom in a match; empty on days that were drawn before pairings were kept. */
   readonly pairings: readonly PairingRecord[]
   /** Earlier days that are added up with this one, in order: ids of `DayRecord.earlier`. */
-  readonly countedDayIds: readonly string[]
+  readonly countedDayIds: readonly DayId[]
 }
 
 export interface GroupRecord {
-  readonly id: string
+  readonly id: GroupId
   readonly number: number
   readonly startTime: string
   readonly startHole: number
   readonly code: string
   readonly linkKey: string
   readonly revoked: boolean
-  readonly entryIds: readonly string[]
+  readonly entryIds: readonly EntryId[]
 }
 
 export interface CardRecord {
-  readonly id: string
-  readonly entryId: string
-  readonly markerId: string | null
+  readonly id: CardId
+  readonly entryId: EntryId
+  readonly markerId: EntryId | null
   readonly state: CardState
   readonly takenInAt: Date | null
 }
@@ -152,12 +170,12 @@ export interface CardRecord {
 export interface FactRecord {
   /** Order of arrival: the order that counts. */
   readonly id: number
-  readonly cardId: string
+  readonly cardId: CardId
   readonly hole: number
   readonly score: number | 'x' | null
   /** Entry id of the writer, or 'desk'. */
-  readonly writer: string
-  readonly deviceId: string
+  readonly writer: EntryId | 'desk'
+  readonly deviceId: DeviceId
   readonly seq: number
   /** See lib/facts/writer.ts: null replaces whatever the name said before. */
   readonly replaces: readonly ReplacedScore[] | null
@@ -167,18 +185,18 @@ export interface FactRecord {
 }
 
 export interface SignatureRecord {
-  readonly cardId: string
+  readonly cardId: CardId
   readonly role: 'player' | 'marker'
-  readonly entryId: string | null
+  readonly entryId: EntryId | null
   readonly scores: readonly (number | 'x' | null)[]
   readonly signedAt: Date
   readonly withdrawnAt: Date | null
 }
 
 export interface RulingRecord {
-  readonly id: string
+  readonly id: RulingId
   readonly number: number
-  readonly cardId: string
+  readonly cardId: CardId
   readonly kind: RulingKind
   readonly hole: number | null
   readonly value: number | null
@@ -195,9 +213,9 @@ export interface CalledOff {
 }
 
 export interface DayRecord {
-  readonly society: { readonly id: string; readonly slug: string; readonly name: string; readonly isDemo: boolean }
-  readonly season: { readonly id: string; readonly name: string; readonly dayCount: number }
-  readonly id: string
+  readonly society: { readonly id: SocietyId; readonly slug: string; readonly name: string; readonly isDemo: boolean }
+  readonly season: { readonly id: SeasonId; readonly name: string; readonly dayCount: number }
+  readonly id: DayId
   readonly slug: string
   readonly number: number
   readonly name: string
@@ -221,8 +239,8 @@ export interface DayRecord {
   /** The score version, moved on also by everything that changes on an earlier day counted here. */
   readonly boardVersion: number
   readonly round: {
-    readonly id: string
-    readonly courseId: string
+    readonly id: RoundId
+    readonly courseId: CourseId
     readonly courseName: string
     readonly holes: number
     /** Number on the first flag of the card: 1, or 10 where the second nine of a course is played. */

@@ -2,6 +2,7 @@
 
 import { z } from 'zod'
 import { foundSociety } from './commands'
+import { userId } from './ids'
 
 const id = z.string().min(1).max(40)
 const email = z.email('That is not an e-mail address.').max(120)
@@ -17,7 +18,7 @@ export type EndDuty = z.input<typeof endDuty>
 export const handOver = z.strictObject({ dutyId: id, name, email })
 export type HandOver = z.input<typeof handOver>
 
-export const endOfficerSessions = z.strictObject({ userId: id })
+export const endOfficerSessions = z.strictObject({ userId })
 
 /** The first start, from its page: the society and the officer who opens it. */
 export const firstStart = foundSociety.omit({ isDemo: true })

@@ -3,27 +3,28 @@
 import { z } from 'zod'
 import { clockTime, isoDate } from './commands'
 import { LARGEST_SIDE } from './formats-offered'
+import { competitionId, courseId, dayId, entryId, sideId } from './ids'
 import { matchEnding } from './match-ending'
 
 const id = z.string().min(1).max(40)
-const onDay = { dayId: id, version: z.int() }
+const onDay = { dayId, version: z.int() }
 const seed = z.int().min(0).max(4_294_967_295)
 
 /** Sides of a competition made by the desk: as even as the handicaps allow. */
-export const makeSides = z.strictObject({ ...onDay, competitionId: id, seed })
+export const makeSides = z.strictObject({ ...onDay, competitionId, seed })
 export type MakeSides = z.input<typeof makeSides>
 
 export const arrangeSides = z.strictObject({
   ...onDay,
-  competitionId: id,
-  sides: z.array(z.array(id).min(1).max(LARGEST_SIDE)).max(100),
+  competitionId,
+  sides: z.array(z.array(entryId).min(1).max(LARGEST_SIDE)).max(100),
 })
 export type ArrangeSides = z.input<typeof arrangeSides>
 
 /** Who plays whom: entries in singles, sides otherwise. Null asks for the pairings that follow from the draw. */
 export const arrangePairings = z.strictObject({
   ...onDay,
-  competitionId: id,
+  competitionId,
   pairings: z
     .array(z.strictObject({ a: id, b: id }))
     .max(200)
@@ -33,7 +34,7 @@ export type ArrangePairings = z.input<typeof arrangePairings>
 
 export const endMatch = z.strictObject({
   ...onDay,
-  competitionId: id,
+  competitionId,
   /** Id of the match as the board has it. */
   matchId: id,
   ending: matchEnding,
@@ -44,7 +45,7 @@ const teamName = z.string().trim().min(1, 'A team needs a name.').max(60, 'At mo
 
 export const arrangeTeams = z.strictObject({
   ...onDay,
-  teams: z.array(z.strictObject({ name: teamName, entryIds: z.array(id).max(100) })).max(8),
+  teams: z.array(z.strictObject({ name: teamName, entryIds: z.array(entryId).max(100) })).max(8),
 })
 export type ArrangeTeams = z.input<typeof arrangeTeams>
 
@@ -53,7 +54,7 @@ export const makeTeams = z.strictObject({ ...onDay, names: z.array(teamName).min
 export type MakeTeams = z.input<typeof makeTeams>
 
 /** Earlier days that a competition is added up with. */
-export const countDays = z.strictObject({ ...onDay, competitionId: id, dayIds: z.array(id).max(7) })
+export const countDays = z.strictObject({ ...onDay, competitionId, dayIds: z.array(dayId).max(7) })
 export type CountDays = z.input<typeof countDays>
 
 /** A further round: the same field, sides and groups on another day or the same one, added up with this. */
@@ -62,17 +63,17 @@ export const callAgain = z.strictObject({
   name: z.string().trim().min(1, 'A name is needed.').max(80, 'At most 80 letters.'),
   date: isoDate,
   firstTee: clockTime,
-  courseId: id,
+  courseId,
   holes: z.union([z.literal(9), z.literal(18)]),
 })
 export type CallAgain = z.input<typeof callAgain>
 
 /** What a card on paper says of a side's ball: whose drives were taken, where the named ball was lost. */
 export const keyBall = z.strictObject({
-  dayId: id,
-  sideId: id,
+  dayId,
+  sideId,
   /** Entry id of whose drive, hole by hole; null where nothing is written. Absent where no drives are kept. */
-  drives: z.array(id.nullable()).max(18).optional(),
+  drives: z.array(entryId.nullable()).max(18).optional(),
   /** Absent where no ball is named; null when it came home. */
   ballLostOn: z.int().min(1).max(18).nullable().optional(),
 })

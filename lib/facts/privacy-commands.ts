@@ -1,9 +1,10 @@
 // Privacy: what a member asks for on the own page, what the desk carries out.
 
 import { z } from 'zod'
+import { personId } from './ids'
 import { SHOWN_AS } from './society-settings'
 
-const id = z.string().min(1).max(40)
+const _id = z.string().min(1).max(40)
 
 export const correctDetails = z.strictObject({
   email: z.email('That is not an e-mail address.').max(120).nullable(),
@@ -23,7 +24,7 @@ export const leaveSociety = z.strictObject({
 })
 export type LeaveSociety = z.input<typeof leaveSociety>
 
-export const erasePerson = z.strictObject({ personId: id, shownAs: z.enum(['initials', 'former-member']) })
+export const erasePerson = z.strictObject({ personId, shownAs: z.enum(['initials', 'former-member']) })
 export type ErasePerson = z.input<typeof erasePerson>
 
-export const personOfPage = z.strictObject({ personId: id })
+export const personOfPage = z.strictObject({ personId })

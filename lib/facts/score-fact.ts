@@ -2,6 +2,7 @@
 // checks them on the phone before they are kept and on the server before they are taken.
 
 import { z } from 'zod'
+import { cardId, entryId, groupId, sideId } from './ids'
 
 /** Gross strokes, 'x' for no score, null to clear what this writer (a name on a phone) wrote before. */
 export const writtenScore = z.union([z.int().min(1).max(30), z.literal('x'), z.null()])
@@ -9,9 +10,9 @@ export type WrittenScore = z.infer<typeof writtenScore>
 
 const common = {
   seq: z.int().min(1),
-  cardId: z.string().min(1).max(40),
+  cardId,
   /** Entry id of whoever holds the phone. */
-  writer: z.string().min(1).max(40),
+  writer: entryId,
   writtenAt: z.iso.datetime(),
 }
 
@@ -37,7 +38,7 @@ export const cardSigned = z.strictObject({
 const ofSide = {
   ...common,
   /** The side whose ball it is; `cardId` is the card it was written beside. */
-  sideId: z.string().min(1).max(40),
+  sideId,
   hole: z.int().min(1).max(18),
 }
 
@@ -45,7 +46,7 @@ const ofSide = {
 export const driveTaken = z.strictObject({
   kind: z.literal('drive'),
   ...ofSide,
-  entryId: z.string().min(1).max(40).nullable(),
+  entryId: entryId.nullable(),
 })
 
 /** Yellow ball: the named ball was lost on a hole, or was not after all. */
@@ -56,13 +57,13 @@ export type DeviceFact = z.infer<typeof deviceFact>
 export type BallFact = Extract<DeviceFact, { kind: 'drive' | 'ball-lost' }>
 
 export const delivery = z.strictObject({
-  deviceId: z.string().min(16).max(64),
+  deviceId: z.string().min(16).max(64).brand<'device', 'inout'>(),
   facts: z.array(deviceFact).min(1).max(200),
   /** What the phone says of itself, for the desk: an older app says nothing. */
   unsent: z.int().min(0).max(100_000).optional(),
   app: z.string().max(40).optional(),
   /** Group of the card on the phone: tells whose scores these are when the link has been renewed. */
-  group: z.string().min(1).max(40).optional(),
+  group: groupId.optional(),
 })
 export type Delivery = z.infer<typeof delivery>
 

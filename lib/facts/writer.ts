@@ -1,6 +1,7 @@
 // Who wrote a score: a name on a phone. Two phones under one name are two writers, so that neither overwrites what was
 // entered on the other; the desk is one writer, whoever sits there.
 
+import type { DeviceId, GroupId } from './ids'
 import type { WrittenScore } from './score-fact'
 
 export const DESK = 'desk'
@@ -13,8 +14,8 @@ export interface ReplacedScore {
 }
 
 /** A phone as the book names it: its numbers run per group. */
-export function deviceIn(groupId: string, deviceId: string): string {
-  return `${groupId}.${deviceId}`
+export function deviceIn(groupId: GroupId, deviceId: DeviceId): DeviceId {
+  return `${groupId}.${deviceId}` as DeviceId
 }
 
 /** Tells the phones of a group apart without giving their ids away. The server and the phone itself work out the same. */

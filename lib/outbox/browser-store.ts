@@ -2,6 +2,7 @@
 // called kept. Two tabs share one database: numbers are taken inside the transaction, so they cannot clash.
 
 import { type DBSchema, deleteDB, type IDBPDatabase, openDB } from 'idb'
+import type { DeviceId } from '@/lib/facts/ids'
 import { ok, type Refused, refused } from '@/lib/result'
 import { freshQueue, type KeptFact, type QueueRecord, unanswered } from './kept-fact'
 import { settled, waitingAgain } from './settling'
@@ -87,7 +88,7 @@ const ofLink = (link: string) => IDBKeyRange.bound([link, 0], [link, Number.MAX_
 const THROUGH = { durability: 'strict' } as const
 
 function storeOn(onDatabase: OnDatabase, newId: () => string): OutboxStore {
-  const fresh = (link: string) => freshQueue(link, newId())
+  const fresh = (link: string) => freshQueue(link, newId() as DeviceId)
 
   /** Reads the queue, changes it and writes it back in one transaction. Null: leave as it is. */
   const change = (link: string, how: (queue: QueueRecord) => QueueRecord | null): Promise<QueueRecord> =>

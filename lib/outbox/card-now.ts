@@ -3,6 +3,7 @@
 
 import type { CardPack, PackCard, PackHole, SignatureOff } from '@/lib/facts/card-pack'
 import type { CardState } from '@/lib/facts/day-record'
+import type { EntryId } from '@/lib/facts/ids'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import { type ReplacedScore, type Said, standingOpinions, writerOfKey } from '@/lib/facts/writer'
 import type { PointsTable } from '@/lib/rules/formats/format'
@@ -32,7 +33,7 @@ export interface HoleNow extends PackHole {
 
 export interface SignatureNow {
   readonly role: 'player' | 'marker'
-  readonly entryId: string | null
+  readonly entryId: EntryId | null
   readonly signedAt: string
   /** The server has it. */
   readonly received: boolean

@@ -2,6 +2,7 @@
 // sign). Keeps first, then shows, then sends. Storage, network and clock are given, so that it runs in Node too.
 
 import type { CardPack, PackBall } from '@/lib/facts/card-pack'
+import type { CardId, EntryId } from '@/lib/facts/ids'
 import { newerPlay, type PlayNow } from '@/lib/facts/play-stop'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import { deviceIn, phoneMark } from '@/lib/facts/writer'
@@ -28,7 +29,7 @@ export interface GroupSnapshot {
   readonly cards: readonly CardNow[]
   /** Sides about whose ball something is written: drives, a named ball. */
   readonly balls: readonly PackBall[]
-  readonly holder: string | null
+  readonly holder: EntryId | null
   /** The writer of what is entered here: the holder's name on this phone. */
   readonly me: Me
   /** Whether another phone says it is the same player's. */
@@ -58,13 +59,13 @@ export interface GroupBook {
   readonly snapshot: () => GroupSnapshot | null
   readonly subscribe: (run: () => void) => () => void
   /** Where another phone has the name this takes it over: whoever calls has asked. */
-  readonly hold: (entryId: string) => Promise<void>
+  readonly hold: (entryId: EntryId) => Promise<void>
   readonly readTaken: (since: string) => Promise<void>
   /** 'stands' when the holder says so already: there was nothing to write. */
-  readonly write: (cardId: string, hole: number, score: WrittenScore) => Promise<Result<'written' | 'stands'>>
+  readonly write: (cardId: CardId, hole: number, score: WrittenScore) => Promise<Result<'written' | 'stands'>>
   readonly writeBall: (what: BallWritten) => Promise<Result<void>>
   readonly undo: () => Promise<Result<KeptFact | null>>
-  readonly sign: (cardId: string, role: 'player' | 'marker', entryId: string) => Promise<Result<void>>
+  readonly sign: (cardId: CardId, role: 'player' | 'marker', entryId: EntryId) => Promise<Result<void>>
   readonly markSeen: (seqs: readonly number[]) => Promise<void>
   readonly readPlay: (number: number) => Promise<void>
   readonly refresh: () => Promise<void>
@@ -265,7 +266,7 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
     return turn
   }
 
-  const openCard = (now: GroupSnapshot, cardId: string): Result<CardNow> => {
+  const openCard = (now: GroupSnapshot, cardId: CardId): Result<CardNow> => {
     const card = now.cards.find((each) => each.card.cardId === cardId)
     if (!card) return refused('no-such-card', 'That card is not in this group.')
     if (card.closed || now.pack?.status === 'closed')

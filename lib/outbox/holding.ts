@@ -2,11 +2,12 @@
 // the scores the other phone had sent by then may be corrected from here, later ones stay its own.
 
 import type { CardPack, PackHolder } from '@/lib/facts/card-pack'
+import type { EntryId } from '@/lib/facts/ids'
 import type { TakenOver } from './kept-fact'
 
 /** A name on a phone: the writer of what is entered here. */
 export interface Me {
-  readonly holder: string | null
+  readonly holder: EntryId | null
   /** Mark of this phone in its group. */
   readonly phone: string
   readonly tookOver: readonly TakenOver[]
@@ -23,13 +24,13 @@ const holds = (one: PackHolder, { entryId, phone }: Pick<PackHolder, 'entryId' |
   one.entryId === entryId && one.phone === phone
 
 /** The other phone that says it is this player's, the newest first; null when there is none. */
-export function otherPhoneOf(pack: CardPack, entryId: string, phone: string): PackHolder | null {
+export function otherPhoneOf(pack: CardPack, entryId: EntryId, phone: string): PackHolder | null {
   const others = (pack.holders ?? []).filter((one) => one.entryId === entryId && one.phone !== phone)
   return others.reduce<PackHolder | null>((last, one) => (last && last.since >= one.since ? last : one), null)
 }
 
 /** What taking the name means for the other phones of it: each up to what it has sent by now. */
-export function takingOver(pack: CardPack | null, entryId: string, me: Me): readonly TakenOver[] {
+export function takingOver(pack: CardPack | null, entryId: EntryId, me: Me): readonly TakenOver[] {
   const others = (pack?.holders ?? []).filter((one) => one.entryId === entryId && one.phone !== me.phone)
   const now = others.map(({ phone, since, lastSeq }) => ({ entryId, phone, since, seq: lastSeq }))
   return [...me.tookOver.filter((one) => !now.some((fresh) => holds({ ...one, lastSeq: one.seq }, fresh))), ...now]

@@ -1,5 +1,6 @@
 // A fact as the phone keeps it, with what has become of it.
 
+import type { CardId, DeviceId, EntryId, SideId } from '@/lib/facts/ids'
 import type { DeviceFact, WrittenScore } from '@/lib/facts/score-fact'
 import type { ReplacedScore } from '@/lib/facts/writer'
 
@@ -10,8 +11,8 @@ export type FactState = 'kept' | 'received' | 'late' | 'refused'
 export type FactDraft =
   | {
       readonly kind: 'score'
-      readonly cardId: string
-      readonly writer: string
+      readonly cardId: CardId
+      readonly writer: EntryId
       readonly hole: number
       readonly score: WrittenScore
       /** Scores of another phone under this name that it takes the place of. */
@@ -19,24 +20,24 @@ export type FactDraft =
     }
   | {
       readonly kind: 'signature'
-      readonly cardId: string
-      readonly writer: string
+      readonly cardId: CardId
+      readonly writer: EntryId
       readonly role: 'player' | 'marker'
       readonly scores: readonly WrittenScore[]
     }
   | {
       readonly kind: 'drive'
-      readonly cardId: string
-      readonly writer: string
-      readonly sideId: string
+      readonly cardId: CardId
+      readonly writer: EntryId
+      readonly sideId: SideId
       readonly hole: number
-      readonly entryId: string | null
+      readonly entryId: EntryId | null
     }
   | {
       readonly kind: 'ball-lost'
-      readonly cardId: string
-      readonly writer: string
-      readonly sideId: string
+      readonly cardId: CardId
+      readonly writer: EntryId
+      readonly sideId: SideId
       readonly hole: number
       readonly lost: boolean
     }
@@ -68,23 +69,23 @@ export interface KeptFact {
 
 /** A phone whose name was taken over on this one, on purpose, and its newest number the server had by then. */
 export interface TakenOver {
-  readonly entryId: string
+  readonly entryId: EntryId
   readonly phone: string
   readonly since: string
   readonly seq: number
 }
 
 /** Whose phone this is, as it is written down. */
-export type Hold = Required<Pick<QueueRecord, 'holds' | 'tookOver'>> & { readonly holder: string }
+export type Hold = Required<Pick<QueueRecord, 'holds' | 'tookOver'>> & { readonly holder: EntryId }
 
 /** One queue for each link, so that the numbers of a device run without a gap on the server. */
 export interface QueueRecord {
   readonly link: string
-  readonly deviceId: string
+  readonly deviceId: DeviceId
   readonly nextSeq: number
   readonly lastReceivedAt: string | null
   /** Entry id of whoever holds the phone. */
-  readonly holder: string | null
+  readonly holder: EntryId | null
   /** How often it was asked whose phone this is: the server tells a new answer from an old one by it. */
   readonly holds?: number
   readonly tookOver?: readonly TakenOver[]
@@ -105,7 +106,7 @@ export interface ToKeep {
   readonly undoes?: number
 }
 
-export function freshQueue(link: string, deviceId: string): QueueRecord {
+export function freshQueue(link: string, deviceId: DeviceId): QueueRecord {
   return { link, deviceId, nextSeq: 1, lastReceivedAt: null, holder: null, ended: null, lease: null }
 }
 

@@ -1,6 +1,7 @@
 // The outbox in memory: for tests, and for a phone that refuses to keep anything (it says so on the screen).
 
 import type { CardPack } from '@/lib/facts/card-pack'
+import type { DeviceId } from '@/lib/facts/ids'
 import { ok } from '@/lib/result'
 import { freshQueue, type KeptFact, type QueueRecord, unanswered } from './kept-fact'
 import { settled, waitingAgain } from './settling'
@@ -14,7 +15,7 @@ export function memoryStore(newId: () => string): OutboxStore {
   const queueOf = (link: string): QueueRecord => {
     const known = queues.get(link)
     if (known) return known
-    const fresh = freshQueue(link, newId())
+    const fresh = freshQueue(link, newId() as DeviceId)
     queues.set(link, fresh)
     return fresh
   }

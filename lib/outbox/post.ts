@@ -2,6 +2,7 @@
 // called received, refused or lost because of something a network between here and there made up.
 
 import { type CardPack, SCORE_VERSION } from '@/lib/facts/card-pack'
+import type { DeviceId, EntryId } from '@/lib/facts/ids'
 import { isCardPack, isDeliveryAnswer, saidNo } from './check'
 import type { Post, Posted } from './sender'
 
@@ -81,10 +82,10 @@ export type Fetched =
 
 /** What the phone says of itself while it looks, for the desk's view of the course. */
 export interface Looking {
-  readonly deviceId: string
+  readonly deviceId: DeviceId
   readonly unsent: number
   /** Whose phone it is, and the how manyeth answer to that question this is. */
-  readonly holder?: { readonly entryId: string; readonly number: number }
+  readonly holder?: { readonly entryId: EntryId; readonly number: number }
 }
 
 /** `tag`: of the cards this phone has. */

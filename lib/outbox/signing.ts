@@ -1,6 +1,7 @@
 // What stands in the way of a signature, in the order a player should deal with it. Rules of Golf 3.3b: player and
 // marker each certify the gross score of every hole; after that only the committee changes it.
 
+import type { EntryId } from '@/lib/facts/ids'
 import { type Refused, refused } from '@/lib/result'
 import type { CardNow } from './card-now'
 
@@ -13,7 +14,7 @@ function list(holes: readonly number[]): string {
 }
 
 /** Null when `entryId` may sign this card in this role now. */
-export function mayNotSign(card: CardNow, role: 'player' | 'marker', entryId: string): Refused<SigningRefusal> | null {
+export function mayNotSign(card: CardNow, role: 'player' | 'marker', entryId: EntryId): Refused<SigningRefusal> | null {
   const { firstName } = card.card
   if (card.state === 'taken-in') return refused('taken-in', 'The desk has taken this card in.')
   if (card.signatures.some((each) => each.role === role))
@@ -28,6 +29,6 @@ export function mayNotSign(card: CardNow, role: 'player' | 'marker', entryId: st
 }
 
 /** The named marker; where none is named, anybody in the group but the player. */
-export function isMarker(card: CardNow, entryId: string): boolean {
+export function isMarker(card: CardNow, entryId: EntryId): boolean {
   return card.card.markerId ? entryId === card.card.markerId : entryId !== card.card.entryId
 }

@@ -2,6 +2,7 @@
 // has shut. What was read stays known while the page is open, and the holder's small marks stand in the page until they
 // can be written. Scores are not its business: what is not written down is never called kept (not-kept.ts).
 
+import type { DeviceId } from '@/lib/facts/ids'
 import { freshQueue, type Hold, type KeptFact, type QueueRecord } from './kept-fact'
 import type { KeptPack, OutboxStore } from './store'
 
@@ -88,7 +89,7 @@ export function steadyStore(store: OutboxStore, newId: () => string): OutboxStor
         () => store.queue(link),
         () => {
           // A phone that was full before it ever had this card still shows it: this queue ends with the page.
-          known.queue ??= freshQueue(link, newId())
+          known.queue ??= freshQueue(link, newId() as DeviceId)
           return known.queue
         },
         (now) => {

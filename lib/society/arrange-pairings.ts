@@ -2,6 +2,7 @@
 
 import { namesOf } from '@/lib/boards/entrant-names'
 import { formatIn } from '@/lib/boards/format-of-competition'
+import { opponents } from '@/lib/boards/ids-from-engine'
 import { isDecided } from '@/lib/boards/sides-of-record'
 import { changedInWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
@@ -34,7 +35,8 @@ export async function arrangePairings(
       if (!competition) return notFound('competition')
       const format = formatIn(competition)
       if (!format?.isMatch) return refused('no-match', `${competition.name} is no match: everybody plays the field.`)
-      const wanted = pairings ?? proposedPairings(day, competition, 'none')
+      const wanted: readonly PairingToKeep[] =
+        pairings?.map(({ a, b }) => opponents(a, b)) ?? proposedPairings(day, competition, 'none')
       if (pairings === null && wanted.length === 0)
         return refused('no-opponents', 'No group has two who could meet. Make the draw first, or pair them by hand.')
       const faults = pairingFaults(day, competition, wanted, format.sideSize > 1)
@@ -68,7 +70,7 @@ function pairingFaults(
   pairings: readonly PairingToKeep[],
   ofSides: boolean,
 ): readonly Fault[] {
-  const there = new Set(
+  const there = new Set<string>(
     ofSides
       ? competition.sides.map((side) => side.id)
       : day.entries.filter((entry) => entry.status === 'entered').map((entry) => entry.id),

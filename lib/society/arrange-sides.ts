@@ -5,6 +5,7 @@ import { togetherIn } from '@/lib/boards/format-of-competition'
 import { changedInWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
+import type { CompetitionId, EntryId } from '@/lib/facts/ids'
 import {
   type ArrangeSides,
   type MakeSides,
@@ -78,7 +79,7 @@ export async function makeSides(
 
 function sided(
   day: DayRecord,
-  competitionId: string,
+  competitionId: CompetitionId,
 ): Result<{ competition: CompetitionRecord; size: number }, 'day-closed' | 'not-found' | 'no-sides'> {
   if (day.status === 'closed') return refused('day-closed', 'The day is closed: the sides stay as they were.')
   const competition = day.competitions.find((one) => one.id === competitionId)
@@ -88,7 +89,7 @@ function sided(
   return ok({ competition, size })
 }
 
-function kept(day: DayRecord, competition: CompetitionRecord, sides: readonly (readonly string[])[]) {
+function kept(day: DayRecord, competition: CompetitionRecord, sides: readonly (readonly EntryId[])[]) {
   const before = sideWords(
     day,
     competition.sides.map((side) => side.entryIds),

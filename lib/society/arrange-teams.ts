@@ -4,6 +4,7 @@ import { nameOf } from '@/lib/boards/handicap-table'
 import { changedInWords, type InWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { EntryId } from '@/lib/facts/ids'
 import {
   type ArrangeTeams,
   type MakeTeams,
@@ -21,7 +22,7 @@ import { seatFaults } from './seats'
 type Refusals = DayRefusals | 'day-closed'
 interface Wanted {
   readonly name: string
-  readonly entryIds: readonly string[]
+  readonly entryIds: readonly EntryId[]
 }
 
 /** No teams at all takes them away again. */

@@ -1,6 +1,7 @@
 // The message to the watchers of a day: its new version and what changed on the board since the last one told. Counted,
 // compared and written once, however many watch.
 
+import type { DayId } from '@/lib/facts/ids'
 import 'server-only'
 import { type Changes, changesBetweenBoards, type Json } from '@/lib/boards/board-changes'
 import { countedBoard } from './read-board'
@@ -28,7 +29,7 @@ const kept = globalThis as { daybookSteps?: Map<string, Kept> }
 
 /** Null when the board cannot be counted now: the version alone is still worth telling. */
 export function boardStep(
-  which: { readonly dayId: string; readonly society: string; readonly day: string },
+  which: { readonly dayId: DayId; readonly society: string; readonly day: string },
   version: string,
 ): Promise<BoardStep | null> {
   kept.daybookSteps ??= new Map()

@@ -6,6 +6,7 @@ import { formatIn } from '@/lib/boards/format-of-competition'
 import type { Actor } from '@/lib/facts/actor'
 import { addMinutes } from '@/lib/facts/calendar'
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { DayId, EntryId } from '@/lib/facts/ids'
 import { type CallAgain, callAgain as schema } from '@/lib/facts/match-commands'
 import { ok, type Result, refused } from '@/lib/result'
 import { hasHole, placeOfHole, shownHole } from '@/lib/rules/hole-numbers'
@@ -33,14 +34,14 @@ export async function callAgain(
   actor: Actor,
   input: CallAgain,
   now: Date = new Date(),
-): Promise<Result<{ dayId: string; slug: string }, Refusals>> {
+): Promise<Result<{ dayId: DayId; slug: string }, Refusals>> {
   const officer = deskOnly(actor, 'call-day')
   if (!officer.ok) return officer
   const read = parseInput(schema, input)
   if (!read.ok) return read
   const asked = read.value
   const { societyId } = officer.value
-  return write<Result<{ dayId: string; slug: string }, Refusals>>(async (tx) => {
+  return write<Result<{ dayId: DayId; slug: string }, Refusals>>(async (tx) => {
     const first = await dayRecordIn(tx, { societyId, dayId: asked.dayId })
     if (!first) return notFound('day')
     if (first.version !== asked.version) return movedOn()
@@ -121,12 +122,12 @@ function tiesOn(ties: DayRecord['competitions'][number]['terms']['ties'], holes:
 }
 
 /** The entries, groups, sides and teams of the first round on the new day, and what it is added up with. */
-async function sameField(tx: Tx, first: DayRecord, dayId: string, now: Date): Promise<void> {
+async function sameField(tx: Tx, first: DayRecord, dayId: DayId, now: Date): Promise<void> {
   const societyId = first.society.id
   const day = await dayRecordIn(tx, { societyId, dayId })
   if (!day) throw new Error(`Day ${dayId} went away while it was called.`)
   const teeNames = new Map(first.tees.map((tee) => [tee.id, tee.name]))
-  const entryNow = new Map<string, string>()
+  const entryNow = new Map<EntryId, EntryId>()
   for (const entry of first.entries) {
     if (entry.status !== 'entered') continue
     const own = day.tees.filter((tee) => tee.gender === entry.gender)
@@ -135,7 +136,7 @@ async function sameField(tx: Tx, first: DayRecord, dayId: string, now: Date): Pr
     const kept = { personId, hostId, kind, status, claimedTenths, roundTeeId: tee.id }
     entryNow.set(entry.id, await insertEntry(tx, societyId, dayId, kept, now))
   }
-  const again = (ids: readonly string[]) => ids.flatMap((id) => entryNow.get(id) ?? [])
+  const again = (ids: readonly EntryId[]) => ids.flatMap((id) => entryNow.get(id) ?? [])
   // The same place on the card of the new round, which may be another nine.
   const startOf = (hole: number) => {
     const now = shownHole(day.round, placeOfHole(first.round, hole))

@@ -7,6 +7,7 @@ import type { Actor } from '@/lib/facts/actor'
 import { addDays, daysBetween, isDate } from '@/lib/facts/calendar'
 import { type CallDay, type CompetitionInput, callDay as schema } from '@/lib/facts/commands'
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { DayId, SeasonId, TeeId } from '@/lib/facts/ids'
 import { PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
 import { ok, type Result, refused } from '@/lib/result'
 import { intervalFor } from '@/lib/rules/draw/interval'
@@ -24,7 +25,7 @@ import { dayToKeep } from './day-terms'
 import { deskOnly, notFound } from './desk-only'
 import { parseInput } from './parse-input'
 
-type Called = Result<{ dayId: string; slug: string }, 'not-allowed' | 'not-understood' | 'not-found'>
+type Called = Result<{ dayId: DayId; slug: string }, 'not-allowed' | 'not-understood' | 'not-found'>
 
 export async function callDay(actor: Actor, input: CallDay, now: Date = new Date()): Promise<Called> {
   const officer = deskOnly(actor, 'call-day')
@@ -65,7 +66,7 @@ export function addressOf(name: string, date: string): string {
 /** A form already filled: from the last day, or from the published table and common practice when there is none. */
 export async function proposeDay(
   actor: Actor,
-  seasonId: string,
+  seasonId: SeasonId,
   now: Date = new Date(),
 ): Promise<Result<CallDay, 'not-allowed' | 'not-found' | 'no-course'>> {
   const officer = deskOnly(actor, 'call-day')
@@ -129,7 +130,7 @@ function nextDate(season: SeasonKept, last: string | null, now: string): string 
   return date
 }
 
-function teeLikeLast(course: CourseKept, last: DayRecord | null, gender: 'men' | 'women'): string | null {
+function teeLikeLast(course: CourseKept, last: DayRecord | null, gender: 'men' | 'women'): TeeId | null {
   const tees = course.tees.filter((tee) => tee.gender === gender && tee.holes.length === course.holes)
   const was = last?.tees.find((tee) => tee.gender === gender && tee.isDefault)
   return (

@@ -1,6 +1,7 @@
 // Everything a group's phone needs for a day without a signal. A day is read once for each of its versions, and a
 // group's cards are made once, however many phones look however often.
 
+import type { DayId, GroupId } from '@/lib/facts/ids'
 import 'server-only'
 import { createHash } from 'node:crypto'
 import { packsOf } from '@/lib/boards/group-pack'
@@ -28,7 +29,7 @@ export interface ServedPack {
 
 interface DayMade {
   readonly key: string
-  readonly packOf: Promise<((groupId: string) => CardPack | null) | null>
+  readonly packOf: Promise<((groupId: GroupId) => CardPack | null) | null>
   readonly served: Map<string, ServedPack>
   /** Whose phones there are, by group: said by the phones themselves, and no part of the day's versions. */
   holders: ReadonlyMap<string, readonly PackHolder[]>
@@ -43,7 +44,7 @@ const kept = globalThis as { daybookPacks?: Map<string, DayMade>; daybookPacksWa
 const DAYS_KEPT = 8
 
 /** The newest stays; of the days, the one that was made longest ago goes first. */
-function keep<T>(map: Map<string, T>, dayId: string, made: T): T {
+function keep<T>(map: Map<string, T>, dayId: DayId, made: T): T {
   map.delete(dayId)
   const oldest = map.keys().next()
   if (map.size >= DAYS_KEPT && !oldest.done) map.delete(oldest.value)
@@ -66,7 +67,7 @@ async function dayNow({ societyId, dayId }: Scorer): Promise<DayMade | null> {
   const packOf = readDayRecord({ societyId, dayId }).then((record) => {
     if (!record) return null
     const packs = packsOf(publicRecord(record, sources.erased))
-    return (groupId: string) => {
+    return (groupId: GroupId) => {
       const group = record.groups.find((one) => one.id === groupId)
       return group ? packs(group) : null
     }
@@ -77,7 +78,7 @@ async function dayNow({ societyId, dayId }: Scorer): Promise<DayMade | null> {
   return made
 }
 
-async function holdersNow(dayId: string): Promise<ReadonlyMap<string, readonly PackHolder[]>> {
+async function holdersNow(dayId: DayId): Promise<ReadonlyMap<string, readonly PackHolder[]>> {
   const byGroup = new Map<string, PackHolder[]>()
   for (const { groupId, deviceId, entryId, since, lastSeq } of await holdersOfDay(dayId)) {
     const one = { entryId, phone: phoneMark(deviceId), since: since.toISOString(), lastSeq }
@@ -105,7 +106,7 @@ function served(pack: CardPack): ServedPack {
   return { pack, text: JSON.stringify(pack), tag: `"${digest(cards)}"`, cardsTag: digest(ownCards) }
 }
 
-async function groupIn(day: DayMade | null, groupId: string): Promise<ServedPack | null> {
+async function groupIn(day: DayMade | null, groupId: GroupId): Promise<ServedPack | null> {
   if (!day) return null
   const holders = day.holders.get(groupId) ?? []
   const asked = `${groupId} ${JSON.stringify(holders)}`

@@ -4,6 +4,7 @@ import { figureWords } from '@/lib/boards/acts-in-words'
 import { figureOf } from '@/lib/boards/figure'
 import type { Actor } from '@/lib/facts/actor'
 import { type ChangeHandicap, changeHandicap as schema } from '@/lib/facts/commands'
+import type { PersonId } from '@/lib/facts/ids'
 import { fullName } from '@/lib/facts/person-name'
 import { ok, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
@@ -19,14 +20,14 @@ export async function changeHandicap(
   actor: Actor,
   input: ChangeHandicap,
   now: Date = new Date(),
-): Promise<Result<{ personId: string }, Refusals>> {
+): Promise<Result<{ personId: PersonId }, Refusals>> {
   const officer = deskOnly(actor, 'change-handicap')
   if (!officer.ok) return officer
   const read = parseInput(schema, input)
   if (!read.ok) return read
   const { personId, ...figure } = read.value
   const { societyId, userId } = officer.value
-  return write<Result<{ personId: string }, Refusals>>(async (tx) => {
+  return write<Result<{ personId: PersonId }, Refusals>>(async (tx) => {
     const person = await personIn(tx, societyId, personId)
     if (!person) return notFound('person')
     const no = decide(person, figure, today(now))

@@ -1,5 +1,6 @@
 // The day is closed once every card is in or ruled upon: ties are broken, and a score that comes later is a late fact.
 
+import type { CardId, DayId } from '@/lib/facts/ids'
 import 'server-only'
 import type { z } from 'zod'
 import { cardsAsTheyStand } from '@/lib/boards/day-of-record'
@@ -115,7 +116,7 @@ function mayClose(inTheWay: readonly CardInTheWay[], notReturned: number): Refus
   )
 }
 
-const noReturnOf = (dayId: string, cardId: string): RulingToGive => ({
+const noReturnOf = (dayId: DayId, cardId: CardId): RulingToGive => ({
   dayId,
   cardId,
   kind: 'no-return',

@@ -2,6 +2,7 @@
 
 import { formatIn } from '@/lib/boards/format-of-competition'
 import type { Actor } from '@/lib/facts/actor'
+import type { DayId } from '@/lib/facts/ids'
 import { type CountDays, countDays as schema } from '@/lib/facts/match-commands'
 import { ok, type Result, refused } from '@/lib/result'
 import { reading } from '@/lib/store/client'
@@ -45,7 +46,7 @@ export async function countDays(
       const others = day.competitions.filter((one) => one.id !== competitionId).flatMap((one) => one.countedDayIds)
       if (new Set([...others, ...wanted.map((one) => one.id)]).size > MOST_EARLIER)
         return refused('too-many-days', `A day is added up with ${MOST_EARLIER} earlier ones at the most.`)
-      const nameOf = (id: string) => before.find((one) => one.id === id)?.name ?? id
+      const nameOf = (id: DayId) => before.find((one) => one.id === id)?.name ?? id
       return {
         record: {
           subject: `${competition.name}, ${day.name}`,
@@ -70,7 +71,7 @@ export async function countDays(
 /** Days that can be chosen for it, newest first. */
 export async function daysToCount(
   actor: Actor,
-  day: { readonly id: string; readonly date: string },
+  day: { readonly id: DayId; readonly date: string },
 ): Promise<Result<readonly DayToCount[], 'not-allowed'>> {
   const officer = deskOnly(actor, 'read-desk')
   if (!officer.ok) return officer

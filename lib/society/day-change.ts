@@ -3,6 +3,7 @@
 import type { ActToRecord } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { DayId } from '@/lib/facts/ids'
 import { ok, type Refused, type Result } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
 import type { Tx } from '@/lib/store/client'
@@ -33,7 +34,7 @@ export interface Decided<T> {
 export async function changeOfDay<T, C extends string>(
   actor: Actor,
   act: Act,
-  { dayId, version }: { dayId: string; version: number },
+  { dayId, version }: { dayId: DayId; version: number },
   decide: (day: DayRecord, officer: Officer, tx: Tx) => Promise<Decided<T> | Refused<C>>,
   now: Date = new Date(),
 ): Promise<Result<T & { version: number }, DayRefusals | C>> {

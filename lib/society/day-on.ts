@@ -1,5 +1,6 @@
 // The day as an act on its scores or its result finds it: there, and not called off.
 
+import type { DayId, SocietyId } from '@/lib/facts/ids'
 import 'server-only'
 import { calledOffSentence } from '@/lib/boards/called-off'
 import { daysBetween } from '@/lib/facts/calendar'
@@ -37,8 +38,8 @@ export function whyAhead(day: Pick<DayRecord, 'date' | 'playedAheadAt'>, now: Da
 /** Takes the write lock with the day's row, as `takeDay`, and refuses a day that was called off. */
 export async function takeDayOn(
   tx: Tx,
-  societyId: string,
-  dayId: string,
+  societyId: SocietyId,
+  dayId: DayId,
 ): Promise<Result<DayNow, 'not-found' | 'day-called-off'>> {
   const day = await takeDay(tx, societyId, dayId)
   if (!day) return notFound('day')

@@ -5,6 +5,7 @@ import { countsOf, teesInWords, whatIsDue } from '@/lib/boards/what-is-due'
 import type { Actor } from '@/lib/facts/actor'
 import { dateIn, daysBetween } from '@/lib/facts/calendar'
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { DayId, SocietyId } from '@/lib/facts/ids'
 import { ok, type Result } from '@/lib/result'
 import { intervalCaution } from '@/lib/rules/draw/interval'
 import { reading } from '@/lib/store/client'
@@ -83,7 +84,7 @@ export async function deskHome(actor: Actor, now: Date = new Date()): Promise<Re
   })
 }
 
-async function nextOf(societyId: string, dayId: string, todayIs: string): Promise<Due | null> {
+async function nextOf(societyId: SocietyId, dayId: DayId, todayIs: string): Promise<Due | null> {
   const record = await readDayRecord({ societyId, dayId })
   if (!record) return null
   const extras = await dayExtras(reading(), dayId)

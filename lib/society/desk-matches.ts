@@ -1,5 +1,6 @@
 // The desk's room for sides, matches, teams and rounds of a day.
 
+import type { CourseId } from '@/lib/facts/ids'
 import 'server-only'
 import { boardOf } from '@/lib/boards/board'
 import { type CompetitionAtDesk, deskMatchesOf, type PlayerAtDesk } from '@/lib/boards/desk-matches-view'
@@ -19,7 +20,7 @@ export interface DeskMatches {
   readonly competitions: readonly CompetitionAtDesk[]
   /** Earlier days it can be added up with, newest first. */
   readonly days: readonly DayToCount[]
-  readonly courses: readonly { readonly courseId: string; readonly name: string }[]
+  readonly courses: readonly { readonly courseId: CourseId; readonly name: string }[]
 }
 
 export async function deskMatches(

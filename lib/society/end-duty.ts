@@ -1,5 +1,6 @@
 // Ends a duty, or hands it over. One officer with full duty always remains: whoever is left can let others in.
 
+import type { SocietyId } from '@/lib/facts/ids'
 import 'server-only'
 import type { Actor } from '@/lib/facts/actor'
 import { type EndDuty, endDuty as endSchema, type HandOver, handOver as handSchema } from '@/lib/facts/duty-commands'
@@ -101,7 +102,7 @@ export async function handOver(actor: Actor, input: HandOver, now: Date = new Da
 
 async function heldAt(
   tx: Tx,
-  societyId: string,
+  societyId: SocietyId,
   dutyId: string,
   now: Date,
 ): Promise<Result<DutyRow, 'not-found' | 'ended-already'>> {

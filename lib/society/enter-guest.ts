@@ -8,6 +8,7 @@ import {
   enterKnownGuest as knownSchema,
 } from '@/lib/facts/commands'
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { EntryId, PersonId, SocietyId } from '@/lib/facts/ids'
 import { fullName, type PersonName } from '@/lib/facts/person-name'
 import { ok, type Refused, type Result, refused } from '@/lib/result'
 import type { Gender } from '@/lib/rules/day'
@@ -22,7 +23,7 @@ import { namesakesOf, refusedForName } from './namesakes'
 import { notUnderstood, parseInput } from './parse-input'
 
 type Refusals = DayRefusals | 'entries-over' | 'no-figure' | 'no-host' | 'entered-already' | 'same-name' | 'told-apart'
-type GuestEntered = Entered & { readonly entryId: string; readonly name: string }
+type GuestEntered = Entered & { readonly entryId: EntryId; readonly name: string }
 type Saved = Omit<GuestEntered, 'version'>
 
 export async function enterGuest(
@@ -67,7 +68,7 @@ export async function enterKnownGuest(
     async (day, { societyId }, tx) => {
       const people = await peopleOf(societyId, tx)
       const known = people.find((one) => one.personId === personId)
-      if (!known || known.kind !== 'guest' || known.leftOn !== null) return notFound('guest')
+      if (known?.kind !== 'guest' || known.leftOn !== null) return notFound('guest')
       if (claimedTenths === null && known.figure === null) {
         const sentence = `${fullName(known)} has no handicap yet. Write the one the host gives.`
         return refused('no-figure', sentence, [{ place: 'claimedTenths', sentence }])
@@ -85,13 +86,13 @@ export async function knownGuests(actor: Actor): Promise<Result<readonly KnownGu
 }
 
 interface Guest {
-  readonly societyId: string
+  readonly societyId: SocietyId
   readonly people: readonly PersonKept[]
   readonly person: PersonName & { readonly gender: Gender } & (
-      | { readonly personId: string; readonly add: null }
-      | { readonly personId: null; readonly add: (tx: Tx) => Promise<string> }
+      | { readonly personId: PersonId; readonly add: null }
+      | { readonly personId: null; readonly add: (tx: Tx) => Promise<PersonId> }
     )
-  readonly hostId: string
+  readonly hostId: PersonId
   readonly claimedTenths: number | null
   readonly now: Date
 }

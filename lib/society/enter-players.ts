@@ -5,6 +5,7 @@ import type { InWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import { type EnterPlayers, enterPlayers as playersSchema } from '@/lib/facts/commands'
 import type { DayRecord, EntryRecord } from '@/lib/facts/day-record'
+import type { EntryId, PersonId, RoundTeeId } from '@/lib/facts/ids'
 import { fullName, namesApart } from '@/lib/facts/person-name'
 import { type Fault, type Refused, type Result, refused } from '@/lib/result'
 import { dayExtras } from '@/lib/store/day-setup'
@@ -79,10 +80,10 @@ function entriesSaid(
   const entryOf = new Map(day.entries.map((entry) => [entry.id, entry]))
   const fresher = fresh.flatMap(({ personId }) => people.get(personId) ?? [])
   const labels = namesApart([...day.entries, ...fresher], (one) => one.personId)
-  const tee = (id: string) => day.tees.find((one) => one.id === id)?.name ?? 'no tee'
+  const tee = (id: RoundTeeId) => day.tees.find((one) => one.id === id)?.name ?? 'no tee'
   const before: Record<string, string> = {}
   const after: Record<string, string> = {}
-  const say = (entryId: string, status: string, teeId?: string) => {
+  const say = (entryId: EntryId, status: string, teeId?: RoundTeeId) => {
     const entry = entryOf.get(entryId)
     const label = entry && labels.get(entry.personId)
     if (!label) return
@@ -104,9 +105,9 @@ type Status = 'entered' | 'waiting'
 
 interface Decision {
   readonly out: readonly EntryRecord[]
-  readonly moved: readonly { entryId: string; tee: string }[]
-  readonly back: readonly { entryId: string; status: Status; tee: string }[]
-  readonly fresh: readonly { personId: string; status: Status; tee: string }[]
+  readonly moved: readonly { entryId: EntryId; tee: RoundTeeId }[]
+  readonly back: readonly { entryId: EntryId; status: Status; tee: RoundTeeId }[]
+  readonly fresh: readonly { personId: PersonId; status: Status; tee: RoundTeeId }[]
   readonly up: readonly EntryRecord[]
   readonly waiting: readonly string[]
 }
@@ -115,7 +116,7 @@ function decide(
   day: DayRecord,
   people: ReadonlyMap<string, PersonKept>,
   places: number | null,
-  enter: readonly { personId: string; roundTeeId: string | null }[],
+  enter: readonly { personId: PersonId; roundTeeId: RoundTeeId | null }[],
   out: readonly EntryRecord[],
 ): Decision | Refused<'not-understood' | 'not-found' | 'no-figure'> {
   const faults: Fault[] = []
@@ -124,9 +125,9 @@ function decide(
     (places ?? Number.POSITIVE_INFINITY) -
     day.entries.filter((entry) => entry.status === 'entered' && !out.includes(entry)).length
   const decision = {
-    moved: [] as { entryId: string; tee: string }[],
-    back: [] as { entryId: string; status: Status; tee: string }[],
-    fresh: [] as { personId: string; status: Status; tee: string }[],
+    moved: [] as { entryId: EntryId; tee: RoundTeeId }[],
+    back: [] as { entryId: EntryId; status: Status; tee: RoundTeeId }[],
+    fresh: [] as { personId: PersonId; status: Status; tee: RoundTeeId }[],
     waiting: [] as string[],
   }
   // Whoever waits already comes before whoever enters now.

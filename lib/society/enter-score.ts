@@ -151,7 +151,14 @@ export async function keyCard(
     for (const [at, score] of scores.entries()) {
       if (score === (said[at] ?? null)) continue
       const seq = lastSeq + added.length + 1
-      const fact = { hole: shownHole(sources, at), score, writer: 'desk', deviceId: device.id, seq, replaces: null }
+      const fact = {
+        hole: shownHole(sources, at),
+        score,
+        writer: 'desk' as const,
+        deviceId: device.id,
+        seq,
+        replaces: null,
+      }
       const gone = withdrawnBy(
         { ...sources, facts, signatures },
         card,

@@ -3,7 +3,9 @@
 import { markersOfDay } from '@/lib/boards/card-holders'
 import { hasScores } from '@/lib/boards/drawn-day'
 import { figuresOf } from '@/lib/boards/handicap-table'
+import { competitionIdOf } from '@/lib/boards/ids-from-engine'
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { RoundTeeId } from '@/lib/facts/ids'
 import { ok, type Refused, type Result, refused } from '@/lib/result'
 import type { Tx } from '@/lib/store/client'
 import { dayRecordIn } from '@/lib/store/day-record'
@@ -31,8 +33,8 @@ export function closedForEntries(day: DayRecord): Refused<'entries-over'> | null
 export function teeFor(
   day: DayRecord,
   gender: 'men' | 'women',
-  roundTeeId: string | null,
-): Result<string, 'no-tee' | 'wrong-tee'> {
+  roundTeeId: RoundTeeId | null,
+): Result<RoundTeeId, 'no-tee' | 'wrong-tee'> {
   if (roundTeeId === null) {
     const own = day.tees.find((tee) => tee.gender === gender && tee.isDefault)
     if (own) return ok(own.id)
@@ -64,7 +66,10 @@ export async function freezeLate(tx: Tx, before: DayRecord): Promise<void> {
           courseDenominator: figure.course.denominator,
           courseHandicap: figure.course.rounded,
           labels: entry.labels ?? [],
-          playing: [...figure.playing].map(([competitionId, playingHandicap]) => ({ competitionId, playingHandicap })),
+          playing: [...figure.playing].map(([id, playingHandicap]) => ({
+            competitionId: competitionIdOf(id),
+            playingHandicap,
+          })),
         },
       ]
     }),

@@ -1,5 +1,6 @@
 // The day file of a day: what the board was counted from, to be scored again by anybody.
 
+import type { DayId } from '@/lib/facts/ids'
 import 'server-only'
 import { dayOfRecord } from '@/lib/boards/day-of-record'
 import type { Actor } from '@/lib/facts/actor'
@@ -11,7 +12,7 @@ import { deskOnly, notFound } from './desk-only'
 /** The day file as a value, ready for JSON. */
 export async function dayFileOf(
   actor: Actor,
-  dayId: string,
+  dayId: DayId,
 ): Promise<Result<{ fileName: string; dayFile: unknown }, 'not-allowed' | 'not-found'>> {
   const officer = deskOnly(actor, 'read-desk')
   if (!officer.ok) return officer

@@ -1,5 +1,6 @@
 // A society's whole book as plain files: a table a kind of row, and a day file a day. What another installation needs to
 // have the same book; nothing of another society, nothing of signing in.
+import type { DayId, SocietyId } from '@/lib/facts/ids'
 import 'server-only'
 import JSZip from 'jszip'
 import Papa from 'papaparse'
@@ -48,10 +49,10 @@ export async function societyFiles(
   const slug = String(only(tables, 'society', 'slug')[0])
   const files = new Map<string, string>()
   for (const { name } of EXPORT_KINDS) files.set(`${name}.csv`, tableText(tables, name))
-  const dayIds = only(tables, 'days', 'id').map(String)
+  const dayIds = only(tables, 'days', 'id').map((id) => String(id) as DayId)
   const days: [string, string][] = []
   for (const dayId of dayIds) {
-    const record = await readDayRecord({ societyId: String(only(tables, 'society', 'id')[0]), dayId })
+    const record = await readDayRecord({ societyId: String(only(tables, 'society', 'id')[0]) as SocietyId, dayId })
     if (!record) continue
     const dayFile = writeDayFile(dayOfRecord(record))
     days.push([`days/${record.date}-${record.slug}.json`, `${JSON.stringify(dayFile, null, 2)}\n`])

@@ -1,6 +1,7 @@
 // What a new society does first, in order, each step ticking itself. Gone once everything is done.
 
 import type { Actor } from '@/lib/facts/actor'
+import type { SeasonId, SocietyId } from '@/lib/facts/ids'
 import { nameKey } from '@/lib/facts/person-name'
 import { ok, type Result } from '@/lib/result'
 import { societyAtDesk } from '@/lib/store/desk'
@@ -20,7 +21,7 @@ export interface FirstStep {
 export interface FirstSteps {
   readonly steps: readonly FirstStep[]
   /** The season a first day is called in. */
-  readonly seasonId: string | null
+  readonly seasonId: SeasonId | null
   /** The officer who asks is no member yet: the name as two fields of a form. */
   readonly addMe: { readonly firstName: string; readonly familyName: string } | null
 }
@@ -53,7 +54,7 @@ export async function firstSteps(
 }
 
 /** Those who hold a duty now and have used their link. */
-async function officersOf(societyId: string, now: Date): Promise<number> {
+async function officersOf(societyId: SocietyId, now: Date): Promise<number> {
   const rows = await dutiesIn(societyId)
   const able = rows.filter((row) => row.canSignIn && (row.until === null || row.until > now))
   return new Set(able.map((row) => row.userId)).size

@@ -1,6 +1,7 @@
 // A new society with its first officer. Only the start of an installation and the demonstration call it: no actor, no address.
 
 import { type FoundSociety, foundSociety as schema } from '@/lib/facts/commands'
+import type { SocietyId, UserId } from '@/lib/facts/ids'
 import { ok, type Result, refused } from '@/lib/result'
 import { societyAtDesk } from '@/lib/store/desk'
 import { insertSociety, societies, societyCount } from '@/lib/store/officers'
@@ -10,7 +11,7 @@ import { parseInput } from './parse-input'
 export async function foundSociety(
   input: FoundSociety,
   now: Date = new Date(),
-): Promise<Result<{ societyId: string; userId: string }, 'not-understood' | 'address-taken'>> {
+): Promise<Result<{ societyId: SocietyId; userId: UserId }, 'not-understood' | 'address-taken'>> {
   const read = parseInput(schema, input)
   if (!read.ok) return read
   const { officer, ...society } = read.value
@@ -35,7 +36,7 @@ export async function hasDemo(): Promise<boolean> {
   return (await societies()).some((one) => one.isDemo)
 }
 
-export async function isDemoSociety(societyId: string): Promise<boolean> {
+export async function isDemoSociety(societyId: SocietyId): Promise<boolean> {
   return (await societyAtDesk(societyId))?.isDemo ?? false
 }
 

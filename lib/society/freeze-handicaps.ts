@@ -6,6 +6,7 @@ import { figuresOf, handicapTableOf } from '@/lib/boards/handicap-table'
 import type { HandicapTable } from '@/lib/boards/views'
 import type { Actor } from '@/lib/facts/actor'
 import { freezeHandicaps as schema } from '@/lib/facts/commands'
+import type { DayId } from '@/lib/facts/ids'
 import { ok, type Result, refused } from '@/lib/result'
 import { readDayRecord } from '@/lib/store/day-record'
 import { changeOfDay, type DayRefusals } from './day-change'
@@ -52,7 +53,7 @@ export async function freezeHandicaps(
 
 export async function handicapTable(
   actor: Actor,
-  dayId: string,
+  dayId: DayId,
 ): Promise<Result<HandicapTable, 'not-allowed' | 'not-found'>> {
   const officer = deskOnly(actor, 'read-desk')
   if (!officer.ok) return officer

@@ -2,6 +2,7 @@
 
 import type { Actor } from '@/lib/facts/actor'
 import { type GiveDuty, giveDuty as schema } from '@/lib/facts/commands'
+import type { UserId } from '@/lib/facts/ids'
 import { ok, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
 import { holdSociety, insertDuty, isAwaitedElsewhere, userByEmail, userWith } from '@/lib/store/officers'
@@ -23,7 +24,7 @@ export const awaitedElsewhere = (name: string) =>
   )
 
 export interface Given {
-  readonly userId: string
+  readonly userId: UserId
   /** To be handed to the new officer once; null when that person can sign in already. */
   readonly token: string | null
 }

@@ -1,6 +1,7 @@
 // A phone whose link has ended or was renewed knocks with what it still keeps. It is refused as before; what it brought
 // is held for the desk to look at. Once the desk took it in, the same delivery is answered as any repeat.
 
+import type { GroupId } from '@/lib/facts/ids'
 import 'server-only'
 import { type DeliveryAnswer, delivery as schema } from '@/lib/facts/score-fact'
 import { deviceIn } from '@/lib/facts/writer'
@@ -62,7 +63,7 @@ export async function holdLateScores(
 }
 
 /** An ended link still names its group; after a renewal only the phone itself knows which it was. */
-async function groupKnockedAt(linkKey: string, named: string | undefined): Promise<GroupBehind | null> {
+async function groupKnockedAt(linkKey: string, named: GroupId | undefined): Promise<GroupBehind | null> {
   const group = (await groupOfLink(linkKey)) ?? (named === undefined ? null : await groupOfId(named))
   return group?.published ? group : null
 }

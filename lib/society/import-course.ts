@@ -6,6 +6,7 @@ import type { CardOfCourse } from '@/lib/boards/merge-courses'
 import type { Actor } from '@/lib/facts/actor'
 import { type KeepCourse, keepCourse as schema } from '@/lib/facts/commands'
 import { type CourseImportChoices, courseImportChoices, NOTHING_SAID } from '@/lib/facts/course-import'
+import type { CourseId, SocietyId } from '@/lib/facts/ids'
 import { type Fault, ok, type Result, refused } from '@/lib/result'
 import { type CourseKept, coursesOf } from '@/lib/store/courses'
 import { courseIn, type SheetCourse } from './course-sheet'
@@ -47,7 +48,7 @@ export async function importCourse(
   now: Date = new Date(),
 ): Promise<
   Result<
-    { courseId: string; version: number },
+    { courseId: CourseId; version: number },
     Unreadable | 'file-changed' | 'file-has-faults' | 'not-found' | 'course-exists' | 'course-moved-on'
   >
 > {
@@ -71,7 +72,10 @@ interface Plan {
   readonly known: CourseKept | null
 }
 
-async function plan(societyId: string, file: CourseToRead): Promise<Result<Plan, Exclude<Unreadable, 'not-allowed'>>> {
+async function plan(
+  societyId: SocietyId,
+  file: CourseToRead,
+): Promise<Result<Plan, Exclude<Unreadable, 'not-allowed'>>> {
   const said = file.choices === undefined ? ok(NOTHING_SAID) : parseInput(courseImportChoices, file.choices)
   if (!said.ok) return said
   const choices = said.value

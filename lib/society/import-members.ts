@@ -3,6 +3,7 @@
 import { createHash } from 'node:crypto'
 import type { MemberImportPreview } from '@/lib/boards/desk-views'
 import type { Actor } from '@/lib/facts/actor'
+import type { SocietyId, UserId } from '@/lib/facts/ids'
 import { type MemberImportChoices, memberImportChoices, NOTHING_CHOSEN } from '@/lib/facts/member-import'
 import { ok, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
@@ -95,9 +96,9 @@ export async function importMembers(
 
 async function carryOut(
   tx: Tx,
-  societyId: string,
+  societyId: SocietyId,
   one: Planned,
-  why: { readonly reason: string; readonly byUserId: string | null },
+  why: { readonly reason: string; readonly byUserId: UserId | null },
   now: Date,
 ): Promise<void> {
   const figure = (indexTenths: number | null, source: PersonKept['handicapSource'] | null) =>

@@ -1,5 +1,6 @@
 // Reads the plain files of a society into an installation that does not have it yet: the whole of it or nothing. Only
 // whoever runs the server does this, by command: there is no address for it.
+import type { SocietyId, UserId } from '@/lib/facts/ids'
 import 'server-only'
 import Papa from 'papaparse'
 import { valueOfCell } from '@/lib/facts/export-cells'
@@ -63,7 +64,7 @@ export async function importSociety(
 
 const WEEK = 7 * 86_400_000
 
-function wayIn(userId: string, societyId: string, now: Date): Promise<string> {
+function wayIn(userId: UserId, societyId: SocietyId, now: Date): Promise<string> {
   const what = { purpose: 'set-password', userId, societyId, endsDuty: null } as const
   return issueOneTime(book(), what, new Date(now.getTime() + WEEK), now)
 }

@@ -8,6 +8,7 @@ import { twiceRoundInWords } from '@/lib/boards/twice-round'
 import { changedInWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import { type KeepCourse, keepCourse as schema } from '@/lib/facts/commands'
+import type { CourseId } from '@/lib/facts/ids'
 import { type Fault, ok, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
 import { reading } from '@/lib/store/client'
@@ -25,7 +26,7 @@ import { deskOnly, notFound } from './desk-only'
 import { notUnderstood, parseInput } from './parse-input'
 
 interface CourseKeptNow {
-  readonly courseId: string
+  readonly courseId: CourseId
   readonly version: number
   /** What another desk changed meanwhile, and is kept beside what was changed here. */
   readonly taken: readonly string[]
@@ -193,7 +194,7 @@ export function yardsOf(tee: TeeToKeep): number | null {
 
 export async function courseById(
   actor: Actor,
-  courseId: string,
+  courseId: CourseId,
 ): Promise<Result<CourseCard, 'not-allowed' | 'not-found'>> {
   const officer = deskOnly(actor, 'read-desk')
   if (!officer.ok) return officer

@@ -7,6 +7,7 @@ import { mergeFields } from '@/lib/boards/merge-fields'
 import { changedInWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import { type KeepPerson, keepPerson as schema } from '@/lib/facts/commands'
+import type { PersonId } from '@/lib/facts/ids'
 import { fullName, nameKey } from '@/lib/facts/person-name'
 import { ok, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
@@ -39,7 +40,7 @@ export async function keepPerson(
   actor: Actor,
   input: KeepPerson,
   now: Date = new Date(),
-): Promise<Result<{ personId: string }, Refusals>> {
+): Promise<Result<{ personId: PersonId }, Refusals>> {
   const officer = deskOnly(actor, 'keep-people')
   if (!officer.ok) return officer
   const read = parseInput(schema, input)
@@ -51,7 +52,7 @@ export async function keepPerson(
       ? null
       : { indexTenths, source: typed.handicapSource, from: today(now), reason, byUserId: userId }
 
-  return write<Result<{ personId: string }, Refusals>>(async (tx) => {
+  return write<Result<{ personId: PersonId }, Refusals>>(async (tx) => {
     const said = { act: 'keep-people', subject: fullName(typed) }
     const entered = indexTenths === null ? {} : figureWords(indexTenths, typed.handicapSource)
     if (personId === undefined) {

@@ -1,15 +1,16 @@
+import type { DayId } from '@/lib/facts/ids'
 import 'server-only'
 import { ok, type Result, refused } from '@/lib/result'
 import { dayAt, dayVersionOf } from '@/lib/store/day-versions'
 
 /** Tells watchers of a day that it has moved on. What they read is the board of that version. */
 export interface Live {
-  announce(dayId: string, version: string): void
+  announce(dayId: DayId, version: string): void
   /**
    * Calls `told` with each new version; the answer ends the watching. `from` is the version the watcher has: what was told
    * to others between reading it and watching is told now, since nobody else would.
    */
-  watch(dayId: string, told: (version: string) => void | Promise<void>, from?: string): () => void
+  watch(dayId: DayId, told: (version: string) => void | Promise<void>, from?: string): () => void
 }
 
 type Told = (version: string) => void | Promise<void>
@@ -31,10 +32,10 @@ const POLL = 1000
  * Watchers of this process. What another process changes is found by asking the book for the day's version once a
  * second, and only for days that somebody here is watching.
  */
-export function liveHere(versionOf: (dayId: string) => Promise<string | null> = dayVersionOf): Live {
+export function liveHere(versionOf: (dayId: DayId) => Promise<string | null> = dayVersionOf): Live {
   const days = new Map<string, Watched>()
 
-  function tell(dayId: string, version: string): void {
+  function tell(dayId: DayId, version: string): void {
     const day = days.get(dayId)
     if (!day || day.last === version) return
     day.last = version
@@ -42,7 +43,7 @@ export function liveHere(versionOf: (dayId: string) => Promise<string | null> = 
   }
 
   // After a message the day rests for a moment; what came meanwhile is told once, as the newest version.
-  function rest(dayId: string, day: Watched): void {
+  function rest(dayId: DayId, day: Watched): void {
     day.resting = setTimeout(() => {
       day.resting = null
       if (day.next === null || day.next === day.last) return
@@ -52,7 +53,7 @@ export function liveHere(versionOf: (dayId: string) => Promise<string | null> = 
     day.resting.unref()
   }
 
-  async function ask(dayId: string): Promise<void> {
+  async function ask(dayId: DayId): Promise<void> {
     // A book that cannot answer now is asked again in a second; the watchers keep what they have.
     const version = await versionOf(dayId).catch(() => null)
     if (version) tell(dayId, version)
@@ -108,7 +109,7 @@ export function live(): Live {
 export async function dayToWatch(
   slug: string,
   daySlug: string,
-): Promise<Result<{ readonly dayId: string; readonly version: string }, 'no-such-day'>> {
+): Promise<Result<{ readonly dayId: DayId; readonly version: string }, 'no-such-day'>> {
   const day = await dayAt(slug, daySlug)
   return day ? ok(day) : refused('no-such-day', 'There is no such day in this society.')
 }

@@ -2,6 +2,7 @@
 
 import { groupWords } from '@/lib/boards/acts-in-words'
 import { figuresOf } from '@/lib/boards/handicap-table'
+import { playerIds } from '@/lib/boards/ids-from-engine'
 import { changedInWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import {
@@ -11,6 +12,7 @@ import {
   makeDraw as schema,
 } from '@/lib/facts/commands'
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { EntryId } from '@/lib/facts/ids'
 import { type Result, refused } from '@/lib/result'
 import { drawGroups } from '@/lib/rules/draw/groups'
 import { starts } from '@/lib/rules/draw/starts'
@@ -53,7 +55,7 @@ export async function makeDraw(
       const groups = drawGroups(players, { way, groupSize: groupSize as 2 | 3 | 4, seed, smaller: threes })
       return placed(
         day,
-        groups.map((entryIds) => ({ entryIds })),
+        groups.map((players) => ({ entryIds: playerIds(players) })),
         { drawWay: way, drawSeed: seed },
         now,
       )
@@ -88,7 +90,7 @@ export async function arrangeGroups(
   )
 }
 
-type Asked = { entryIds: readonly string[]; startTime?: string | undefined; startHole?: number | undefined }
+type Asked = { entryIds: readonly EntryId[]; startTime?: string | undefined; startHole?: number | undefined }
 
 function placed(day: DayRecord, groups: readonly Asked[], drawn: HowDrawn, now: Date) {
   if (day.status === 'closed') return refused('day-closed', 'The day is closed: the groups stay as they were.')

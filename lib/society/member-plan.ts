@@ -1,6 +1,7 @@
 // What importing a member list would do, row by row, on the people the book has now. Plain decisions.
 
 import { figureOf } from '@/lib/boards/figure'
+import type { PersonId } from '@/lib/facts/ids'
 import { type MemberImportChoices, type Mendable, SOMEBODY_NEW } from '@/lib/facts/member-import'
 import type { PersonName } from '@/lib/facts/person-name'
 import type { PersonKept } from '@/lib/store/people'
@@ -30,7 +31,7 @@ export type Planned =
       readonly row: SheetMember
       readonly sentences: readonly string[]
       readonly cells: readonly { readonly cell: Mendable; readonly written: string }[]
-      readonly who: readonly { readonly personId: string; readonly said: string }[] | null
+      readonly who: readonly { readonly personId: PersonId; readonly said: string }[] | null
     }
   | { readonly what: 'left-out'; readonly row: SheetMember; readonly why: string; readonly byItself: boolean }
 
@@ -148,7 +149,7 @@ type Match =
   | {
       readonly kind: 'ask'
       readonly sentence: string
-      readonly who: readonly { readonly personId: string; readonly said: string }[]
+      readonly who: readonly { readonly personId: PersonId; readonly said: string }[]
     }
 
 /** Who in the list each row is. Two people may have one name, after one question. */

@@ -1,11 +1,12 @@
 // Two people of one name, a father and his son. The book takes both, but only after asking, and with a word that tells
 // them apart on every list. Whoever adds people by another way asks the same question of this file.
 
+import type { PersonId } from '@/lib/facts/ids'
 import { fullName, nameKey, type PersonName } from '@/lib/facts/person-name'
 import { type Refused, refused } from '@/lib/result'
 
 interface Known extends PersonName {
-  readonly personId: string
+  readonly personId: PersonId
   readonly kind: 'member' | 'guest'
   readonly leftOn: string | null
 }

@@ -4,15 +4,16 @@
 import 'server-only'
 import { z } from 'zod'
 import type { Actor } from '@/lib/facts/actor'
+import { deviceId, entryId } from '@/lib/facts/ids'
 import { deviceIn } from '@/lib/facts/writer'
 import { notePhone as keepNote, noteHolder } from '@/lib/store/phones'
 import { write } from '@/lib/store/write'
 
 const said = z.strictObject({
-  deviceId: z.string().min(16).max(64),
+  deviceId,
   unsent: z.coerce.number().int().min(0).max(100_000),
   app: z.string().max(40).optional(),
-  holder: z.string().min(1).max(40).optional(),
+  holder: entryId.optional(),
   holds: z.coerce.number().int().min(0).max(100_000).default(0),
 })
 

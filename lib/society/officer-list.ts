@@ -1,5 +1,6 @@
 // Who holds which duty since when, who held it before; and ending an officer's sessions.
 
+import type { UserId } from '@/lib/facts/ids'
 import 'server-only'
 import type { Actor, Duty } from '@/lib/facts/actor'
 import { endOfficerSessions as schema } from '@/lib/facts/duty-commands'
@@ -16,7 +17,7 @@ import { parseInput } from './parse-input'
 
 export interface DutyLine {
   readonly dutyId: string
-  readonly userId: string
+  readonly userId: UserId
   readonly name: string
   readonly email: string
   readonly duty: Duty
@@ -61,7 +62,7 @@ export async function officerList(actor: Actor, now: Date = new Date()): Promise
 /** Signs an officer out everywhere: a telephone lost, or a duty that ended in a quarrel. */
 export async function endOfficerSessions(
   actor: Actor,
-  input: { readonly userId: string },
+  input: { readonly userId: UserId },
   now: Date = new Date(),
 ): Promise<Result<{ readonly ended: number }, 'not-allowed' | 'not-understood' | 'not-found'>> {
   const officer = deskOnly(actor, 'end-sessions')
@@ -87,7 +88,7 @@ export async function endOfficerSessions(
  */
 export async function newOneTimeLink(
   actor: Actor,
-  input: { readonly userId: string },
+  input: { readonly userId: UserId },
   now: Date = new Date(),
 ): Promise<Result<{ readonly token: string }, 'not-allowed' | 'not-understood' | LinkRefusals>> {
   const officer = deskOnly(actor, 'give-duty')

@@ -1,5 +1,6 @@
 // The desk's look at the course: groups, pace, silence, phones, and what phones brought after their link had ended.
 
+import type { DeviceId, GroupId } from '@/lib/facts/ids'
 import { fullName } from '@/lib/facts/person-name'
 import 'server-only'
 import { type CourseView, onTheCourse } from '@/lib/boards/on-the-course'
@@ -13,7 +14,7 @@ import { deskOnly, notFound } from './desk-only'
 import { recordAtVersion } from './record-at-version'
 
 export interface HeldPhone {
-  readonly deviceId: string
+  readonly deviceId: DeviceId
   readonly groupNumber: number | null
   readonly broughtAt: string
   /** "Jago Trevennor, hole 15: 5", in the order they were written. */
@@ -43,9 +44,9 @@ export async function onCourse(
 function heldPhones(
   record: DayRecord,
   held: readonly HeldFact[],
-  phones: readonly { readonly deviceId: string; readonly groupId: string }[],
+  phones: readonly { readonly deviceId: DeviceId; readonly groupId: GroupId }[],
 ): readonly HeldPhone[] {
-  const byPhone = new Map<string, HeldFact[]>()
+  const byPhone = new Map<DeviceId, HeldFact[]>()
   for (const one of held) byPhone.set(one.deviceId, [...(byPhone.get(one.deviceId) ?? []), one])
   return [...byPhone].map(([deviceId, facts]) => {
     const groupId = phones.find((phone) => phone.deviceId === deviceId)?.groupId

@@ -4,6 +4,7 @@ import type { SeasonRow } from '@/lib/boards/desk-views'
 import type { Actor } from '@/lib/facts/actor'
 import { isDate } from '@/lib/facts/calendar'
 import { type OpenSeason, openSeason as schema } from '@/lib/facts/commands'
+import type { SeasonId } from '@/lib/facts/ids'
 import { ok, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
 import { insertSeason, seasonsOf } from '@/lib/store/seasons'
@@ -15,7 +16,7 @@ export async function openSeason(
   actor: Actor,
   input: OpenSeason,
   now: Date = new Date(),
-): Promise<Result<{ seasonId: string }, 'not-allowed' | 'not-understood' | 'season-exists'>> {
+): Promise<Result<{ seasonId: SeasonId }, 'not-allowed' | 'not-understood' | 'season-exists'>> {
   const officer = deskOnly(actor, 'open-season')
   if (!officer.ok) return officer
   const read = parseInput(schema, input)

@@ -1,5 +1,6 @@
 // The private link of a member's own page: renewed by the desk or by the member, or ended by the desk.
 
+import type { PersonId, SocietyId } from '@/lib/facts/ids'
 import { fullName } from '@/lib/facts/person-name'
 import 'server-only'
 import type { Actor } from '@/lib/facts/actor'
@@ -19,7 +20,7 @@ type Refusals = 'not-allowed' | 'not-understood' | 'not-found'
 /** The link is told once, to be handed over; the old one has ended. */
 export async function renewPageKey(
   actor: Actor,
-  input: { readonly personId: string },
+  input: { readonly personId: PersonId },
   now: Date = new Date(),
 ): Promise<Result<{ readonly path: string }, Refusals>> {
   const no = mayNot(actor, 'renew-page-key')
@@ -39,7 +40,7 @@ export async function renewPageKey(
 
 export async function endPageKey(
   actor: Actor,
-  input: { readonly personId: string },
+  input: { readonly personId: PersonId },
   now: Date = new Date(),
 ): Promise<Result<void, Refusals>> {
   const officer = deskOnly(actor, 'end-page-key')
@@ -55,7 +56,7 @@ export async function endPageKey(
   })
 }
 
-async function told(tx: Tx, actor: Actor, societyId: string, personId: string, act: Act, now: Date) {
+async function told(tx: Tx, actor: Actor, societyId: SocietyId, personId: PersonId, act: Act, now: Date) {
   const person = await personIn(tx, societyId, personId)
   const subject = person ? fullName(person) : personId
   const record = {

@@ -1,6 +1,7 @@
 // What a delivery comes to, fact by fact, before anything is saved. Plain values in and out.
 
 import { randomUUID } from 'node:crypto'
+import type { CardId, DeviceId, SocietyId } from '@/lib/facts/ids'
 import type { DeviceFact, FactAnswer } from '@/lib/facts/score-fact'
 import type { NewBallFact } from '@/lib/store/ball-facts'
 import type { NewFact, NewSignature, RefusedOnce } from '@/lib/store/score-facts'
@@ -14,8 +15,8 @@ export interface DeliveryPlan {
   readonly signatures: readonly NewSignature[]
   readonly balls: readonly NewBallFact[]
   readonly refused: readonly RefusedOnce[]
-  readonly withdraws: readonly { readonly cardId: string; readonly role: 'player' | 'marker' }[]
-  readonly handedIn: readonly string[]
+  readonly withdraws: readonly { readonly cardId: CardId; readonly role: 'player' | 'marker' }[]
+  readonly handedIn: readonly CardId[]
   readonly lastSeq: number
 }
 
@@ -24,8 +25,8 @@ export function planDelivery(
   sources: GroupCards,
   facts: readonly DeviceFact[],
   lastSeq: number,
-  societyId: string,
-  deviceId: string,
+  societyId: SocietyId,
+  deviceId: DeviceId,
   now: Date,
 ): DeliveryPlan {
   let group = sources
@@ -38,7 +39,7 @@ export function planDelivery(
     balls: [] as NewBallFact[],
     refused: [] as RefusedOnce[],
     withdraws: [] as DeliveryPlan['withdraws'][number][],
-    handedIn: [] as string[],
+    handedIn: [] as CardId[],
   }
   for (const fact of facts) {
     if (fact.seq <= lastSeq) {

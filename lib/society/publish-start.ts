@@ -6,6 +6,7 @@ import type { StartSheet } from '@/lib/boards/views'
 import type { Actor } from '@/lib/facts/actor'
 import { renewGroupLink as renewSchema, publishStart as schema } from '@/lib/facts/commands'
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { DayId } from '@/lib/facts/ids'
 import { fullName } from '@/lib/facts/person-name'
 import { shownDraw } from '@/lib/facts/shown-draw'
 import { ok, type Result, refused } from '@/lib/result'
@@ -108,10 +109,7 @@ export async function renewGroupLink(
 }
 
 /** For the desk: with the link and the code of every group. */
-export async function startSheet(
-  actor: Actor,
-  dayId: string,
-): Promise<Result<StartSheet, 'not-allowed' | 'not-found'>> {
+export async function startSheet(actor: Actor, dayId: DayId): Promise<Result<StartSheet, 'not-allowed' | 'not-found'>> {
   const officer = deskOnly(actor, 'read-desk')
   if (!officer.ok) return officer
   const day = await readDayRecord({ societyId: officer.value.societyId, dayId })

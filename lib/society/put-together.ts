@@ -2,8 +2,10 @@
 
 import { formatIn, togetherIn } from '@/lib/boards/format-of-competition'
 import { figuresOf } from '@/lib/boards/handicap-table'
+import { opponents, playerIds } from '@/lib/boards/ids-from-engine'
 import { isDecided, sidesDecided } from '@/lib/boards/sides-of-record'
 import type { CompetitionRecord, DayRecord, SideRecord } from '@/lib/facts/day-record'
+import type { EntryId, SideId } from '@/lib/facts/ids'
 import { balancedSides } from '@/lib/rules/draw/balanced-sides'
 import { type Drawn, opponentsOf } from '@/lib/rules/draw/opponents'
 import { pairsOf } from '@/lib/rules/draw/pairs'
@@ -13,7 +15,7 @@ import { type PairingToKeep, replacePairings } from '@/lib/store/pairings'
 import { replaceSides } from '@/lib/store/sides'
 
 interface GroupDrawn {
-  readonly entryIds: readonly string[]
+  readonly entryIds: readonly EntryId[]
 }
 
 /** The largest side that is made inside a group. */
@@ -35,7 +37,7 @@ export async function sidesAfterDraw(
 }
 
 /** Sides of which nobody is in the draw any more, although their match was decided: it stays in the book with them. */
-function withdrawnSides(one: CompetitionRecord, groups: readonly GroupDrawn[]): readonly (readonly string[])[] {
+function withdrawnSides(one: CompetitionRecord, groups: readonly GroupDrawn[]): readonly (readonly EntryId[])[] {
   const drawn = new Set(groups.flatMap((group) => group.entryIds))
   const decided = new Set(sidesDecided({ competitions: [one] }))
   return one.sides
@@ -49,13 +51,13 @@ function sidesFor(
   groups: readonly GroupDrawn[],
   size: number,
   seed: number,
-): readonly (readonly string[])[] {
+): readonly (readonly EntryId[])[] {
   const standing = one.sides.map((side) => side.entryIds)
   const drawn = groups.flatMap((group) => group.entryIds)
   if (size > LARGEST_IN_GROUP)
     return standing.length > 0 ? stillThere(standing, drawn) : evenSides(day, drawn, size, seed)
   // A side the desk made across two groups stays as it is; a pair of one group that a move has parted is made anew.
-  const partedNow = (side: readonly string[]) =>
+  const partedNow = (side: readonly EntryId[]) =>
     day.groups.some(({ entryIds }) => side.every((id) => entryIds.includes(id)))
   const groupOf = new Map(groups.flatMap((group, at) => group.entryIds.map((id) => [id, at] as const)))
   const across = standing.filter(
@@ -76,13 +78,13 @@ function sidesFor(
         ids.map((id) => ({ id, hostId: hostOf.get(id) ?? null })),
         size,
         standing,
-      ),
+      ).map(playerIds),
     )
   })
   return [...across, ...inGroups]
 }
 
-const stillThere = (sides: readonly (readonly string[])[], drawn: readonly string[]) => {
+const stillThere = (sides: readonly (readonly EntryId[])[], drawn: readonly EntryId[]) => {
   const there = new Set(drawn)
   return sides.map((side) => side.filter((id) => there.has(id))).filter((side) => side.length > 0)
 }
@@ -90,20 +92,20 @@ const stillThere = (sides: readonly (readonly string[])[], drawn: readonly strin
 /** Sides of one size from the whole field, as even as the handicaps allow. */
 export function evenSides(
   day: DayRecord,
-  entryIds: readonly string[],
+  entryIds: readonly EntryId[],
   size: number,
   seed: number,
-): readonly (readonly string[])[] {
+): readonly (readonly EntryId[])[] {
   const figures = figuresOf(day)
   const players = entryIds.map((id) => ({ id, handicap: figures.get(id)?.course.rounded ?? null }))
-  return balancedSides(players, Math.ceil(players.length / size), seed)
+  return balancedSides(players, Math.ceil(players.length / size), seed).map(playerIds)
 }
 
 const teamsByEntry = (day: DayRecord) =>
   new Map(day.teams.flatMap((team) => team.entryIds.map((id) => [id, team.id] as const)))
 
-function byTeam(ids: readonly string[], teamOf: ReadonlyMap<string, string>): string[][] {
-  const by = new Map<string, string[]>()
+function byTeam(ids: readonly EntryId[], teamOf: ReadonlyMap<EntryId, string>): EntryId[][] {
+  const by = new Map<string, EntryId[]>()
   for (const id of ids) {
     const team = teamOf.get(id) ?? ''
     by.set(team, [...(by.get(team) ?? []), id])
@@ -135,7 +137,7 @@ export function proposedPairings(
 ): readonly PairingToKeep[] {
   const isSides = (formatIn(one)?.sideSize ?? 1) > 1
   const groupOf = new Map(day.groups.flatMap((group) => group.entryIds.map((id) => [id, group.number] as const)))
-  const playersOf = new Map<string, readonly string[]>(
+  const playersOf = new Map<string, readonly EntryId[]>(
     isSides
       ? one.sides.map((side: SideRecord) => [side.id, side.entryIds] as const)
       : day.entries.filter((entry) => entry.status === 'entered').map((entry) => [entry.id, [entry.id]] as const),
@@ -160,14 +162,14 @@ export function proposedPairings(
           .filter((side) => placeOf(side.id) === group.number)
           .map((side) => ({ id: side.id, team: sideTeam(side, teamOf) }))
       : group.entryIds.filter((id) => playersOf.has(id)).map((id) => ({ id, team: teamOf.get(id) ?? null }))
-    return opponentsOf(here.filter(({ id }) => !taken.has(id))).map(([a, b]) => ({ a, b }))
+    return opponentsOf(here.filter(({ id }) => !taken.has(id as EntryId | SideId))).map(([a, b]) => opponents(a, b))
   })
   const first = (id: string) => placeOf(id) ?? Number.MAX_SAFE_INTEGER
   return [...kept.map(({ a, b }) => ({ a, b })), ...made].sort((x, y) => first(x.a) - first(y.a))
 }
 
 /** The team of a side whose players are all of one team. */
-function sideTeam(side: SideRecord, teamOf: ReadonlyMap<string, string>): string | null {
+function sideTeam(side: SideRecord, teamOf: ReadonlyMap<EntryId, string>): string | null {
   const teams = new Set(side.entryIds.map((id) => teamOf.get(id) ?? null))
   return teams.size === 1 ? [...teams][0]! : null
 }

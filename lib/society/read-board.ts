@@ -1,5 +1,6 @@
 // The public board: counted once for each version of the day, however many are looking.
 
+import type { DayId, SocietyId } from '@/lib/facts/ids'
 import 'server-only'
 import { boardOf } from '@/lib/boards/board'
 import { fixtureCard, type Winner, winnerOf } from '@/lib/boards/fixture-card'
@@ -15,7 +16,7 @@ import { recordForEverybody, sheetForEverybody } from './shown-to-everybody'
 export type NoSuchDay = 'no-such-society' | 'no-such-day'
 
 export interface CountedBoard {
-  readonly dayId: string
+  readonly dayId: DayId
   readonly version: string
   /** The board as JSON text, ready to be sent. */
   readonly text: string
@@ -50,7 +51,7 @@ export async function countedBoard(slug: string, daySlug: string): Promise<Resul
   }
 }
 
-async function count(societyId: string, dayId: string): Promise<CountedBoard> {
+async function count(societyId: SocietyId, dayId: DayId): Promise<CountedBoard> {
   const record = await readDayRecord({ societyId, dayId })
   if (!record) throw new Error(`Day ${dayId} went away while its board was counted.`)
   const countedAt = new Date()

@@ -1,5 +1,6 @@
 // The public readings of one card, of cards as a match, and of the figures of a day that belong to no card. Everything is counted from the same record.
 
+import type { EntryId } from '@/lib/facts/ids'
 import 'server-only'
 import { type CardRead, cardReadAs } from '@/lib/boards/card-read-as'
 import type { CardWorking, PlayerCard } from '@/lib/boards/card-views'
@@ -17,14 +18,14 @@ import { recordForEverybody } from './shown-to-everybody'
 
 type NoCard = 'no-such-day' | 'no-such-card'
 
-export async function playerCard(slug: string, daySlug: string, entryId: string): Promise<Result<PlayerCard, NoCard>> {
+export async function playerCard(slug: string, daySlug: string, entryId: EntryId): Promise<Result<PlayerCard, NoCard>> {
   return ofDay(slug, daySlug, (record) => playerCardOf(record, entryId))
 }
 
 export async function cardWorking(
   slug: string,
   daySlug: string,
-  entryId: string,
+  entryId: EntryId,
   /** `competition` counts from 1, as `?c=` does. */
   of: { readonly competition?: number; readonly hole?: number },
 ): Promise<Result<CardWorking, NoCard>> {
@@ -78,7 +79,7 @@ export async function dayWorking(
 export async function readCardAs(
   slug: string,
   daySlug: string,
-  entryId: string,
+  entryId: EntryId,
   as: { readonly format: string; readonly hole?: number },
 ): Promise<Result<CardRead, NoCard>> {
   return ofDay(slug, daySlug, (record) => cardReadAs(record, entryId, as.format, as.hole ?? null))

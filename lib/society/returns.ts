@@ -1,5 +1,6 @@
 // Every card of the day as the desk must see it before the day can be closed.
 
+import type { DayId } from '@/lib/facts/ids'
 import 'server-only'
 import { returnsOf } from '@/lib/boards/returns'
 import type { ReturnsView } from '@/lib/boards/returns-view'
@@ -12,7 +13,7 @@ import { deskOnly, notFound } from './desk-only'
 
 type Refusals = 'not-allowed' | 'not-found'
 
-export async function returns(actor: Actor, dayId: string): Promise<Result<ReturnsView, Refusals>> {
+export async function returns(actor: Actor, dayId: DayId): Promise<Result<ReturnsView, Refusals>> {
   const officer = deskOnly(actor, 'read-desk')
   if (!officer.ok) return officer
   return viewOf({ societyId: officer.value.societyId, dayId })

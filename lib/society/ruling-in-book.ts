@@ -1,6 +1,7 @@
 // One ruling put into the book inside a transaction: checked, numbered, with what it takes the place of. Shared by a ruling
 // of the committee's own words and by one chosen from the list.
 
+import type { RulingId } from '@/lib/facts/ids'
 import 'server-only'
 import { randomUUID } from 'node:crypto'
 import type { z } from 'zod'
@@ -48,7 +49,7 @@ export async function putRuling(
     return refused('no-such-ruling', `Ruling ${replaced} is not in force on this card. Look at the list again.`)
   const number = await nextRulingNumber(tx, dayId)
   await addRuling(tx, {
-    id: randomUUID(),
+    id: randomUUID() as string as RulingId,
     societyId,
     dayId,
     cardId,

@@ -1,5 +1,6 @@
 // Saves what a delivery came to: one transaction, given. Whoever calls has the device's row, and with it the lock.
 
+import type { DayId, DeviceId, SocietyId } from '@/lib/facts/ids'
 import 'server-only'
 import type { DayStatus } from '@/lib/facts/day-record'
 import { addBallFacts } from '@/lib/store/ball-facts'
@@ -16,10 +17,10 @@ import {
 import type { DeliveryPlan } from './plan-delivery'
 
 interface Sender {
-  readonly societyId: string
-  readonly dayId: string
+  readonly societyId: SocietyId
+  readonly dayId: DayId
   readonly status: DayStatus
-  readonly deviceId: string
+  readonly deviceId: DeviceId
   readonly lastSeq: number
 }
 

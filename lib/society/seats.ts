@@ -1,12 +1,13 @@
 // Everybody at most once, and only who plays on this day: asked of groups, sides and teams alike.
 
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { EntryId } from '@/lib/facts/ids'
 import { fullName } from '@/lib/facts/person-name'
 import type { Fault } from '@/lib/result'
 
 export function seatFaults(
   day: Pick<DayRecord, 'entries'>,
-  lists: readonly (readonly string[])[],
+  lists: readonly (readonly EntryId[])[],
   placeOf: (list: number, seat: number) => string,
 ): readonly Fault[] {
   const entered = new Map(

@@ -1,5 +1,6 @@
 // Officers sign in with e-mail and password; the library keeps the sessions.
 
+import type { UserId } from '@/lib/facts/ids'
 import { ok, type Result, refused } from '@/lib/result'
 import { recordOfAccount } from '@/lib/store/account-record'
 import { type CookieToSet, cookiesIn, signIn } from '@/lib/store/sign-in'
@@ -13,7 +14,7 @@ export const signInHandlers = {
 export type { CookieToSet }
 
 export interface SignedIn {
-  readonly userId: string
+  readonly userId: UserId
   readonly sessionToken: string
   readonly name: string
   readonly email: string
@@ -22,8 +23,8 @@ export interface SignedIn {
 export async function signedInUser(headers: Headers): Promise<SignedIn | null> {
   const session = await signIn().api.getSession({ headers })
   if (!session) return null
-  const { id: userId, name, email } = session.user
-  return { userId, name, email, sessionToken: session.session.token }
+  const { id, name, email } = session.user
+  return { userId: id as UserId, name, email, sessionToken: session.session.token }
 }
 
 /** The same way in as the library's own address, so that its limits on tries hold for a form without script too. */

@@ -3,6 +3,7 @@
 
 import { type CurrentCard, currentCard } from '@/lib/boards/current-card'
 import type { CardRecord, DayStatus, FactRecord, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
+import type { CardId, DeviceId, EntryId } from '@/lib/facts/ids'
 import type { BallFact, DeviceFact } from '@/lib/facts/score-fact'
 import { hasHole, placeOfHole, rangeInWords, shownHole } from '@/lib/rules/hole-numbers'
 
@@ -12,26 +13,26 @@ export interface GroupCards {
   readonly holes: number
   /** Number on the first flag of the card: 10 where the second nine is played. */
   readonly firstHole: number
-  readonly entryIds: readonly string[]
+  readonly entryIds: readonly EntryId[]
   readonly nameOf: Readonly<Record<string, string>>
   readonly cards: readonly CardRecord[]
   readonly facts: readonly FactRecord[]
   readonly rulings: readonly RulingRecord[]
   readonly signatures: readonly SignatureRecord[]
   /** Sides with somebody in the group; read only when a ball is written about. */
-  readonly sides?: readonly { readonly id: string; readonly entryIds: readonly string[] }[]
+  readonly sides?: readonly { readonly id: string; readonly entryIds: readonly EntryId[] }[]
 }
 
 type Role = SignatureRecord['role']
 
 export type Taken =
   | { readonly kind: 'score'; readonly late: string | null; readonly withdraws: readonly Role[] }
-  | { readonly kind: 'signature'; readonly entryId: string; readonly handsIn: boolean }
+  | { readonly kind: 'signature'; readonly entryId: EntryId; readonly handsIn: boolean }
   | { readonly kind: 'ball'; readonly late: string | null }
   | { readonly kind: 'refused'; readonly code: string; readonly sentence: string }
 
 /** `deviceId`: the phone it came from, as the book names it. */
-export function takeFact(group: GroupCards, fact: DeviceFact, deviceId: string): Taken {
+export function takeFact(group: GroupCards, fact: DeviceFact, deviceId: DeviceId): Taken {
   const card = group.cards.find((one) => one.id === fact.cardId)
   if (!card)
     return no('card-not-in-group', 'That card is not in this group. Open the group it belongs to, or tell the desk.')
@@ -78,7 +79,7 @@ function takeScore(
   card: CardRecord,
   now: CurrentCard,
   fact: Extract<DeviceFact, { kind: 'score' }>,
-  deviceId: string,
+  deviceId: DeviceId,
 ): Taken {
   if (!hasHole(group, fact.hole)) return noSuchHole(group, fact.hole)
   const closed = whyClosed(group.status, card)
@@ -95,7 +96,7 @@ function takeScore(
 export type WrittenFact = Pick<FactRecord, 'hole' | 'score' | 'writer' | 'deviceId' | 'seq' | 'replaces'>
 
 /** A phone takes the place of its own scores, and of those of another phone only where it says so. */
-export function asWritten(fact: Extract<DeviceFact, { kind: 'score' }>, deviceId: string): WrittenFact {
+export function asWritten(fact: Extract<DeviceFact, { kind: 'score' }>, deviceId: DeviceId): WrittenFact {
   const { hole, score, writer, seq } = fact
   return { hole, score, writer, seq, deviceId, replaces: fact.replaces ?? [] }
 }
@@ -117,7 +118,7 @@ export function withdrawnBy(
 }
 
 /** A fact as it will read once it is saved: after everything else. */
-export function unsaved(cardId: string, fact: WrittenFact, rest: Partial<FactRecord> = {}): FactRecord {
+export function unsaved(cardId: CardId, fact: WrittenFact, rest: Partial<FactRecord> = {}): FactRecord {
   const never = new Date(0)
   return {
     id: Number.MAX_SAFE_INTEGER,
@@ -169,7 +170,13 @@ function holes(numbers: readonly number[]): string {
 }
 
 /** The group's cards after the fact was taken: what the next one of the same delivery meets. */
-export function afterFact(group: GroupCards, fact: DeviceFact, deviceId: string, taken: Taken, now: Date): GroupCards {
+export function afterFact(
+  group: GroupCards,
+  fact: DeviceFact,
+  deviceId: DeviceId,
+  taken: Taken,
+  now: Date,
+): GroupCards {
   if (taken.kind === 'refused') return group
   if (taken.kind === 'score' && fact.kind === 'score') {
     const last = group.facts.at(-1)?.id ?? 0

@@ -1,5 +1,6 @@
 // Suspension of play for phones that are open: one question to the book for each version of the day, whoever is watching.
 
+import type { DayId } from '@/lib/facts/ids'
 import 'server-only'
 import type { Actor } from '@/lib/facts/actor'
 import { type PlayNow, playNow } from '@/lib/facts/play-stop'
@@ -17,7 +18,7 @@ interface Asked {
 const kept = globalThis as { daybookPlay?: Map<string, Asked> }
 const DAYS_KEPT = 50
 
-function playAt(dayId: string, version: string): Promise<PlayNow | null> {
+function playAt(dayId: DayId, version: string): Promise<PlayNow | null> {
   kept.daybookPlay ??= new Map()
   const known = kept.daybookPlay.get(dayId)
   if (known?.version === version) return known.play

@@ -3,6 +3,7 @@
 import { hasScores } from '@/lib/boards/drawn-day'
 import { sidesDecided } from '@/lib/boards/sides-of-record'
 import type { DayRecord, EntryRecord } from '@/lib/facts/day-record'
+import type { EntryId } from '@/lib/facts/ids'
 import { fullName } from '@/lib/facts/person-name'
 import { ok, type Result, refused } from '@/lib/result'
 import type { Tx } from '@/lib/store/client'
@@ -12,7 +13,7 @@ import { notFound } from './desk-only'
 /** Whoever has withdrawn already is left as they are: a second press of the button does no harm. */
 export function withdrawals(
   day: DayRecord,
-  entryIds: readonly string[],
+  entryIds: readonly EntryId[],
 ): Result<readonly EntryRecord[], 'not-found' | 'has-scores'> {
   const entryOf = new Map(day.entries.map((entry) => [entry.id, entry]))
   const out: EntryRecord[] = []

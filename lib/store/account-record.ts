@@ -1,3 +1,4 @@
+import type { UserId } from '@/lib/facts/ids'
 import 'server-only'
 import type { InWords } from '@/lib/facts/act-record'
 import { recordAct } from './acts'
@@ -6,7 +7,7 @@ import { desksOfUser } from './officers'
 import { write } from './write'
 
 interface Holder {
-  readonly userId: string
+  readonly userId: UserId
   readonly name: string
 }
 

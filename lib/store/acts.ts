@@ -1,3 +1,4 @@
+import type { SocietyId } from '@/lib/facts/ids'
 import 'server-only'
 import {
   type ActArea,
@@ -16,7 +17,7 @@ export async function recordAct(
   actor: Doer,
   { act, area, subject, subjectId = null, before = null, after = null, version }: ActToRecord,
   now: Date,
-  societyId: string = societyOf(actor),
+  societyId: SocietyId = societyOf(actor),
 ): Promise<void> {
   const versioned = version === undefined ? after : { ...after, version }
   await tx.actRecord.create({
@@ -37,7 +38,7 @@ export async function recordAct(
   })
 }
 
-function societyOf(actor: Doer): string {
+function societyOf(actor: Doer): SocietyId {
   if ('societyId' in actor) return actor.societyId
   throw new Error(`An act of ${actor.kind} must say in whose book it is recorded.`)
 }
@@ -96,7 +97,7 @@ export interface ActsAsked {
 }
 
 /** Newest first. */
-export async function actsOf(societyId: string, asked: ActsAsked, limit: number): Promise<readonly ActRow[]> {
+export async function actsOf(societyId: SocietyId, asked: ActsAsked, limit: number): Promise<readonly ActRow[]> {
   const { area, act, who, subject, since, until, olderThan } = asked
   const rows = await reading().actRecord.findMany({
     where: {
@@ -116,7 +117,7 @@ export async function actsOf(societyId: string, asked: ActsAsked, limit: number)
 
 /** Who acted and what was done, for the choices of the filter. */
 export async function choicesOfActs(
-  societyId: string,
+  societyId: SocietyId,
 ): Promise<{ readonly people: readonly string[]; readonly acts: readonly string[] }> {
   const on = reading()
   const people = await on.actRecord.findMany({
@@ -135,7 +136,7 @@ export async function choicesOfActs(
 }
 
 /** What was done to a thing after the version a form was filled from, oldest first. */
-export async function actsSince(societyId: string, subjectId: string, version: number): Promise<readonly ActRow[]> {
+export async function actsSince(societyId: SocietyId, subjectId: string, version: number): Promise<readonly ActRow[]> {
   const rows = await reading().actRecord.findMany({
     where: { societyId, subjectId },
     orderBy: { id: 'desc' },

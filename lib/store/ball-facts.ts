@@ -1,3 +1,4 @@
+import type { DayId, DeviceId, EntryId, GroupId, SideId, SocietyId, UserId } from '@/lib/facts/ids'
 import 'server-only'
 import type { BallFactRecord } from '@/lib/facts/day-record'
 import type { DeviceFact } from '@/lib/facts/score-fact'
@@ -5,13 +6,13 @@ import type { Tx } from './client'
 
 export interface SideOfGroup {
   readonly id: string
-  readonly entryIds: readonly string[]
+  readonly entryIds: readonly EntryId[]
 }
 
 /** Sides of the day with somebody in the group: what a phone of the group may write about. */
 async function sidesOfGroup(
   tx: Tx,
-  which: { readonly dayId: string; readonly groupId: string },
+  which: { readonly dayId: DayId; readonly groupId: GroupId },
 ): Promise<SideOfGroup[]> {
   const rows = await tx.side.findMany({
     where: {
@@ -26,7 +27,7 @@ async function sidesOfGroup(
 /** One side of the day for the desk; null when it is not there. */
 export async function sideOfDay(
   tx: Tx,
-  which: { readonly societyId: string; readonly dayId: string; readonly sideId: string },
+  which: { readonly societyId: SocietyId; readonly dayId: DayId; readonly sideId: SideId },
 ): Promise<SideOfGroup | null> {
   const row = await tx.side.findFirst({
     where: { id: which.sideId, societyId: which.societyId, competition: { dayId: which.dayId } },
@@ -38,7 +39,7 @@ export async function sideOfDay(
 /** What decides about these facts: the sides too, when one of them is about a ball. */
 export async function withSides<T extends object>(
   tx: Tx,
-  which: { readonly dayId: string; readonly groupId: string },
+  which: { readonly dayId: DayId; readonly groupId: GroupId },
   facts: readonly DeviceFact[],
   sources: T,
 ): Promise<T & { readonly sides?: readonly SideOfGroup[] }> {
@@ -47,16 +48,16 @@ export async function withSides<T extends object>(
 }
 
 export interface NewBallFact {
-  readonly societyId: string
-  readonly sideId: string
+  readonly societyId: SocietyId
+  readonly sideId: SideId
   readonly kind: BallFactRecord['kind']
   readonly hole: number
-  readonly entryId: string | null
+  readonly entryId: EntryId | null
   readonly lost: boolean
   /** Entry id, or null for the desk. */
-  readonly writerId: string | null
-  readonly userId: string | null
-  readonly deviceId: string
+  readonly writerId: EntryId | null
+  readonly userId: UserId | null
+  readonly deviceId: DeviceId
   readonly seq: number
   readonly writtenAt: Date
   readonly receivedAt: Date
@@ -64,7 +65,7 @@ export interface NewBallFact {
 }
 
 /** In the order given: the row's own number is the order of arrival. */
-export async function addBallFacts(tx: Tx, dayId: string, facts: readonly NewBallFact[]): Promise<void> {
+export async function addBallFacts(tx: Tx, dayId: DayId, facts: readonly NewBallFact[]): Promise<void> {
   if (!facts.length) return
   await tx.ballFact.createMany({
     data: facts.map((fact) => ({ ...fact, dayId, writer: fact.writerId === null ? 'desk' : 'entry' })),
@@ -72,7 +73,7 @@ export async function addBallFacts(tx: Tx, dayId: string, facts: readonly NewBal
 }
 
 /** Numbers of this device whose fact about a ball came late. */
-export async function lateBalls(tx: Tx, deviceId: string, seqs: readonly number[]): Promise<number[]> {
+export async function lateBalls(tx: Tx, deviceId: DeviceId, seqs: readonly number[]): Promise<number[]> {
   const rows = await tx.ballFact.findMany({
     where: { deviceId, seq: { in: [...seqs] }, late: true },
     select: { seq: true },

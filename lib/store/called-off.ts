@@ -1,3 +1,4 @@
+import type { DayId } from '@/lib/facts/ids'
 import 'server-only'
 import type { CalledOff } from '@/lib/facts/day-record'
 import type { Tx } from './client'
@@ -10,11 +11,11 @@ export function calledOffOf(day: {
   return day.calledOffAt && day.calledOffReason ? { at: day.calledOffAt, reason: day.calledOffReason } : null
 }
 
-export async function setPlayedAhead(tx: Tx, dayId: string, at: Date): Promise<void> {
+export async function setPlayedAhead(tx: Tx, dayId: DayId, at: Date): Promise<void> {
   await tx.day.update({ where: { id: dayId }, data: { playedAheadAt: at } })
 }
 
-export async function setCalledOff(tx: Tx, dayId: string, off: CalledOff | null): Promise<void> {
+export async function setCalledOff(tx: Tx, dayId: DayId, off: CalledOff | null): Promise<void> {
   await tx.day.update({
     where: { id: dayId },
     data: { calledOffAt: off?.at ?? null, calledOffReason: off?.reason ?? null },

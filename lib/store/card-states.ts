@@ -1,10 +1,11 @@
+import type { CardId, SocietyId } from '@/lib/facts/ids'
 import 'server-only'
 import type { Tx } from './client'
 
 /** Only a card that is not in yet; answers whether it was not. */
 export async function takeIn(
   tx: Tx,
-  card: { readonly societyId: string; readonly cardId: string; readonly by: string; readonly at: Date },
+  card: { readonly societyId: SocietyId; readonly cardId: CardId; readonly by: string; readonly at: Date },
 ): Promise<boolean> {
   const taken = await tx.card.updateMany({
     where: { id: card.cardId, societyId: card.societyId, state: { not: 'taken-in' } },
@@ -14,7 +15,10 @@ export async function takeIn(
 }
 
 /** Accepted or handed in, and out again: its scores may be written once more. Answers whether it was. */
-export async function takeOut(tx: Tx, card: { readonly societyId: string; readonly cardId: string }): Promise<boolean> {
+export async function takeOut(
+  tx: Tx,
+  card: { readonly societyId: SocietyId; readonly cardId: CardId },
+): Promise<boolean> {
   const opened = await tx.card.updateMany({
     where: { id: card.cardId, societyId: card.societyId, state: { not: 'out' } },
     data: { state: 'out', takenInAt: null, takenInBy: null },

@@ -1,8 +1,9 @@
+import type { CourseId, SocietyId, TeeId } from '@/lib/facts/ids'
 import 'server-only'
-import { randomUUID } from 'node:crypto'
 import type { EntryRecord } from '@/lib/facts/day-record'
 import { type Book, reading, type Tx } from './client'
 import type { Prisma } from './generated/client'
+import { newId } from './new-id'
 
 type Gender = EntryRecord['gender']
 
@@ -22,12 +23,12 @@ export interface TeeToKeep {
 }
 
 export interface CourseKept {
-  readonly courseId: string
+  readonly courseId: CourseId
   readonly name: string
   readonly place: string | null
   readonly holes: number
   readonly version: number
-  readonly tees: readonly (TeeToKeep & { readonly teeId: string })[]
+  readonly tees: readonly (TeeToKeep & { readonly teeId: TeeId })[]
 }
 
 export type CourseToKeep = Pick<CourseKept, 'name' | 'place' | 'holes'> & { readonly tees: readonly TeeToKeep[] }
@@ -53,8 +54,8 @@ const columns = {
 } satisfies Prisma.CourseSelect
 
 type Row = Omit<CourseKept, 'courseId' | 'tees'> & {
-  id: string
-  tees: readonly (Omit<TeeToKeep, 'gender'> & { id: string; gender: string })[]
+  id: CourseId
+  tees: readonly (Omit<TeeToKeep, 'gender'> & { id: TeeId; gender: string })[]
 }
 
 function kept({ id, tees, ...row }: Row): CourseKept {
@@ -65,20 +66,20 @@ function kept({ id, tees, ...row }: Row): CourseKept {
   }
 }
 
-export async function coursesOf(societyId: string, on: Book | Tx = reading()): Promise<readonly CourseKept[]> {
+export async function coursesOf(societyId: SocietyId, on: Book | Tx = reading()): Promise<readonly CourseKept[]> {
   return (await on.course.findMany({ where: { societyId }, select: columns, orderBy: { name: 'asc' } })).map(kept)
 }
 
-export async function courseIn(on: Book | Tx, societyId: string, courseId: string): Promise<CourseKept | null> {
+export async function courseIn(on: Book | Tx, societyId: SocietyId, courseId: CourseId): Promise<CourseKept | null> {
   const row = await on.course.findUnique({ where: { societyId_id: { societyId, id: courseId } }, select: columns })
   return row ? kept(row) : null
 }
 
 export async function courseNamed(
   on: Book | Tx,
-  societyId: string,
+  societyId: SocietyId,
   name: string,
-): Promise<{ courseId: string; version: number } | null> {
+): Promise<{ courseId: CourseId; version: number } | null> {
   const row = await on.course.findUnique({
     where: { societyId_name: { societyId, name } },
     select: { id: true, version: true },
@@ -86,8 +87,8 @@ export async function courseNamed(
   return row ? { courseId: row.id, version: row.version } : null
 }
 
-export async function insertCourse(tx: Tx, societyId: string, course: CourseToKeep, now: Date): Promise<string> {
-  const id = randomUUID()
+export async function insertCourse(tx: Tx, societyId: SocietyId, course: CourseToKeep, now: Date): Promise<CourseId> {
+  const id = newId<CourseId>()
   const { tees, ...rest } = course
   await tx.course.create({ data: { id, societyId, ...rest, createdAt: now } })
   await insertTees(tx, societyId, id, tees, new Map())
@@ -97,8 +98,8 @@ export async function insertCourse(tx: Tx, societyId: string, course: CourseToKe
 /** False when the course moved on since `version`: nothing is changed then. */
 export async function updateCourse(
   tx: Tx,
-  societyId: string,
-  courseId: string,
+  societyId: SocietyId,
+  courseId: CourseId,
   version: number,
   course: CourseToKeep,
 ): Promise<boolean> {
@@ -118,8 +119,8 @@ export async function updateCourse(
 /** The days played or to be played on this course, earliest first. */
 export async function daysOnCourse(
   tx: Tx,
-  societyId: string,
-  courseId: string,
+  societyId: SocietyId,
+  courseId: CourseId,
 ): Promise<readonly { readonly name: string; readonly date: string }[]> {
   return tx.day.findMany({
     where: { societyId, rounds: { some: { courseId } } },
@@ -129,18 +130,18 @@ export async function daysOnCourse(
 }
 
 /** Its tees go with it. The database refuses a course that a round is played on. */
-export async function deleteCourseRow(tx: Tx, societyId: string, courseId: string): Promise<void> {
+export async function deleteCourseRow(tx: Tx, societyId: SocietyId, courseId: CourseId): Promise<void> {
   await tx.course.delete({ where: { societyId_id: { societyId, id: courseId } } })
 }
 
 async function insertTees(
   tx: Tx,
-  societyId: string,
-  courseId: string,
+  societyId: SocietyId,
+  courseId: CourseId,
   tees: readonly TeeToKeep[],
-  ids: ReadonlyMap<string, string>,
+  ids: ReadonlyMap<string, TeeId>,
 ): Promise<void> {
-  const withIds = tees.map((tee) => ({ ...tee, id: ids.get(`${tee.name} ${tee.gender}`) ?? randomUUID() }))
+  const withIds = tees.map((tee) => ({ ...tee, id: ids.get(`${tee.name} ${tee.gender}`) ?? newId<TeeId>() }))
   await tx.tee.createMany({
     data: withIds.map(({ holes: _, ...tee }) => ({ ...tee, societyId, courseId })),
   })

@@ -1,3 +1,4 @@
+import type { CardId, DayId, RoundId } from '@/lib/facts/ids'
 import 'server-only'
 import { z } from 'zod'
 import type { CardRecord, FactRecord, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
@@ -5,7 +6,7 @@ import { replacedScores, type WrittenScore, writtenScore } from '@/lib/facts/sco
 import type { Tx } from './client'
 import { kindFromBook } from './rulings'
 
-export async function cardsOf(tx: Tx, roundId: string): Promise<CardRecord[]> {
+export async function cardsOf(tx: Tx, roundId: RoundId): Promise<CardRecord[]> {
   const rows = await tx.card.findMany({
     where: { roundId },
     select: { id: true, entryId: true, markerId: true, state: true, takenInAt: true },
@@ -15,7 +16,7 @@ export async function cardsOf(tx: Tx, roundId: string): Promise<CardRecord[]> {
 }
 
 /** In the order of arrival. */
-export async function factsOf(tx: Tx, cardIds: readonly string[]): Promise<FactRecord[]> {
+export async function factsOf(tx: Tx, cardIds: readonly CardId[]): Promise<FactRecord[]> {
   const rows = await tx.scoreFact.findMany({
     where: { cardId: { in: [...cardIds] } },
     select: {
@@ -42,7 +43,7 @@ export async function factsOf(tx: Tx, cardIds: readonly string[]): Promise<FactR
   }))
 }
 
-export async function signaturesOf(tx: Tx, cardIds: readonly string[]): Promise<SignatureRecord[]> {
+export async function signaturesOf(tx: Tx, cardIds: readonly CardId[]): Promise<SignatureRecord[]> {
   const rows = await tx.signature.findMany({
     where: { cardId: { in: [...cardIds] } },
     select: { cardId: true, role: true, entryId: true, scores: true, signedAt: true, withdrawnAt: true },
@@ -60,7 +61,7 @@ function scoresOf(json: string): readonly WrittenScore[] {
 }
 
 /** Of the whole day, or of some of its cards. */
-export async function rulingsOf(tx: Tx, dayId: string, cardIds?: readonly string[]): Promise<RulingRecord[]> {
+export async function rulingsOf(tx: Tx, dayId: DayId, cardIds?: readonly CardId[]): Promise<RulingRecord[]> {
   const rows = await tx.ruling.findMany({
     where: { dayId, ...(cardIds ? { cardId: { in: [...cardIds] } } : {}) },
     select: {

@@ -1,11 +1,12 @@
+import type { DayId, SocietyId, UserId } from '@/lib/facts/ids'
 import 'server-only'
-import { randomUUID } from 'node:crypto'
 import type { Tx } from './client'
+import { newId } from './new-id'
 
 /** Only from the version the officer has seen, and only while the day is open: answers whether it was. */
 export async function closeTheDay(
   tx: Tx,
-  day: { readonly societyId: string; readonly dayId: string; readonly version: number },
+  day: { readonly societyId: SocietyId; readonly dayId: DayId; readonly version: number },
   now: Date,
 ): Promise<boolean> {
   const closed = await tx.day.updateMany({
@@ -22,8 +23,8 @@ export async function closeTheDay(
 
 export async function openTheDayAgain(
   tx: Tx,
-  day: { readonly societyId: string; readonly dayId: string; readonly version: number },
-  by: { readonly userId: string; readonly name: string; readonly reason: string },
+  day: { readonly societyId: SocietyId; readonly dayId: DayId; readonly version: number },
+  by: { readonly userId: UserId; readonly name: string; readonly reason: string },
   now: Date,
 ): Promise<boolean> {
   const { societyId, dayId, version } = day
@@ -34,7 +35,7 @@ export async function openTheDayAgain(
   if (opened.count === 0) return false
   await tx.reopening.create({
     data: {
-      id: randomUUID(),
+      id: newId(),
       societyId,
       dayId,
       reason: by.reason,
@@ -47,6 +48,6 @@ export async function openTheDayAgain(
 }
 
 /** Has a result of the day been published? */
-export async function hasResult(tx: Tx, dayId: string): Promise<boolean> {
+export async function hasResult(tx: Tx, dayId: DayId): Promise<boolean> {
   return (await tx.publication.count({ where: { dayId } })) > 0
 }

@@ -1,10 +1,11 @@
+import type { DayId, SideId } from '@/lib/facts/ids'
 import 'server-only'
 import type { BallFactRecord, PairingRecord, TeamRecord } from '@/lib/facts/day-record'
 import { matchEnding } from '@/lib/facts/match-ending'
 import type { Tx } from './client'
 
 /** Who plays whom, by competition. */
-export async function pairingsOf(tx: Tx, dayId: string): Promise<ReadonlyMap<string, PairingRecord[]>> {
+export async function pairingsOf(tx: Tx, dayId: DayId): Promise<ReadonlyMap<string, PairingRecord[]>> {
   const rows = await tx.pairing.findMany({
     where: { competition: { dayId } },
     select: {
@@ -31,7 +32,7 @@ export async function pairingsOf(tx: Tx, dayId: string): Promise<ReadonlyMap<str
   return by
 }
 
-export async function teamsOf(tx: Tx, dayId: string): Promise<TeamRecord[]> {
+export async function teamsOf(tx: Tx, dayId: DayId): Promise<TeamRecord[]> {
   const rows = await tx.team.findMany({
     where: { dayId },
     select: {
@@ -46,7 +47,7 @@ export async function teamsOf(tx: Tx, dayId: string): Promise<TeamRecord[]> {
 }
 
 /** In the order of arrival. */
-export async function ballFactsOf(tx: Tx, dayId: string, sideIds?: readonly string[]): Promise<BallFactRecord[]> {
+export async function ballFactsOf(tx: Tx, dayId: DayId, sideIds?: readonly SideId[]): Promise<BallFactRecord[]> {
   const rows = await tx.ballFact.findMany({
     where: { dayId, ...(sideIds ? { sideId: { in: [...sideIds] } } : {}) },
     select: {
@@ -71,7 +72,7 @@ export async function ballFactsOf(tx: Tx, dayId: string, sideIds?: readonly stri
 }
 
 /** The earlier days that some competition of this day is added up with, by date. */
-export async function countedDaysOf(tx: Tx, dayId: string): Promise<string[]> {
+export async function countedDaysOf(tx: Tx, dayId: DayId): Promise<DayId[]> {
   const rows = await tx.countedDay.findMany({
     where: { competition: { dayId } },
     select: { dayId: true, day: { select: { date: true } } },
@@ -108,7 +109,7 @@ interface WithEarlier {
   readonly scoreVersion: number
   readonly competitions: readonly {
     readonly countedDays: readonly {
-      readonly dayId: string
+      readonly dayId: DayId
       readonly day: {
         readonly status: string
         readonly calledOffAt: Date | null

@@ -1,3 +1,4 @@
+import type { DayId, RoundId, SocietyId } from '@/lib/facts/ids'
 import 'server-only'
 import type { CompetitionRecord, DayRecord, EntryRecord, GroupRecord, RoundTeeRecord } from '@/lib/facts/day-record'
 import { labelsOf } from '@/lib/facts/labels'
@@ -12,7 +13,7 @@ import { readAtOnce } from './write'
 
 /** Which day: by its own id inside a society, or by the two words of its address. */
 export type WhichDay =
-  | { readonly societyId: string; readonly dayId: string }
+  | { readonly societyId: SocietyId; readonly dayId: DayId }
   | { readonly societySlug: string; readonly daySlug: string }
 
 /** A whole day from one state of the book, or null when there is no such day in that society. */
@@ -129,7 +130,7 @@ async function oneDay(tx: Tx, which: WhichDay): Promise<DayRecord | null> {
   }
 }
 
-async function teesOf(tx: Tx, roundId: string): Promise<RoundTeeRecord[]> {
+async function teesOf(tx: Tx, roundId: RoundId): Promise<RoundTeeRecord[]> {
   const rows = await tx.roundTee.findMany({
     where: { roundId },
     select: {
@@ -153,7 +154,7 @@ async function teesOf(tx: Tx, roundId: string): Promise<RoundTeeRecord[]> {
   }))
 }
 
-async function entriesOf(tx: Tx, dayId: string): Promise<EntryRecord[]> {
+async function entriesOf(tx: Tx, dayId: DayId): Promise<EntryRecord[]> {
   const rows = await tx.entry.findMany({
     where: { dayId },
     select: {
@@ -199,7 +200,7 @@ async function entriesOf(tx: Tx, dayId: string): Promise<EntryRecord[]> {
   }))
 }
 
-async function competitionsOf(tx: Tx, dayId: string): Promise<CompetitionRecord[]> {
+async function competitionsOf(tx: Tx, dayId: DayId): Promise<CompetitionRecord[]> {
   const rows = await tx.competition.findMany({
     where: { dayId },
     select: {
@@ -239,7 +240,7 @@ async function competitionsOf(tx: Tx, dayId: string): Promise<CompetitionRecord[
   }))
 }
 
-async function groupsOf(tx: Tx, roundId: string): Promise<GroupRecord[]> {
+async function groupsOf(tx: Tx, roundId: RoundId): Promise<GroupRecord[]> {
   const rows = await tx.group.findMany({
     where: { roundId },
     select: {

@@ -1,9 +1,10 @@
+import type { CompetitionId, CourseId, DayId, RoundId, RoundTeeId, SeasonId, SocietyId } from '@/lib/facts/ids'
 import 'server-only'
-import { randomUUID } from 'node:crypto'
 import type { DayRecord, PrizeRecord } from '@/lib/facts/day-record'
 import type { CompetitionTerms } from '@/lib/facts/terms'
 import type { Tx } from './client'
 import type { TeeToKeep } from './courses'
+import { newId } from './new-id'
 
 export interface CompetitionToKeep {
   readonly name: string
@@ -23,7 +24,7 @@ export interface DayToKeep {
   readonly entriesCloseOn: string | null
   readonly places: number | null
   readonly round: {
-    readonly courseId: string
+    readonly courseId: CourseId
     readonly courseName: string
     readonly holes: number
     readonly startKind: 'tee-times' | 'shotgun'
@@ -36,14 +37,14 @@ export interface DayToKeep {
 
 export async function insertDay(
   tx: Tx,
-  societyId: string,
-  seasonId: string,
+  societyId: SocietyId,
+  seasonId: SeasonId,
   slug: string,
   day: DayToKeep,
   now: Date,
-): Promise<string> {
-  const id = randomUUID()
-  const roundId = randomUUID()
+): Promise<DayId> {
+  const id = newId<DayId>()
+  const roundId = newId<RoundId>()
   const { round, tees, competitions, ...rest } = day
   const number = (await tx.day.count({ where: { seasonId } })) + 1
   await tx.day.create({
@@ -58,7 +59,7 @@ export async function insertDay(
 }
 
 /** A free address part: the wanted one, or with the next number behind it. */
-export async function freeDaySlug(tx: Tx, societyId: string, wanted: string): Promise<string> {
+export async function freeDaySlug(tx: Tx, societyId: SocietyId, wanted: string): Promise<string> {
   const rows = await tx.day.findMany({
     where: { societyId, slug: { startsWith: wanted } },
     select: { slug: true },
@@ -69,7 +70,7 @@ export async function freeDaySlug(tx: Tx, societyId: string, wanted: string): Pr
 }
 
 /** Names of later days with a competition that counts this one too. */
-export async function addedUpWith(tx: Tx, dayId: string): Promise<readonly string[]> {
+export async function addedUpWith(tx: Tx, dayId: DayId): Promise<readonly string[]> {
   const rows = await tx.countedDay.findMany({
     where: { dayId },
     select: { competition: { select: { day: { select: { name: true } } } } },
@@ -78,12 +79,12 @@ export async function addedUpWith(tx: Tx, dayId: string): Promise<readonly strin
 }
 
 /** Only for a day on which nothing hangs: its round, tees and competitions go with it. */
-export async function removeDay(tx: Tx, dayId: string): Promise<void> {
+export async function removeDay(tx: Tx, dayId: DayId): Promise<void> {
   await tx.day.delete({ where: { id: dayId } })
 }
 
 /** Days of a season carry numbers in the order of their dates, whichever was called first. */
-export async function numberByDate(tx: Tx, seasonId: string): Promise<void> {
+export async function numberByDate(tx: Tx, seasonId: SeasonId): Promise<void> {
   const days = await tx.day.findMany({
     where: { seasonId },
     select: { id: true, number: true },
@@ -99,11 +100,11 @@ export async function numberByDate(tx: Tx, seasonId: string): Promise<void> {
 
 export async function insertRoundTees(
   tx: Tx,
-  societyId: string,
-  roundId: string,
+  societyId: SocietyId,
+  roundId: RoundId,
   tees: readonly RoundTeeToKeep[],
-): Promise<ReadonlyMap<string, string>> {
-  const withIds = tees.map((tee) => ({ id: randomUUID(), ...tee }))
+): Promise<ReadonlyMap<string, RoundTeeId>> {
+  const withIds = tees.map((tee) => ({ id: newId<RoundTeeId>(), ...tee }))
   await tx.roundTee.createMany({ data: withIds.map(({ holes: _, ...tee }) => ({ ...tee, societyId, roundId })) })
   await tx.roundTeeHole.createMany({
     data: withIds.flatMap((tee) => tee.holes.map((hole) => ({ roundTeeId: tee.id, ...hole }))),
@@ -113,12 +114,12 @@ export async function insertRoundTees(
 
 async function insertCompetition(
   tx: Tx,
-  societyId: string,
-  dayId: string,
+  societyId: SocietyId,
+  dayId: DayId,
   number: number,
   competition: CompetitionToKeep,
 ): Promise<void> {
-  const id = randomUUID()
+  const id = newId<CompetitionId>()
   const { terms, prizes, ...rest } = competition
   await tx.competition.create({ data: { id, societyId, dayId, number, ...rest, terms: JSON.stringify(terms) } })
   await insertPrizes(tx, societyId, id, prizes)
@@ -126,12 +127,12 @@ async function insertCompetition(
 
 async function insertPrizes(
   tx: Tx,
-  societyId: string,
-  competitionId: string,
+  societyId: SocietyId,
+  competitionId: CompetitionId,
   prizes: CompetitionToKeep['prizes'],
 ): Promise<void> {
   await tx.prize.createMany({
-    data: prizes.map((prize, at) => ({ id: randomUUID(), societyId, competitionId, number: at + 1, ...prize })),
+    data: prizes.map((prize, at) => ({ id: newId(), societyId, competitionId, number: at + 1, ...prize })),
   })
 }
 
@@ -141,8 +142,8 @@ async function insertPrizes(
  */
 export async function stepVersion(
   tx: Tx,
-  societyId: string,
-  dayId: string,
+  societyId: SocietyId,
+  dayId: DayId,
   version: number,
   also: {
     status?: DayRecord['status']
@@ -162,8 +163,8 @@ export async function stepVersion(
 /** What a change of the day before the freeze writes: everything but its tees and competitions. */
 export async function updateDay(
   tx: Tx,
-  dayId: string,
-  seasonId: string,
+  dayId: DayId,
+  seasonId: SeasonId,
   day: Pick<DayToKeep, 'name' | 'date' | 'edition' | 'entriesCloseOn' | 'places' | 'round'>,
 ): Promise<void> {
   const { name, date, edition, entriesCloseOn, places, round } = day
@@ -217,10 +218,10 @@ export async function replaceCompetitions(
 /** What a day record leaves out: the limit of places and how the groups were drawn. */
 export async function dayExtras(
   tx: Tx,
-  dayId: string,
+  dayId: DayId,
 ): Promise<{
   places: number | null
-  seasonId: string
+  seasonId: SeasonId
   createdAt: Date
   drawnAt: Date | null
   drawWay: string | null
@@ -240,7 +241,7 @@ export async function dayExtras(
 }
 
 /** The day that was played or called last, to propose the next one from. */
-export async function lastDayOf(tx: Tx, societyId: string): Promise<string | null> {
+export async function lastDayOf(tx: Tx, societyId: SocietyId): Promise<DayId | null> {
   const row = await tx.day.findFirst({
     where: { societyId },
     select: { id: true },

@@ -1,3 +1,4 @@
+import type { DayId, SocietyId } from '@/lib/facts/ids'
 import 'server-only'
 import type { CalledOff, DayStatus } from '@/lib/facts/day-record'
 import { calledOffOf } from './called-off'
@@ -12,7 +13,7 @@ export function versionText(day: { readonly version: number; readonly scoreVersi
 const MOVING = { version: true, scoreVersion: true, ...WITH_EARLIER } as const
 
 /** Of the board: an earlier day that is counted here moves it too. */
-export async function dayVersionOf(dayId: string): Promise<string | null> {
+export async function dayVersionOf(dayId: DayId): Promise<string | null> {
   const day = await reading().day.findUnique({ where: { id: dayId }, select: MOVING })
   return day && versionText({ version: day.version, scoreVersion: boardVersionOf(day).boardVersion })
 }
@@ -20,7 +21,7 @@ export async function dayVersionOf(dayId: string): Promise<string | null> {
 export async function dayAt(
   societySlug: string,
   daySlug: string,
-): Promise<{ readonly dayId: string; readonly version: string } | null> {
+): Promise<{ readonly dayId: DayId; readonly version: string } | null> {
   const day = await reading().day.findFirst({
     where: { slug: daySlug, society: { slug: societySlug } },
     select: { id: true, ...MOVING },
@@ -52,7 +53,7 @@ const NOW = {
 } as const
 
 /** Begins a change at the desk: takes the write lock with the day's row, then says how the day stands. */
-export async function takeDay(tx: Tx, societyId: string, dayId: string): Promise<DayNow | null> {
+export async function takeDay(tx: Tx, societyId: SocietyId, dayId: DayId): Promise<DayNow | null> {
   const there = await tx.day.updateMany({ where: { id: dayId, societyId }, data: { scoreVersion: { increment: 0 } } })
   if (there.count === 0) return null
   return dayNow(await tx.day.findUniqueOrThrow({ where: { id: dayId }, select: NOW }))
@@ -63,6 +64,6 @@ function dayNow<T extends { status: string; calledOffAt: Date | null; calledOffR
   return { ...rest, status: day.status as DayStatus, calledOff: calledOffOf({ calledOffAt, calledOffReason }) }
 }
 
-export async function moveDayVersion(tx: Tx, dayId: string): Promise<DayNow> {
+export async function moveDayVersion(tx: Tx, dayId: DayId): Promise<DayNow> {
   return dayNow(await tx.day.update({ where: { id: dayId }, data: { version: { increment: 1 } }, select: NOW }))
 }

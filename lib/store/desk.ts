@@ -1,3 +1,4 @@
+import type { DayId, SeasonId, SocietyId } from '@/lib/facts/ids'
 import 'server-only'
 import type { DayRecord } from '@/lib/facts/day-record'
 import { type Book, reading } from './client'
@@ -9,12 +10,12 @@ export interface SocietyAtDesk {
   readonly members: number
   readonly courses: number
   readonly seasons: readonly {
-    readonly seasonId: string
+    readonly seasonId: SeasonId
     readonly name: string
     readonly startsOn: string
     readonly endsOn: string
     readonly days: readonly {
-      readonly dayId: string
+      readonly dayId: DayId
       readonly slug: string
       readonly number: number
       readonly name: string
@@ -29,7 +30,7 @@ export interface SocietyAtDesk {
 }
 
 /** Everything behind the first page of the desk, in one question. */
-export async function societyAtDesk(societyId: string, on: Book = reading()): Promise<SocietyAtDesk | null> {
+export async function societyAtDesk(societyId: SocietyId, on: Book = reading()): Promise<SocietyAtDesk | null> {
   const society = await on.society.findUnique({
     where: { id: societyId },
     select: {
@@ -85,7 +86,7 @@ export async function societyAtDesk(societyId: string, on: Book = reading()): Pr
   }
 }
 
-export async function slugOfSociety(societyId: string, on: Book = reading()): Promise<string | null> {
+export async function slugOfSociety(societyId: SocietyId, on: Book = reading()): Promise<string | null> {
   return (await on.society.findUnique({ where: { id: societyId }, select: { slug: true } }))?.slug ?? null
 }
 
@@ -104,7 +105,7 @@ export interface DayPlace extends DayNear {
 }
 
 /** A day between its neighbours of the season, by date. */
-export async function placeOfDay(societyId: string, slug: string, on: Book = reading()): Promise<DayPlace | null> {
+export async function placeOfDay(societyId: SocietyId, slug: string, on: Book = reading()): Promise<DayPlace | null> {
   const found = await on.day.findUnique({ where: { societyId_slug: { societyId, slug } }, select: { seasonId: true } })
   if (!found) return null
   const days = await on.day.findMany({

@@ -1,32 +1,33 @@
+import type { CompetitionId, DayId, EntryId, PersonId, RoundTeeId, SocietyId } from '@/lib/facts/ids'
 import 'server-only'
-import { randomUUID } from 'node:crypto'
 import type { EntryRecord } from '@/lib/facts/day-record'
 import type { Tx } from './client'
+import { newId } from './new-id'
 
 export interface EntryToKeep {
-  readonly personId: string
-  readonly hostId: string | null
+  readonly personId: PersonId
+  readonly hostId: PersonId | null
   readonly kind: EntryRecord['kind']
   readonly status: EntryRecord['status']
-  readonly roundTeeId: string
+  readonly roundTeeId: RoundTeeId
   readonly claimedTenths: number | null
 }
 
 export async function insertEntry(
   tx: Tx,
-  societyId: string,
-  dayId: string,
+  societyId: SocietyId,
+  dayId: DayId,
   entry: EntryToKeep,
   now: Date,
-): Promise<string> {
-  const id = randomUUID()
+): Promise<EntryId> {
+  const id = newId<EntryId>()
   await tx.entry.create({ data: { id, societyId, dayId, ...entry, enteredAt: now } })
   return id
 }
 
 export async function updateEntry(
   tx: Tx,
-  entryId: string,
+  entryId: EntryId,
   change: Partial<Pick<EntryToKeep, 'status' | 'roundTeeId' | 'hostId' | 'claimedTenths'>> & { enteredAt?: Date },
 ): Promise<void> {
   await tx.entry.update({ where: { id: entryId }, data: change })
@@ -36,7 +37,7 @@ export async function updateEntry(
  * Out of the draw: no group, no side, no card. Only for an entry whose card is empty. The sides of `decided` stay whole:
  * the desk has written how their match ended.
  */
-export async function takeOutOfDraw(tx: Tx, entryId: string, decided: readonly string[] = []): Promise<void> {
+export async function takeOutOfDraw(tx: Tx, entryId: EntryId, decided: readonly string[] = []): Promise<void> {
   await tx.groupPlace.deleteMany({ where: { entryId } })
   const sides = await tx.sideMember.findMany({
     where: { entryId, sideId: { notIn: [...decided] } },
@@ -50,18 +51,18 @@ export async function takeOutOfDraw(tx: Tx, entryId: string, decided: readonly s
 }
 
 export interface FrozenFigures {
-  readonly entryId: string
+  readonly entryId: EntryId
   readonly indexTenths: number
   readonly courseNumerator: number
   readonly courseDenominator: number
   readonly courseHandicap: number
   /** The society's words for the person, fixed with the figure: divisions rest on them. */
   readonly labels: readonly string[]
-  readonly playing: readonly { readonly competitionId: string; readonly playingHandicap: number }[]
+  readonly playing: readonly { readonly competitionId: CompetitionId; readonly playingHandicap: number }[]
 }
 
 /** Takes the frozen figures out again. The database refuses once the start sheet is out. */
-export async function clearFigures(tx: Tx, entryIds: readonly string[]): Promise<void> {
+export async function clearFigures(tx: Tx, entryIds: readonly EntryId[]): Promise<void> {
   const ids = [...entryIds]
   await tx.playingHandicap.deleteMany({ where: { entryId: { in: ids } } })
   await tx.entry.updateMany({

@@ -1,13 +1,14 @@
+import type { CardId, DayId, EntryId, GroupId, RoundId, SocietyId } from '@/lib/facts/ids'
 import 'server-only'
-import { randomUUID } from 'node:crypto'
 import type { DayRecord } from '@/lib/facts/day-record'
 import type { Tx } from './client'
+import { newId } from './new-id'
 import { drawnCode, newLinkKey } from './new-links'
 
 export interface GroupToKeep {
   readonly startTime: string
   readonly startHole: number
-  readonly entryIds: readonly string[]
+  readonly entryIds: readonly EntryId[]
 }
 
 export interface HowDrawn {
@@ -37,7 +38,7 @@ export async function replaceGroups(
   now: Date,
 ): Promise<void> {
   await tx.groupPlace.deleteMany({ where: { group: { roundId: day.round.id } } })
-  const ids: string[] = []
+  const ids: GroupId[] = []
   for (const [at, { startTime, startHole }] of groups.entries()) {
     const kept = day.groups.find((group) => group.number === at + 1)
     if (kept) await tx.group.update({ where: { id: kept.id }, data: { startTime, startHole, codeUntil } })
@@ -61,8 +62,8 @@ async function insertGroup(
   day: Pick<DayRecord, 'society' | 'round'>,
   number: number,
   start: { startTime: string; startHole: number; codeUntil: Date },
-): Promise<string> {
-  const id = randomUUID()
+): Promise<GroupId> {
+  const id = newId<GroupId>()
   await tx.group.create({
     data: {
       id,
@@ -78,7 +79,7 @@ async function insertGroup(
 }
 
 /** A group whose phone has already sent something is kept, empty and with its link closed: its scores must stay. */
-async function dropGroups(tx: Tx, ids: readonly string[], now: Date): Promise<void> {
+async function dropGroups(tx: Tx, ids: readonly GroupId[], now: Date): Promise<void> {
   for (const id of ids) {
     const devices = await tx.device.count({ where: { groupId: id } })
     if (devices === 0) await tx.group.delete({ where: { id } })
@@ -87,10 +88,10 @@ async function dropGroups(tx: Tx, ids: readonly string[], now: Date): Promise<vo
 }
 
 export interface CardsToWrite {
-  readonly fresh: readonly { readonly entryId: string; readonly markerId: string | null }[]
-  readonly marked: readonly { readonly cardId: string; readonly markerId: string | null }[]
+  readonly fresh: readonly { readonly entryId: EntryId; readonly markerId: EntryId | null }[]
+  readonly marked: readonly { readonly cardId: CardId; readonly markerId: EntryId | null }[]
   /** Cards nobody plays any more and nobody wrote on. */
-  readonly empty: readonly string[]
+  readonly empty: readonly CardId[]
 }
 
 export async function writeCards(
@@ -102,7 +103,7 @@ export async function writeCards(
   for (const { cardId, markerId } of cards.marked) await tx.card.update({ where: { id: cardId }, data: { markerId } })
   await tx.card.createMany({
     data: cards.fresh.map((card) => ({
-      id: randomUUID(),
+      id: newId<CardId>(),
       societyId: day.society.id,
       roundId: day.round.id,
       ...card,
@@ -111,16 +112,16 @@ export async function writeCards(
   })
 }
 
-export async function setCodesUntil(tx: Tx, roundId: string, codeUntil: Date): Promise<void> {
+export async function setCodesUntil(tx: Tx, roundId: RoundId, codeUntil: Date): Promise<void> {
   await tx.group.updateMany({ where: { roundId }, data: { codeUntil } })
 }
 
 /** The old link and code lead nowhere from this moment. Null when the society has no such group on that day. */
 export async function renewLink(
   tx: Tx,
-  societyId: string,
-  dayId: string,
-  groupId: string,
+  societyId: SocietyId,
+  dayId: DayId,
+  groupId: GroupId,
 ): Promise<{ code: string; linkKey: string } | null> {
   const group = await tx.group.findFirst({ where: { id: groupId, societyId, round: { dayId } }, select: { id: true } })
   if (!group) return null

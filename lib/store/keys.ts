@@ -1,11 +1,12 @@
+import type { DayId, GroupId, PersonId, SocietyId } from '@/lib/facts/ids'
 import 'server-only'
 import { book } from './client'
 import { isEndedKey } from './privacy'
 
 export interface GroupBehind {
-  readonly groupId: string
-  readonly dayId: string
-  readonly societyId: string
+  readonly groupId: GroupId
+  readonly dayId: DayId
+  readonly societyId: SocietyId
   readonly linkKey: string
   readonly until: Date
   readonly revoked: boolean
@@ -50,18 +51,18 @@ export async function openGroupsOfFigures(
 }
 
 /** By its own id, as a phone that once had the pack knows it. */
-export async function groupOfId(groupId: string): Promise<GroupBehind | null> {
+export async function groupOfId(groupId: GroupId): Promise<GroupBehind | null> {
   return behindOrNull(await book().group.findUnique({ where: { id: groupId }, select: columns }))
 }
 
 interface GroupRow {
-  readonly id: string
-  readonly societyId: string
+  readonly id: GroupId
+  readonly societyId: SocietyId
   readonly linkKey: string
   readonly codeUntil: Date
   readonly revokedAt: Date | null
   readonly round: {
-    readonly dayId: string
+    readonly dayId: DayId
     readonly day: { readonly startPublishedAt: Date | null; readonly calledOffReason: string | null }
   }
 }
@@ -81,7 +82,7 @@ function behind(group: GroupRow): GroupBehind {
   }
 }
 
-export async function personOfPageKey(pageKey: string): Promise<{ societyId: string; personId: string } | null> {
+export async function personOfPageKey(pageKey: string): Promise<{ societyId: SocietyId; personId: PersonId } | null> {
   if (isEndedKey(pageKey)) return null
   const person = await book().person.findUnique({ where: { pageKey }, select: { id: true, societyId: true } })
   return person ? { societyId: person.societyId, personId: person.id } : null

@@ -1,3 +1,4 @@
+import type { DayId, EntryId, PersonId, SocietyId } from '@/lib/facts/ids'
 import 'server-only'
 import type { DayStatus } from '@/lib/facts/day-record'
 import { reading } from './client'
@@ -21,8 +22,8 @@ export interface MemberRows {
   }[]
   /** Newest first; only days with a card. */
   readonly days: readonly {
-    readonly entryId: string
-    readonly dayId: string
+    readonly entryId: EntryId
+    readonly dayId: DayId
     readonly slug: string
     readonly name: string
     readonly date: string
@@ -35,7 +36,7 @@ export interface MemberRows {
 
 type Source = MemberRows['source']
 
-export async function memberRows(societyId: string, personId: string): Promise<MemberRows | null> {
+export async function memberRows(societyId: SocietyId, personId: PersonId): Promise<MemberRows | null> {
   return readAtOnce(async (tx) => {
     const person = await tx.person.findFirst({
       where: { id: personId, societyId },
@@ -99,7 +100,7 @@ export async function memberRows(societyId: string, personId: string): Promise<M
   }, reading())
 }
 
-export async function sheetText(dayId: string, number: number): Promise<string | null> {
+export async function sheetText(dayId: DayId, number: number): Promise<string | null> {
   const row = await reading().publication.findUnique({
     where: { dayId_number: { dayId, number } },
     select: { sheet: true },

@@ -1,8 +1,9 @@
+import type { PersonId, SocietyId, UserId } from '@/lib/facts/ids'
 import 'server-only'
-import { randomUUID } from 'node:crypto'
 import type { Duty } from '@/lib/facts/actor'
 import { recordAct } from './acts'
 import { type Book, book, type Tx } from './client'
+import { newId } from './new-id'
 import { hashOfPassword } from './password'
 import { write } from './write'
 
@@ -20,16 +21,16 @@ export async function insertSociety(
   now: Date,
   /** Said in the same transaction; false leaves everything as it was. */
   mayGoOn: (tx: Tx) => Promise<boolean> = async () => true,
-): Promise<{ societyId: string; userId: string } | null | 'may-not'> {
+): Promise<{ societyId: SocietyId; userId: UserId } | null | 'may-not'> {
   // Hashing takes a tenth of a second on purpose: before the transaction, not inside it.
   const passwordHash = await hashOfPassword(officer.password)
   return write(async (tx) => {
     if (!(await mayGoOn(tx))) return 'may-not'
     if (await tx.society.findUnique({ where: { slug: society.slug }, select: { id: true } })) return null
-    const societyId = randomUUID()
+    const societyId = newId<SocietyId>()
     await tx.society.create({ data: { id: societyId, ...society, createdAt: now } })
     const userId = await userWith(tx, { ...officer, passwordHash }, now)
-    await tx.dutyHeld.create({ data: { id: randomUUID(), societyId, userId, duty: 'secretary', from: now } })
+    await tx.dutyHeld.create({ data: { id: newId(), societyId, userId, duty: 'secretary', from: now } })
     const after = { Society: society.name, Secretary: officer.name }
     const record = { act: 'found-society', area: 'access' as const, subject: society.name, subjectId: societyId, after }
     await recordAct(tx, { kind: 'server' }, record, now, societyId)
@@ -42,28 +43,28 @@ export async function userWith(
   tx: Tx,
   officer: { name: string; email: string; passwordHash: string | null },
   now: Date,
-): Promise<string> {
+): Promise<UserId> {
   const email = officer.email.toLowerCase()
   const known = await tx.user.findUnique({ where: { email }, select: { id: true } })
   if (known) return known.id
-  const id = randomUUID()
+  const id = newId<UserId>()
   await tx.user.create({ data: { id, name: officer.name, email, createdAt: now, updatedAt: now } })
   if (officer.passwordHash !== null) await setPassword(tx, id, officer.passwordHash, now)
   return id
 }
 
-export async function setPassword(tx: Tx, userId: string, password: string, now: Date): Promise<void> {
+export async function setPassword(tx: Tx, userId: UserId, password: string, now: Date): Promise<void> {
   const where = { userId, providerId: 'credential' }
   const changed = await tx.account.updateMany({ where, data: { password, updatedAt: now } })
   if (changed.count > 0) return
   await tx.account.create({
-    data: { id: randomUUID(), accountId: userId, ...where, password, createdAt: now, updatedAt: now },
+    data: { id: newId(), accountId: userId, ...where, password, createdAt: now, updatedAt: now },
   })
 }
 
 export interface DutyRow {
   readonly dutyId: string
-  readonly userId: string
+  readonly userId: UserId
   readonly name: string
   readonly email: string
   readonly duty: Duty
@@ -92,7 +93,7 @@ const dutyColumns = {
 } as const
 
 /** Everybody who holds or held a duty in this society, present ones first. */
-export async function dutiesIn(societyId: string, on: Book | Tx = book()): Promise<readonly DutyRow[]> {
+export async function dutiesIn(societyId: SocietyId, on: Book | Tx = book()): Promise<readonly DutyRow[]> {
   const rows = await on.dutyHeld.findMany({
     where: { societyId },
     select: dutyColumns,
@@ -109,14 +110,14 @@ export async function dutiesIn(societyId: string, on: Book | Tx = book()): Promi
 }
 
 /** Takes the write lock with the society's own row: what is read after it is true until the transaction ends. */
-export async function holdSociety(tx: Tx, societyId: string): Promise<{ name: string } | null> {
+export async function holdSociety(tx: Tx, societyId: SocietyId): Promise<{ name: string } | null> {
   const held = await tx.$executeRaw`UPDATE "Society" SET "isDemo" = "isDemo" WHERE "id" = ${societyId}`
   if (held === 0) return null
   return tx.society.findUnique({ where: { id: societyId }, select: { name: true } })
 }
 
 /** True when somebody else holds full duty and can sign in. */
-export async function hasOtherSecretary(tx: Tx, societyId: string, dutyId: string, now: Date): Promise<boolean> {
+export async function hasOtherSecretary(tx: Tx, societyId: SocietyId, dutyId: string, now: Date): Promise<boolean> {
   const others = await tx.dutyHeld.count({
     where: {
       societyId,
@@ -132,8 +133,8 @@ export async function hasOtherSecretary(tx: Tx, societyId: string, dutyId: strin
 /** A duty from now on; the one already held when it is held already. */
 export async function insertDuty(
   tx: Tx,
-  societyId: string,
-  held: { userId: string; duty: Duty; personId: string | null },
+  societyId: SocietyId,
+  held: { userId: UserId; duty: Duty; personId: PersonId | null },
   now: Date,
 ): Promise<{ dutyId: string; fresh: boolean }> {
   const { userId, duty, personId } = held
@@ -142,13 +143,13 @@ export async function insertDuty(
     select: { id: true },
   })
   if (known) return { dutyId: known.id, fresh: false }
-  const id = randomUUID()
+  const id = newId()
   await tx.dutyHeld.create({ data: { id, societyId, userId, duty, personId, from: now } })
   return { dutyId: id, fresh: true }
 }
 
 /** False when it had ended already. */
-export async function closeDuty(tx: Tx, societyId: string, dutyId: string, now: Date): Promise<boolean> {
+export async function closeDuty(tx: Tx, societyId: SocietyId, dutyId: string, now: Date): Promise<boolean> {
   const ended = await tx.dutyHeld.updateMany({
     where: { id: dutyId, societyId, OR: [{ until: null }, { until: { gt: now } }] },
     data: { until: now },
@@ -159,7 +160,7 @@ export async function closeDuty(tx: Tx, societyId: string, dutyId: string, now: 
 export async function userByEmail(
   tx: Tx,
   email: string,
-): Promise<{ userId: string; name: string; canSignIn: boolean } | null> {
+): Promise<{ userId: UserId; name: string; canSignIn: boolean } | null> {
   const user = await tx.user.findUnique({
     where: { email: email.toLowerCase() },
     select: {
@@ -173,23 +174,23 @@ export async function userByEmail(
 }
 
 /** True when another society waits for this user to open a link: ours would open its desk too. */
-export async function isAwaitedElsewhere(tx: Tx, societyId: string, userId: string, now: Date): Promise<boolean> {
+export async function isAwaitedElsewhere(tx: Tx, societyId: SocietyId, userId: UserId, now: Date): Promise<boolean> {
   return (await tx.dutyHeld.count({ where: { userId, societyId: { not: societyId }, ...present(now) } })) > 0
 }
 
-export async function userName(userId: string, on: Book | Tx = book()): Promise<string | null> {
+export async function userName(userId: UserId, on: Book | Tx = book()): Promise<string | null> {
   return (await on.user.findUnique({ where: { id: userId }, select: { name: true } }))?.name ?? null
 }
 
 export interface DeskOf {
-  readonly societyId: string
+  readonly societyId: SocietyId
   readonly slug: string
   readonly name: string
   readonly duties: readonly Duty[]
 }
 
 /** The societies in which this user holds a duty at this moment. */
-export async function desksOfUser(userId: string, now: Date, on: Book | Tx = book()): Promise<readonly DeskOf[]> {
+export async function desksOfUser(userId: UserId, now: Date, on: Book | Tx = book()): Promise<readonly DeskOf[]> {
   const held = await on.dutyHeld.findMany({
     where: { userId, ...present(now) },
     select: { duty: true, society: { select: { id: true, slug: true, name: true } } },

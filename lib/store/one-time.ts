@@ -1,3 +1,4 @@
+import type { SocietyId, UserId } from '@/lib/facts/ids'
 import 'server-only'
 import { createHash, randomBytes, randomUUID } from 'node:crypto'
 import { type Book, book, type Tx } from './client'
@@ -7,8 +8,8 @@ export type OneTime =
   | { readonly purpose: 'first-start' }
   | {
       readonly purpose: 'set-password'
-      readonly userId: string
-      readonly societyId: string
+      readonly userId: UserId
+      readonly societyId: SocietyId
       /** A duty that the giver hands over: it ends when the link is used. */
       readonly endsDuty: string | null
     }
@@ -43,7 +44,7 @@ export async function spendOneTime(tx: Tx, token: string, now: Date): Promise<bo
 }
 
 /** Ends every link of one purpose, for one user if given: a newer one takes their place. */
-export async function endOneTimes(tx: Book | Tx, purpose: OneTime['purpose'], userId?: string): Promise<void> {
+export async function endOneTimes(tx: Book | Tx, purpose: OneTime['purpose'], userId?: UserId): Promise<void> {
   const rows = await tx.verification.findMany({
     where: { identifier: { startsWith: 'one-time ' } },
     select: { id: true, value: true },

@@ -1,3 +1,4 @@
+import type { DayId, PersonId } from '@/lib/facts/ids'
 import 'server-only'
 import type { ShownAs } from '@/lib/facts/society-settings'
 import { reading } from './client'
@@ -5,12 +6,12 @@ import { dayVersionOf } from './day-versions'
 
 interface PersonRow {
   readonly society: string
-  readonly personId: string
+  readonly personId: PersonId
   readonly firstName: string
   readonly familyName: string
   readonly shownAs: string
   readonly erased: number | bigint
-  readonly hostId: string | null
+  readonly hostId: PersonId | null
   readonly hostName: string | null
   readonly hostShownAs: string | null
   readonly hostErased: number | bigint
@@ -24,7 +25,7 @@ export interface PackSources {
 }
 
 /** What the cards of a day are made of, without reading them; null when there is no such day. */
-export async function packSources(dayId: string): Promise<PackSources | null> {
+export async function packSources(dayId: DayId): Promise<PackSources | null> {
   const version = await dayVersionOf(dayId)
   if (version === null) return null
   const rows = await reading().$queryRaw<PersonRow[]>`

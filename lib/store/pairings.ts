@@ -1,11 +1,12 @@
+import type { CompetitionId, DayId, EntryId, PairingId, SideId, SocietyId, TeamId } from '@/lib/facts/ids'
 import 'server-only'
-import { randomUUID } from 'node:crypto'
 import type { MatchEnding } from '@/lib/facts/match-ending'
 import type { Tx } from './client'
+import { newId } from './new-id'
 
 export interface PairingToKeep {
-  readonly a: string
-  readonly b: string
+  readonly a: EntryId | SideId
+  readonly b: EntryId | SideId
 }
 
 /** On the way no two rows may have the same number. */
@@ -17,8 +18,8 @@ const OUT_OF_THE_WAY = 100_000
  */
 export async function replacePairings(
   tx: Tx,
-  societyId: string,
-  competitionId: string,
+  societyId: SocietyId,
+  competitionId: CompetitionId,
   kind: 'entry' | 'side',
   pairings: readonly PairingToKeep[],
 ): Promise<void> {
@@ -35,24 +36,27 @@ export async function replacePairings(
   await tx.pairing.createMany({
     data: pairings.flatMap(({ a, b }, at) => {
       if (kept[at] !== null) return []
-      const ends = kind === 'entry' ? { entryAId: a, entryBId: b } : { sideAId: a, sideBId: b }
-      return [{ id: randomUUID(), societyId, competitionId, number: at + 1, ...ends }]
+      const ends =
+        kind === 'entry'
+          ? { entryAId: a as EntryId, entryBId: b as EntryId }
+          : { sideAId: a as SideId, sideBId: b as SideId }
+      return [{ id: newId<PairingId>(), societyId, competitionId, number: at + 1, ...ends }]
     }),
   })
 }
 
-export async function setEnding(tx: Tx, pairingId: string, ending: MatchEnding): Promise<void> {
+export async function setEnding(tx: Tx, pairingId: PairingId, ending: MatchEnding): Promise<void> {
   await tx.pairing.update({ where: { id: pairingId }, data: { ending: JSON.stringify(ending) } })
 }
 
 export async function replaceTeams(
   tx: Tx,
-  societyId: string,
-  dayId: string,
-  teams: readonly { readonly name: string; readonly entryIds: readonly string[] }[],
+  societyId: SocietyId,
+  dayId: DayId,
+  teams: readonly { readonly name: string; readonly entryIds: readonly EntryId[] }[],
 ): Promise<void> {
   await tx.team.deleteMany({ where: { dayId } })
-  const withIds = teams.map((team, at) => ({ id: randomUUID(), number: at + 1, ...team }))
+  const withIds = teams.map((team, at) => ({ id: newId<TeamId>(), number: at + 1, ...team }))
   await tx.team.createMany({ data: withIds.map(({ id, number, name }) => ({ id, societyId, dayId, number, name })) })
   await tx.teamMember.createMany({
     data: withIds.flatMap(({ id, entryIds }) =>
@@ -63,9 +67,9 @@ export async function replaceTeams(
 
 export async function replaceCountedDays(
   tx: Tx,
-  societyId: string,
-  competitionId: string,
-  dayIds: readonly string[],
+  societyId: SocietyId,
+  competitionId: CompetitionId,
+  dayIds: readonly DayId[],
 ): Promise<void> {
   await tx.countedDay.deleteMany({ where: { competitionId } })
   await tx.countedDay.createMany({
@@ -74,7 +78,7 @@ export async function replaceCountedDays(
 }
 
 export interface DayToCount {
-  readonly id: string
+  readonly id: DayId
   readonly name: string
   readonly date: string
   readonly holes: number
@@ -82,7 +86,7 @@ export interface DayToCount {
 }
 
 /** Days of the society that were played before this date, newest first: they can be added up with a later one. */
-export async function daysBefore(tx: Tx, societyId: string, date: string, dayId: string): Promise<DayToCount[]> {
+export async function daysBefore(tx: Tx, societyId: SocietyId, date: string, dayId: DayId): Promise<DayToCount[]> {
   const rows = await tx.day.findMany({
     where: { societyId, id: { not: dayId }, date: { lte: date }, calledOffAt: null },
     select: {

@@ -1,3 +1,4 @@
+import type { UserId } from '@/lib/facts/ids'
 import 'server-only'
 import { randomUUID } from 'node:crypto'
 import {
@@ -30,7 +31,7 @@ export interface PasskeyLine {
   readonly since: string | null
 }
 
-export async function passkeysOf(userId: string, on: Book | Tx = book()): Promise<readonly PasskeyLine[]> {
+export async function passkeysOf(userId: UserId, on: Book | Tx = book()): Promise<readonly PasskeyLine[]> {
   const rows = await on.passkey.findMany({ where: { userId }, orderBy: { createdAt: 'asc' } })
   return rows.map((row) => ({
     passkeyId: row.id,
@@ -39,7 +40,7 @@ export async function passkeysOf(userId: string, on: Book | Tx = book()): Promis
   }))
 }
 
-export async function removePasskey(tx: Tx, userId: string, passkeyId: string): Promise<boolean> {
+export async function removePasskey(tx: Tx, userId: UserId, passkeyId: string): Promise<boolean> {
   return (await tx.passkey.deleteMany({ where: { id: passkeyId, userId } })).count === 1
 }
 
@@ -88,8 +89,9 @@ export function passkeyPlugin() {
         { method: 'POST', use: [freshSessionMiddleware] },
         async (context) => {
           const { user } = context.context.session
+          const userId = user.id as UserId
           const { hostname } = ownOrigin(context.headers)
-          const known = await book().passkey.findMany({ where: { userId: user.id }, select: { credentialID: true } })
+          const known = await book().passkey.findMany({ where: { userId }, select: { credentialID: true } })
           if (known.length >= MOST_PASSKEYS)
             throw new APIError('BAD_REQUEST', { message: 'Ten passkeys are enough. Remove one first.' })
           const options = await generateRegistrationOptions({
@@ -115,6 +117,7 @@ export function passkeyPlugin() {
         },
         async (context) => {
           const { user } = context.context.session
+          const userId = user.id as UserId
           const origin = ownOrigin(context.headers)
           const now = new Date()
           const challenge = await takeChallenge(await challengeCookie(context), `of ${user.id}`, now)
@@ -132,7 +135,7 @@ export function passkeyPlugin() {
               data: {
                 id: randomUUID(),
                 name: context.body.name,
-                userId: user.id,
+                userId,
                 credentialID: credential.id,
                 publicKey: Buffer.from(credential.publicKey).toString('base64url'),
                 counter: credential.counter,
@@ -144,7 +147,7 @@ export function passkeyPlugin() {
               },
             })
             const from = context.headers?.get('x-forwarded-for')?.split(',')[0]?.trim()
-            await recordOfAccountIn(tx, { userId: user.id, name: user.name }, { Passkey: 'added' }, from, now)
+            await recordOfAccountIn(tx, { userId, name: user.name }, { Passkey: 'added' }, from, now)
           })
           return context.json({ kept: true })
         },

@@ -1,15 +1,17 @@
+import type { PersonId, SocietyId, UserId } from '@/lib/facts/ids'
 import 'server-only'
-import { randomBytes, randomUUID } from 'node:crypto'
+import { randomBytes } from 'node:crypto'
 import type { EntryRecord } from '@/lib/facts/day-record'
 import { labelsOf } from '@/lib/facts/labels'
 import { byName } from '@/lib/facts/person-name'
 import type { ShownAs } from '@/lib/facts/society-settings'
 import { type Book, reading, type Tx } from './client'
+import { newId } from './new-id'
 
 type Gender = EntryRecord['gender']
 
 export interface PersonKept {
-  readonly personId: string
+  readonly personId: PersonId
   readonly firstName: string
   readonly familyName: string
   /** A word that tells two of one name apart. */
@@ -70,7 +72,7 @@ export interface FigureToAdd {
   readonly source: PersonKept['handicapSource']
   readonly from: string
   readonly reason: string
-  readonly byUserId: string | null
+  readonly byUserId: UserId | null
 }
 
 const columns = {
@@ -98,7 +100,7 @@ const columns = {
 } as const
 
 /** Everybody in the society's book, whoever has left too, by family name. */
-export async function peopleOf(societyId: string, on: Book | Tx = reading()): Promise<readonly PersonKept[]> {
+export async function peopleOf(societyId: SocietyId, on: Book | Tx = reading()): Promise<readonly PersonKept[]> {
   const rows = await on.person.findMany({ where: { societyId }, select: columns, orderBy: { id: 'asc' } })
   return rows.sort(byName).map(({ id, records, _count, erasedAt, ...row }) => ({
     ...row,
@@ -115,18 +117,18 @@ export async function peopleOf(societyId: string, on: Book | Tx = reading()): Pr
 }
 
 export interface KnownGuest {
-  readonly personId: string
+  readonly personId: PersonId
   readonly firstName: string
   readonly familyName: string
   readonly knownAs: string | null
   /** The handicap of the book, or the one the host gave last. */
   readonly indexTenths: number | null
   readonly lastDay: string | null
-  readonly lastHostId: string | null
+  readonly lastHostId: PersonId | null
 }
 
 /** Guests of earlier days and guests added to the members' list, to be chosen without typing. */
-export async function guestsOf(societyId: string, on: Book | Tx = reading()): Promise<readonly KnownGuest[]> {
+export async function guestsOf(societyId: SocietyId, on: Book | Tx = reading()): Promise<readonly KnownGuest[]> {
   const rows = await on.person.findMany({
     where: { societyId, kind: 'guest', leftOn: null, erasedAt: null },
     select: {
@@ -153,12 +155,12 @@ export async function guestsOf(societyId: string, on: Book | Tx = reading()): Pr
 
 export async function insertPerson(
   tx: Tx,
-  societyId: string,
+  societyId: SocietyId,
   person: PersonToKeep,
   figure: FigureToAdd | null,
   now: Date,
-): Promise<string> {
-  const id = randomUUID()
+): Promise<PersonId> {
+  const id = newId<PersonId>()
   await tx.person.create({
     data: { id, societyId, ...columnsOf(person), pageKey: randomBytes(24).toString('base64url'), createdAt: now },
   })
@@ -166,15 +168,20 @@ export async function insertPerson(
   return id
 }
 
-export async function updatePerson(tx: Tx, societyId: string, personId: string, person: PersonToKeep): Promise<void> {
+export async function updatePerson(
+  tx: Tx,
+  societyId: SocietyId,
+  personId: PersonId,
+  person: PersonToKeep,
+): Promise<void> {
   await tx.person.update({ where: { societyId_id: { societyId, id: personId } }, data: columnsOf(person) })
 }
 
 /** The next record of this person. The number is read and used in one transaction: two at once cannot get the same. */
 export async function addFigure(
   tx: Tx,
-  societyId: string,
-  personId: string,
+  societyId: SocietyId,
+  personId: PersonId,
   figure: FigureToAdd,
   now: Date,
 ): Promise<void> {
@@ -185,7 +192,7 @@ export async function addFigure(
   })
   await tx.handicapRecord.create({
     data: {
-      id: randomUUID(),
+      id: newId(),
       societyId,
       personId,
       ...figure,
@@ -196,12 +203,12 @@ export async function addFigure(
 }
 
 export interface PersonAndFigure extends PersonToKeep {
-  readonly personId: string
+  readonly personId: PersonId
   readonly indexTenths: number | null
   readonly from: string | null
 }
 
-export async function personIn(tx: Tx, societyId: string, personId: string): Promise<PersonAndFigure | null> {
+export async function personIn(tx: Tx, societyId: SocietyId, personId: PersonId): Promise<PersonAndFigure | null> {
   const person = await tx.person.findUnique({
     where: { societyId_id: { societyId, id: personId } },
     select: columns,
@@ -222,8 +229,8 @@ export async function personIn(tx: Tx, societyId: string, personId: string): Pro
 
 export async function setHandicapSource(
   tx: Tx,
-  societyId: string,
-  personId: string,
+  societyId: SocietyId,
+  personId: PersonId,
   handicapSource: PersonKept['handicapSource'],
 ): Promise<void> {
   await tx.person.update({ where: { societyId_id: { societyId, id: personId } }, data: { handicapSource } })
@@ -238,7 +245,7 @@ export interface PersonUsed {
 }
 
 /** Everything in the book that names this person. */
-export async function personUsed(tx: Tx, societyId: string, personId: string): Promise<PersonUsed> {
+export async function personUsed(tx: Tx, societyId: SocietyId, personId: PersonId): Promise<PersonUsed> {
   const day = { select: { day: { select: { name: true, date: true } } } } as const
   const [entries, hosted] = [
     await tx.entry.findMany({ where: { societyId, personId }, ...day }),
@@ -253,7 +260,7 @@ export async function personUsed(tx: Tx, societyId: string, personId: string): P
 }
 
 /** With the first handicap, which the database lets go only together with its person. */
-export async function deletePersonRows(tx: Tx, societyId: string, personId: string): Promise<void> {
+export async function deletePersonRows(tx: Tx, societyId: SocietyId, personId: PersonId): Promise<void> {
   await tx.handicapRecord.deleteMany({ where: { societyId, personId } })
   await tx.person.delete({ where: { societyId_id: { societyId, id: personId } } })
 }

@@ -1,3 +1,4 @@
+import type { DayId, DeviceId, EntryId, GroupId, SocietyId } from '@/lib/facts/ids'
 import 'server-only'
 import type { DeviceFact } from '@/lib/facts/score-fact'
 import { deviceFact } from '@/lib/facts/score-fact'
@@ -5,15 +6,15 @@ import { reading, type Tx } from './client'
 import { AFTER_END, type PhoneSays } from './score-facts'
 
 export interface PhoneRecord {
-  readonly deviceId: string
-  readonly groupId: string
+  readonly deviceId: DeviceId
+  readonly groupId: GroupId
   readonly lastSeen: Date
   readonly unsent: number
   readonly appVersion: string | null
 }
 
 /** Every phone that was heard of in the groups of a day. */
-export async function phonesOfDay(dayId: string): Promise<PhoneRecord[]> {
+export async function phonesOfDay(dayId: DayId): Promise<PhoneRecord[]> {
   const rows = await reading().device.findMany({
     where: { group: { round: { dayId } } },
     select: { id: true, groupId: true, lastSeen: true, unsent: true, appVersion: true },
@@ -23,15 +24,15 @@ export async function phonesOfDay(dayId: string): Promise<PhoneRecord[]> {
 }
 
 /** What a phone says while it only looks. A phone nobody has heard of yet gets its row with its first score. */
-export async function notePhone(tx: Tx, deviceId: string, says: PhoneSays, now: Date): Promise<void> {
+export async function notePhone(tx: Tx, deviceId: DeviceId, says: PhoneSays, now: Date): Promise<void> {
   await tx.device.updateMany({ where: { id: deviceId }, data: { lastSeen: now, ...says } })
 }
 
 /** The phone says whose it is; a phone nobody has heard of gets its row, as long as there are not too many. */
 export async function noteHolder(
   tx: Tx,
-  device: { readonly id: string; readonly societyId: string; readonly groupId: string },
-  holder: { readonly entryId: string; readonly number: number },
+  device: { readonly id: DeviceId; readonly societyId: SocietyId; readonly groupId: GroupId },
+  holder: { readonly entryId: EntryId; readonly number: number },
   most: number,
   now: Date,
 ): Promise<void> {
@@ -54,15 +55,15 @@ export async function noteHolder(
 }
 
 export interface PhoneHolder {
-  readonly groupId: string
-  readonly deviceId: string
-  readonly entryId: string
+  readonly groupId: GroupId
+  readonly deviceId: DeviceId
+  readonly entryId: EntryId
   readonly since: Date
   readonly lastSeq: number
 }
 
 /** Phones of a day's groups that said whose they are. */
-export async function holdersOfDay(dayId: string): Promise<PhoneHolder[]> {
+export async function holdersOfDay(dayId: DayId): Promise<PhoneHolder[]> {
   const rows = await reading().device.findMany({
     where: { group: { round: { dayId } }, NOT: { holderId: null } },
     select: { id: true, groupId: true, holderId: true, heldSince: true, lastSeq: true },
@@ -74,7 +75,7 @@ export async function holdersOfDay(dayId: string): Promise<PhoneHolder[]> {
 }
 
 export interface HeldFact {
-  readonly deviceId: string
+  readonly deviceId: DeviceId
   readonly seq: number
   readonly fact: DeviceFact
   readonly heldAt: Date
@@ -83,7 +84,7 @@ export interface HeldFact {
 /** Facts that came after their link had ended and that nobody has taken in yet, in the order they were written. */
 export async function heldFacts(
   tx: Pick<Tx, 'refusedFact' | 'device'>,
-  which: { readonly dayId: string } | { readonly deviceId: string },
+  which: { readonly dayId: DayId } | { readonly deviceId: DeviceId },
 ): Promise<HeldFact[]> {
   const rows = await tx.refusedFact.findMany({
     where: {
@@ -104,16 +105,16 @@ export async function heldFacts(
     }))
 }
 
-export const heldNow = (dayId: string): Promise<HeldFact[]> => heldFacts(reading(), { dayId })
+export const heldNow = (dayId: DayId): Promise<HeldFact[]> => heldFacts(reading(), { dayId })
 
 /** Numbers of a device that are held already. */
-export async function heldSeqs(tx: Tx, deviceId: string): Promise<ReadonlySet<number>> {
+export async function heldSeqs(tx: Tx, deviceId: DeviceId): Promise<ReadonlySet<number>> {
   const rows = await tx.refusedFact.findMany({ where: { deviceId }, select: { seq: true } })
   return new Set(rows.map((row) => row.seq))
 }
 
 /** A phone that is known already, or one of not too many. */
-export async function hasRoomFor(tx: Tx, groupId: string, deviceId: string, most: number): Promise<boolean> {
+export async function hasRoomFor(tx: Tx, groupId: GroupId, deviceId: DeviceId, most: number): Promise<boolean> {
   if ((await tx.device.count({ where: { id: deviceId } })) > 0) return true
   return (await tx.device.count({ where: { groupId } })) < most
 }
@@ -121,8 +122,8 @@ export async function hasRoomFor(tx: Tx, groupId: string, deviceId: string, most
 /** The group a phone of that day belongs to; null when it is no phone of that day and society. */
 export async function groupOfPhone(
   tx: Tx,
-  which: { readonly societyId: string; readonly dayId: string; readonly deviceId: string },
-): Promise<{ readonly groupId: string; readonly number: number } | null> {
+  which: { readonly societyId: SocietyId; readonly dayId: DayId; readonly deviceId: DeviceId },
+): Promise<{ readonly groupId: GroupId; readonly number: number } | null> {
   const row = await tx.device.findFirst({
     where: { id: which.deviceId, societyId: which.societyId, group: { round: { dayId: which.dayId } } },
     select: { group: { select: { id: true, number: true } } },

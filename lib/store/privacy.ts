@@ -1,3 +1,4 @@
+import type { PersonId, SocietyId } from '@/lib/facts/ids'
 import 'server-only'
 import { randomBytes } from 'node:crypto'
 import { fullName, type PersonName } from '@/lib/facts/person-name'
@@ -12,8 +13,8 @@ const newKey = () => randomBytes(24).toString('base64url')
 /** The new key of a person's own page; null when the society has no such person. The old one leads nowhere at once. */
 export async function changePageKey(
   tx: Tx,
-  societyId: string,
-  personId: string,
+  societyId: SocietyId,
+  personId: PersonId,
   to: 'new' | 'ended',
 ): Promise<string | null> {
   const pageKey = to === 'new' ? newKey() : `${ENDED}${newKey()}`
@@ -25,7 +26,7 @@ const SHOWN_LESS = { OR: [{ shownAs: { not: 'name' } }, { junior: true }] }
 
 /** How those are shown to everybody who are not simply shown by name. */
 export async function hiddenPeople(
-  society: { readonly societyId: string } | { readonly slug: string },
+  society: { readonly societyId: SocietyId } | { readonly slug: string },
   on: Book | Tx = reading(),
 ): Promise<ReadonlyMap<string, ShownAs>> {
   const rows = await on.person.findMany({
@@ -44,7 +45,7 @@ export async function hiddenPeople(
 }
 
 export interface PersonOfSheet extends PersonName {
-  readonly personId: string
+  readonly personId: PersonId
 }
 
 /** Everybody who was entered on a day, or on any day of the society. */
@@ -66,7 +67,7 @@ export async function peopleOfSheets(
 const onBoardsOf = (slug: string) => ({ OR: [{ slug }, { countedBy: { some: { competition: { day: { slug } } } } }] })
 
 /** Boards counted before somebody was hidden are counted again. */
-export async function forgetBoards(tx: Tx, societyId: string, personId?: string): Promise<void> {
+export async function forgetBoards(tx: Tx, societyId: SocietyId, personId?: PersonId): Promise<void> {
   const entries = { some: { personId } }
   const day =
     personId === undefined
@@ -130,7 +131,7 @@ export interface HeldPerson {
 }
 
 /** Everything the book holds about one person, for that person. */
-export async function heldAbout(societyId: string, personId: string): Promise<HeldPerson | null> {
+export async function heldAbout(societyId: SocietyId, personId: PersonId): Promise<HeldPerson | null> {
   const on = reading()
   const person = await on.person.findUnique({
     where: { societyId_id: { societyId, id: personId } },
@@ -185,8 +186,8 @@ export async function heldAbout(societyId: string, personId: string): Promise<He
 
 export async function setContact(
   tx: Tx,
-  societyId: string,
-  personId: string,
+  societyId: SocietyId,
+  personId: PersonId,
   contact: { readonly email: string | null; readonly phone: string | null },
 ): Promise<boolean> {
   return (await tx.person.updateMany({ where: { id: personId, societyId }, data: contact })).count === 1
@@ -195,8 +196,8 @@ export async function setContact(
 /** The person leaves: from this day, and shown so from now on. */
 export async function setLeft(
   tx: Tx,
-  societyId: string,
-  personId: string,
+  societyId: SocietyId,
+  personId: PersonId,
   leaving: { readonly leftOn: string; readonly shownAs: ShownAs },
 ): Promise<boolean> {
   return (await tx.person.updateMany({ where: { id: personId, societyId }, data: leaving })).count === 1
@@ -205,8 +206,8 @@ export async function setLeft(
 /** Contact details and the words people are sorted by leave the book; scores, figures and the name for the desk stay. */
 export async function eraseDetails(
   tx: Tx,
-  societyId: string,
-  personId: string,
+  societyId: SocietyId,
+  personId: PersonId,
   as: { readonly shownAs: ShownAs; readonly leftOn: string; readonly now: Date },
 ): Promise<void> {
   const { shownAs, leftOn, now } = as
@@ -236,7 +237,7 @@ export interface RunOut {
 /** Dates of the calendar; a null date leaves its kind alone. */
 export async function takeOutWhatRanOut(
   tx: Tx,
-  societyId: string,
+  societyId: SocietyId,
   before: {
     readonly leaversContact: string
     readonly guestsContact: string

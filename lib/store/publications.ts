@@ -1,3 +1,4 @@
+import type { DayId, SocietyId, UserId } from '@/lib/facts/ids'
 import 'server-only'
 import { reading, type Tx } from './client'
 
@@ -45,7 +46,7 @@ export async function sheetById(id: string): Promise<SheetKept> {
 /** The newest sheet from inside the transaction that may publish the next. */
 export async function newestSheet(
   tx: Tx,
-  dayId: string,
+  dayId: DayId,
 ): Promise<{ readonly number: number; readonly sheet: string; readonly reason: string | null } | null> {
   return tx.publication.findFirst({
     where: { dayId },
@@ -58,14 +59,14 @@ export async function addSheet(
   tx: Tx,
   sheet: {
     readonly id: string
-    readonly societyId: string
-    readonly dayId: string
+    readonly societyId: SocietyId
+    readonly dayId: DayId
     readonly number: number
     readonly sheet: string
     readonly reason: string | null
     readonly edition: string
     readonly scoreVersion: number
-    readonly byUserId: string
+    readonly byUserId: UserId
     readonly byName: string
     readonly publishedAt: Date
   },

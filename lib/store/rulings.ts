@@ -1,9 +1,10 @@
+import type { CardId, DayId, RulingId, SocietyId, UserId } from '@/lib/facts/ids'
 import 'server-only'
 import type { RulingKind } from '@/lib/facts/day-record'
 import type { Tx } from './client'
 
 /** The next number of the day. Safe because the day's row is held by this transaction. */
-export async function nextRulingNumber(tx: Tx, dayId: string): Promise<number> {
+export async function nextRulingNumber(tx: Tx, dayId: DayId): Promise<number> {
   const last = await tx.ruling.findFirst({ where: { dayId }, select: { number: true }, orderBy: { number: 'desc' } })
   return (last?.number ?? 0) + 1
 }
@@ -11,17 +12,17 @@ export async function nextRulingNumber(tx: Tx, dayId: string): Promise<number> {
 export async function addRuling(
   tx: Tx,
   ruling: {
-    readonly id: string
-    readonly societyId: string
-    readonly dayId: string
-    readonly cardId: string
+    readonly id: RulingId
+    readonly societyId: SocietyId
+    readonly dayId: DayId
+    readonly cardId: CardId
     readonly number: number
     readonly kind: RulingKind
     readonly hole: number | null
     readonly value: number | null
     readonly clause: string
     readonly reason: string
-    readonly byUserId: string
+    readonly byUserId: UserId
     readonly byName: string
     readonly ruledAt: Date
     readonly replaces: number | null

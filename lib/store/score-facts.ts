@@ -1,3 +1,4 @@
+import type { CardId, DayId, DeviceId, EntryId, GroupId, RoundId, SocietyId, UserId } from '@/lib/facts/ids'
 import 'server-only'
 import type { CardRecord, DayStatus, FactRecord, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
 import { stoppedBy } from '@/lib/facts/day-rulings'
@@ -12,8 +13,8 @@ import { dayRulingsOf } from './day-rulings'
 import type { DayNow } from './day-versions'
 
 /** One row for the desk of each officer in each society: keyed cards have a sequence as phones have. */
-export function deskDevice(societyId: string, userId: string): string {
-  return `desk.${societyId}.${userId}`
+export function deskDevice(societyId: SocietyId, userId: UserId): DeviceId {
+  return `desk.${societyId}.${userId}` as DeviceId
 }
 
 /** What a phone tells of itself with whatever it sends. */
@@ -28,7 +29,7 @@ export interface PhoneSays {
  */
 export async function takeDevice(
   tx: Tx,
-  device: { readonly id: string; readonly societyId: string; readonly groupId: string | null },
+  device: { readonly id: DeviceId; readonly societyId: SocietyId; readonly groupId: GroupId | null },
   now: Date,
   says: PhoneSays = {},
 ): Promise<number | null> {
@@ -44,7 +45,7 @@ export async function takeDevice(
 }
 
 /** Moves the device's number on. False when somebody else did so meanwhile: then nothing of the transaction may stand. */
-export async function moveDevice(tx: Tx, id: string, from: number, to: number): Promise<boolean> {
+export async function moveDevice(tx: Tx, id: DeviceId, from: number, to: number): Promise<boolean> {
   const moved = await tx.device.updateMany({ where: { id, lastSeq: from }, data: { lastSeq: to } })
   return moved.count === 1
 }
@@ -52,7 +53,7 @@ export async function moveDevice(tx: Tx, id: string, from: number, to: number): 
 /** The first answers of numbers that were settled before. */
 export async function earlierAnswers(
   tx: Tx,
-  deviceId: string,
+  deviceId: DeviceId,
   seqs: readonly number[],
 ): Promise<ReadonlyMap<number, FactAnswer>> {
   if (!seqs.length) return new Map()
@@ -73,7 +74,7 @@ export const AFTER_END = 'link-ended'
 
 async function takenAfterEnd(
   tx: Tx,
-  deviceId: string,
+  deviceId: DeviceId,
   refused: readonly { readonly seq: number; readonly code: string }[],
 ): Promise<ReadonlySet<number>> {
   const seqs = refused.filter((one) => one.code === AFTER_END).map((one) => one.seq)
@@ -87,7 +88,7 @@ async function takenAfterEnd(
 const LATE_BEFORE = 'The score came after the card was closed. It is kept as a late fact for the desk.'
 
 export interface GroupSources {
-  readonly dayId: string
+  readonly dayId: DayId
   readonly status: DayStatus
   readonly startPublished: boolean
   /** Why the day was called off. */
@@ -95,7 +96,7 @@ export interface GroupSources {
   readonly scoreVersion: number
   readonly holes: number
   readonly firstHole: number
-  readonly entryIds: readonly string[]
+  readonly entryIds: readonly EntryId[]
   readonly nameOf: Readonly<Record<string, string>>
   readonly cards: readonly CardRecord[]
   readonly facts: readonly FactRecord[]
@@ -110,12 +111,12 @@ interface GroupRow {
   readonly scoreVersion: number | bigint
   readonly holes: number | bigint
   readonly firstHole: number | bigint
-  readonly entryId: string
+  readonly entryId: EntryId
   readonly firstName: string
   readonly familyName: string
   readonly knownAs: string | null
-  readonly cardId: string | null
-  readonly markerId: string | null
+  readonly cardId: CardId | null
+  readonly markerId: EntryId | null
   readonly state: string | null
 }
 
@@ -125,7 +126,7 @@ interface GroupRow {
  */
 export async function groupSources(
   tx: Tx,
-  which: { readonly societyId: string; readonly dayId: string; readonly groupId: string },
+  which: { readonly societyId: SocietyId; readonly dayId: DayId; readonly groupId: GroupId },
   touched: ReadonlySet<string>,
 ): Promise<GroupSources | null> {
   const rows = await tx.$queryRaw<GroupRow[]>`
@@ -184,7 +185,7 @@ export interface OneCardSources {
 /** The same for one card at the desk; null when it is not a card of that day and society. */
 export async function cardSources(
   tx: Tx,
-  which: { readonly societyId: string; readonly dayId: string; readonly cardId: string },
+  which: { readonly societyId: SocietyId; readonly dayId: DayId; readonly cardId: CardId },
 ): Promise<OneCardSources | null> {
   const row = await tx.card.findFirst({
     where: { id: which.cardId, societyId: which.societyId, round: { dayId: which.dayId } },
@@ -230,20 +231,20 @@ export async function cardSources(
 }
 
 /** Number on the first flag of the round's cards. */
-async function firstHoleOf(tx: Tx, roundId: string): Promise<number> {
+async function firstHoleOf(tx: Tx, roundId: RoundId): Promise<number> {
   const first = await tx.roundTeeHole.aggregate({ where: { roundTee: { roundId } }, _min: { hole: true } })
   return first._min.hole ?? 1
 }
 
 export interface NewFact {
-  readonly societyId: string
-  readonly cardId: string
+  readonly societyId: SocietyId
+  readonly cardId: CardId
   readonly hole: number
   readonly score: WrittenScore
   /** Entry id, or null for the desk. */
-  readonly writerId: string | null
-  readonly userId: string | null
-  readonly deviceId: string
+  readonly writerId: EntryId | null
+  readonly userId: UserId | null
+  readonly deviceId: DeviceId
   readonly seq: number
   /** Null for the desk: it takes the place of whatever it wrote before. */
   readonly replaces: readonly ReplacedScore[] | null
@@ -268,12 +269,12 @@ export async function addFacts(tx: Tx, facts: readonly NewFact[]): Promise<void>
 
 export interface NewSignature {
   readonly id: string
-  readonly societyId: string
-  readonly cardId: string
+  readonly societyId: SocietyId
+  readonly cardId: CardId
   readonly role: 'player' | 'marker'
-  readonly entryId: string | null
+  readonly entryId: EntryId | null
   readonly scores: readonly WrittenScore[]
-  readonly deviceId: string
+  readonly deviceId: DeviceId
   readonly seq: number
   readonly signedAt: Date
   readonly receivedAt: Date
@@ -285,13 +286,13 @@ export async function addSignatures(tx: Tx, signatures: readonly NewSignature[])
   await tx.signature.createMany({ data: signatures.map((one) => ({ ...one, scores: JSON.stringify(one.scores) })) })
 }
 
-export async function withdrawSignatures(tx: Tx, cardId: string, role: 'player' | 'marker', now: Date): Promise<void> {
+export async function withdrawSignatures(tx: Tx, cardId: CardId, role: 'player' | 'marker', now: Date): Promise<void> {
   await tx.signature.updateMany({ where: { cardId, role, withdrawnAt: null }, data: { withdrawnAt: now } })
 }
 
 export interface RefusedOnce {
-  readonly societyId: string
-  readonly deviceId: string
+  readonly societyId: SocietyId
+  readonly deviceId: DeviceId
   readonly fact: DeviceFact
   readonly code: string
   readonly sentence: string
@@ -306,7 +307,7 @@ export async function addRefused(tx: Tx, refused: readonly RefusedOnce[]): Promi
 }
 
 /** Only a card that is still out: answers whether it was. */
-export async function handInCard(tx: Tx, societyId: string, cardId: string): Promise<boolean> {
+export async function handInCard(tx: Tx, societyId: SocietyId, cardId: CardId): Promise<boolean> {
   const changed = await tx.card.updateMany({
     where: { id: cardId, societyId, state: 'out' },
     data: { state: 'handed-in' },
@@ -317,7 +318,7 @@ export async function handInCard(tx: Tx, societyId: string, cardId: string): Pro
 /** One step on for the whole delivery; the first score also puts a frozen day in play. */
 export async function moveScores(
   tx: Tx,
-  dayId: string,
+  dayId: DayId,
   startsPlay: boolean,
 ): Promise<{ readonly version: number; readonly scoreVersion: number }> {
   if (startsPlay) await tx.day.updateMany({ where: { id: dayId, status: 'frozen' }, data: { status: 'in-play' } })

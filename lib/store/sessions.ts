@@ -1,3 +1,4 @@
+import type { UserId } from '@/lib/facts/ids'
 import 'server-only'
 import { type Book, book, type Tx } from './client'
 
@@ -11,7 +12,7 @@ export interface SessionRow {
 }
 
 /** Newest first; what has run out is not told. */
-export async function sessionsOf(userId: string, now: Date, on: Book | Tx = book()): Promise<readonly SessionRow[]> {
+export async function sessionsOf(userId: UserId, now: Date, on: Book | Tx = book()): Promise<readonly SessionRow[]> {
   const rows = await on.session.findMany({
     where: { userId, expiresAt: { gt: now } },
     orderBy: { updatedAt: 'desc' },
@@ -29,7 +30,7 @@ export async function sessionsOf(userId: string, now: Date, on: Book | Tx = book
 /** Ends the sessions of one user: one of them, or all but one, or all. Answers how many there were. */
 export async function endSessionsOf(
   tx: Book | Tx,
-  userId: string,
+  userId: UserId,
   which: { readonly only?: string; readonly butToken?: string } = {},
 ): Promise<number> {
   const { only, butToken } = which

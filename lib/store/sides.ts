@@ -1,6 +1,7 @@
+import type { CompetitionId, EntryId, SideId, SocietyId } from '@/lib/facts/ids'
 import 'server-only'
-import { randomUUID } from 'node:crypto'
 import type { Tx } from './client'
+import { newId } from './new-id'
 
 /** On the way no two rows may have the same number or place. */
 const OUT_OF_THE_WAY = 100_000
@@ -11,9 +12,9 @@ const OUT_OF_THE_WAY = 100_000
  */
 export async function replaceSides(
   tx: Tx,
-  societyId: string,
-  competitionId: string,
-  sides: readonly (readonly string[])[],
+  societyId: SocietyId,
+  competitionId: CompetitionId,
+  sides: readonly (readonly EntryId[])[],
 ): Promise<void> {
   const rows = await tx.side.findMany({
     where: { competitionId },
@@ -23,7 +24,7 @@ export async function replaceSides(
   const there = new Map(rows.map((row) => [sameAs(row.members.map((one) => one.entryId)), row.id]))
   const wanted = sides.map((entryIds, at) => {
     const kept = there.get(sameAs(entryIds)) ?? null
-    return { id: kept ?? randomUUID(), isNew: kept === null, number: at + 1, entryIds }
+    return { id: kept ?? newId<SideId>(), isNew: kept === null, number: at + 1, entryIds }
   })
   await tx.side.deleteMany({ where: { competitionId, id: { notIn: wanted.map((side) => side.id) } } })
   await tx.side.updateMany({ where: { competitionId }, data: { number: { increment: OUT_OF_THE_WAY } } })

@@ -1,11 +1,12 @@
+import type { DayId, SocietyId } from '@/lib/facts/ids'
 import 'server-only'
 import { reading } from './client'
 import { boardVersionOf, WITH_EARLIER } from './day-matches'
 import { write } from './write'
 
 export interface DayNowWithBoard {
-  readonly dayId: string
-  readonly societyId: string
+  readonly dayId: DayId
+  readonly societyId: SocietyId
   readonly version: number
   /** Moves with the scores of the day, and with everything on the earlier days it is added up with. */
   readonly boardVersion: number
@@ -50,7 +51,7 @@ function isOfThisBuild(countedAt: Date): boolean {
  * day itself is newer whatever the scores: it may have taken an earlier day out of the count.
  */
 export async function keepSnapshot(snapshot: {
-  readonly dayId: string
+  readonly dayId: DayId
   /** The board version it was counted from. */
   readonly scoreVersion: number
   readonly dayVersion: number

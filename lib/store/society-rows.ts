@@ -1,5 +1,6 @@
 // One society's rows, table by table, out of the book and into another. Raw rows and not the client: an export is the
 // book as it stands, to the last column, and a reading-in is one transaction that keeps every check of the database.
+import type { SocietyId, UserId } from '@/lib/facts/ids'
 import 'server-only'
 import Database from 'better-sqlite3'
 import type { CellKind, Stored } from '@/lib/facts/export-cells'
@@ -89,9 +90,9 @@ export function readSociety(society: { id: string } | { slug: string }, file = b
 }
 
 export interface Written {
-  readonly societyId: string
+  readonly societyId: SocietyId
   /** Officers without a way in yet. */
-  readonly newOfficers: readonly { readonly userId: string; readonly name: string; readonly email: string }[]
+  readonly newOfficers: readonly { readonly userId: UserId; readonly name: string; readonly email: string }[]
 }
 
 class NothingIsWritten extends Error {}
@@ -104,7 +105,7 @@ export function writeSociety(tables: Tables, file = bookFile()): Written | { rea
   try {
     return db
       .transaction(() => {
-        const societyId = String(tables.get('society')?.rows[0]?.[0] ?? '')
+        const societyId = String(tables.get('society')?.rows[0]?.[0] ?? '') as SocietyId
         const newOfficers: Written['newOfficers'][number][] = []
         const known = new Map<string, string>()
         for (const kind of EXPORT_KINDS) {
@@ -128,7 +129,7 @@ function writeKind(
   db: Database.Database,
   kind: ExportKind,
   { columns, rows }: { columns: readonly Column[]; rows: readonly Row[] },
-  societyId: string,
+  societyId: SocietyId,
   known: Map<string, string>,
   newOfficers: Written['newOfficers'][number][],
   faults: Fault[],
@@ -154,7 +155,7 @@ function writeKind(
         known.set(id!, there)
         return
       }
-      newOfficers.push({ userId: id!, name: name!, email: email! })
+      newOfficers.push({ userId: id! as UserId, name: name!, email: email! })
     }
     if (userAt >= 0) values[userAt] = known.get(String(row[userAt])) ?? row[userAt]!
     if (hasSociety) values.push(societyId)

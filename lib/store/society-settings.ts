@@ -1,9 +1,10 @@
+import type { SocietyId } from '@/lib/facts/ids'
 import 'server-only'
 import { type SocietySettings, settingsIn } from '@/lib/facts/society-settings'
 import { type Book, reading, type Tx } from './client'
 
 export interface SocietyKept {
-  readonly societyId: string
+  readonly societyId: SocietyId
   readonly slug: string
   readonly name: string
   readonly isDemo: boolean
@@ -12,12 +13,12 @@ export interface SocietyKept {
 
 const columns = { id: true, slug: true, name: true, isDemo: true, settings: true } as const
 
-function kept(row: { id: string; slug: string; name: string; isDemo: boolean; settings: string }): SocietyKept {
+function kept(row: { id: SocietyId; slug: string; name: string; isDemo: boolean; settings: string }): SocietyKept {
   const { id, settings, ...rest } = row
   return { societyId: id, ...rest, settings: settingsIn(settings) }
 }
 
-export async function societyKept(societyId: string, on: Book | Tx = reading()): Promise<SocietyKept | null> {
+export async function societyKept(societyId: SocietyId, on: Book | Tx = reading()): Promise<SocietyKept | null> {
   const row = await on.society.findUnique({ where: { id: societyId }, select: columns })
   return row && kept(row)
 }
@@ -31,10 +32,10 @@ export async function everySociety(on: Book | Tx = reading()): Promise<readonly 
   return (await on.society.findMany({ select: columns, orderBy: { name: 'asc' } })).map(kept)
 }
 
-export async function societyName(societyId: string): Promise<string | null> {
+export async function societyName(societyId: SocietyId): Promise<string | null> {
   return (await societyKept(societyId))?.name ?? null
 }
 
-export async function keepSettings(tx: Tx, societyId: string, settings: SocietySettings): Promise<void> {
+export async function keepSettings(tx: Tx, societyId: SocietyId, settings: SocietySettings): Promise<void> {
   await tx.society.update({ where: { id: societyId }, data: { settings: JSON.stringify(settings) } })
 }

@@ -39,7 +39,8 @@ async function figures(): Promise<Figures> {
   const day = inPlay.daySlug
   const record = (await readDayRecord({ societySlug: SLUG, daySlug: day }))!
   const group = record.groups.at(-1)!
-  const [a = '', b = ''] = group.entryIds
+  const a = group.entryIds[0]!
+  const b = group.entryIds[1]!
   const cardId = record.cards.find((one) => one.entryId === a)!.id
   const actor = { kind: 'scorer', societyId: record.society.id, dayId: record.id, groupId: group.id } as const
   const deviceId = `bench-${Date.now()}-of-one-phone`

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { boardOf } from '@/lib/boards/board'
 import { playerCardOf } from '@/lib/boards/player-card'
 import { recordAt } from '../screens/day-of-four'
+import { asId } from '../setup/ids'
 
 const at = new Date('2026-04-25T14:00:00Z')
 const holes = { haldane: 18, coldbrook: 18, trevennor: 12, tarrablane: 17 }
@@ -18,8 +19,8 @@ describe('what it needs to win', () => {
     ]) {
       const board = boardOf(record, at)
       expect(board.competitions.every(({ chances }) => chances === undefined)).toBe(true)
-      expect(JSON.stringify(playerCardOf(record, 'trevennor'))).not.toContain('out of reach')
-      expect(playerCardOf(record, 'trevennor')?.readings.every(({ chance }) => chance === undefined)).toBe(true)
+      expect(JSON.stringify(playerCardOf(record, asId('trevennor')))).not.toContain('out of reach')
+      expect(playerCardOf(record, asId('trevennor'))?.readings.every(({ chance }) => chance === undefined)).toBe(true)
     }
   })
 
@@ -44,6 +45,6 @@ describe('what it needs to win', () => {
   it('is the same on the card', () => {
     const record = allowed()
     const { stands, needed } = boardOf(record, at).competitions[0]!.chances!.entrants.trevennor!
-    expect(playerCardOf(record, 'trevennor')!.readings[0]!.chance).toBe([stands, needed].join(' '))
+    expect(playerCardOf(record, asId('trevennor'))!.readings[0]!.chance).toBe([stands, needed].join(' '))
   })
 })

@@ -4,14 +4,15 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { currentCard, faultsOf, rulingsInForce, wantsInWords } from '@/lib/boards/current-card'
 import type { FactRecord, RulingRecord } from '@/lib/facts/day-record'
+import { asId } from '../setup/ids'
 
 const fact = (id: number, writer: string, hole: number, score: FactRecord['score'], late = false): FactRecord => ({
   id,
-  cardId: 'c',
+  cardId: asId('c'),
   hole,
   score,
-  writer,
-  deviceId: 'd',
+  writer: asId(writer),
+  deviceId: asId('d'),
   seq: id,
   replaces: null,
   writtenAt: new Date(0),
@@ -19,9 +20,9 @@ const fact = (id: number, writer: string, hole: number, score: FactRecord['score
   late,
 })
 const ruling = (number: number, kind: RulingRecord['kind'], over: Partial<RulingRecord> = {}): RulingRecord => ({
-  id: String(number),
+  id: asId(String(number)),
   number,
-  cardId: 'c',
+  cardId: asId('c'),
   kind,
   hole: null,
   value: null,
@@ -33,7 +34,7 @@ const ruling = (number: number, kind: RulingRecord['kind'], over: Partial<Ruling
   ...over,
 })
 const card = (facts: readonly FactRecord[], rulings: readonly RulingRecord[] = []) =>
-  currentCard({ card: { id: 'c' }, holes: 18, firstHole: 1, facts, rulings, signatures: [] })
+  currentCard({ card: { id: asId('c') }, holes: 18, firstHole: 1, facts, rulings, signatures: [] })
 
 describe('the card as it stands', () => {
   it('keeps a dispute open until the writers agree, whoever wrote last', () => {

@@ -1,11 +1,14 @@
 // Promise: a group's place, pace, gap and silence follow from what was written and when, in minutes of play; a suspension
 // does not count, a phone with a wrong clock does not mislead, and a shotgun is read like tee times.
+
 import { describe, expect, it } from 'vitest'
 import { onTheCourse } from '@/lib/boards/on-the-course'
 import { minutesToEnd } from '@/lib/boards/pace'
 import type { DayRecord, FactRecord } from '@/lib/facts/day-record'
+import type { EntryId, GroupId } from '@/lib/facts/ids'
 import { type PlayStopRecord, stoppedBetween } from '@/lib/facts/play-stop'
 import { recordAt } from '../screens/day-of-four'
+import { asId } from '../setup/ids'
 
 const ZONE = 'Europe/London'
 const clock = (time: string) => new Date(`2031-06-14T${time}:00+01:00`)
@@ -13,7 +16,7 @@ const PARS = [4, 5, 3, 4, 4, 5, 4, 3, 4, 4, 4, 3, 4, 5, 4, 3, 4, 5]
 const twos = minutesToEnd(2, PARS)
 
 interface Played {
-  readonly entryId: string
+  readonly entryId: EntryId
   readonly holes: number
   readonly minutes?: (at: number) => number
   readonly clockWrongBy?: number
@@ -26,7 +29,7 @@ function record(played: readonly Played[], over: Partial<DayRecord> = {}): DayRe
   const groups = [
     { number: 1, startTime: '10:00', startHole: 1, entryIds: ids.slice(0, 2) },
     { number: 2, startTime: '10:10', startHole: 1, entryIds: ids.slice(2) },
-  ].map((group) => ({ ...base.groups[0]!, ...group, id: `g${group.number}` }))
+  ].map((group) => ({ ...base.groups[0]!, ...group, id: asId<GroupId>(`g${group.number}`) }))
   const withGroups = { ...base, date: '2031-06-14', status: 'in-play' as const, groups, ...over }
   const facts = played.flatMap(({ entryId, holes, minutes = (at) => twos[at]!, clockWrongBy = 0 }, place) => {
     const group = withGroups.groups.find((one) => one.entryIds.includes(entryId))!
@@ -39,7 +42,7 @@ function record(played: readonly Played[], over: Partial<DayRecord> = {}): DayRe
         hole: ((group.startHole - 1 + at) % 18) + 1,
         score: 4,
         writer: entryId,
-        deviceId: 'd',
+        deviceId: asId('d'),
         seq: at + 1,
         replaces: null,
         writtenAt: new Date(then.getTime() + clockWrongBy),
@@ -120,7 +123,7 @@ describe('where everybody is', () => {
     const day = record(everybody(6))
     const keyed = day.facts.map((fact) => ({
       ...fact,
-      writer: 'desk',
+      writer: 'desk' as const,
       receivedAt: clock('16:00'),
       writtenAt: clock('16:00'),
     }))

@@ -5,6 +5,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { currentCard, keyOf } from '@/lib/boards/current-card'
 import type { CardPack } from '@/lib/facts/card-pack'
+import type { CardId, DeviceId, EntryId, GroupId } from '@/lib/facts/ids'
 import type { DeviceFact } from '@/lib/facts/score-fact'
 import { deviceIn, phoneMark, writerKey } from '@/lib/facts/writer'
 import { type CardNow, cardsNow, replacedBy, toUndo, writtenBy } from '@/lib/outbox/card-now'
@@ -13,19 +14,20 @@ import { type FactDraft, type KeptFact, unanswered } from '@/lib/outbox/kept-fac
 import { mayNotSign } from '@/lib/outbox/signing'
 import { afterFact, type GroupCards, takeFact } from '@/lib/society/take-fact'
 import { aldermossPack } from '../outbox/aldermoss-four'
+import { asId } from '../setup/ids'
 
-const NAMES = ['haldane', 'coldbrook'] as const
-const CARD = 'card-haldane'
+const NAMES: readonly [EntryId, EntryId] = [asId('haldane'), asId('coldbrook')]
+const CARD = asId<CardId>('card-haldane')
 const HOLES = [1, 2]
 const AT = '2026-04-25T12:53:00.000Z'
-const GROUP = 'group-3'
+const GROUP = asId<GroupId>('group-3')
 
 /** Two holes only, so that everything meets. */
 const BLANK: CardPack = (() => {
   const pack = aldermossPack()
   const cards = pack.cards
     .filter((card) => card.cardId === CARD)
-    .map((card) => ({ ...card, holes: card.holes.slice(0, HOLES.length), markerId: 'coldbrook' }))
+    .map((card) => ({ ...card, holes: card.holes.slice(0, HOLES.length), markerId: NAMES[1] }))
   return { ...pack, cards }
 })()
 
@@ -36,17 +38,17 @@ class Server {
     firstHole: 1,
     entryIds: [...NAMES],
     nameOf: {},
-    cards: [{ id: CARD, entryId: 'haldane', markerId: 'coldbrook', state: 'out', takenInAt: null }],
+    cards: [{ id: CARD, entryId: NAMES[0], markerId: NAMES[1], state: 'out', takenInAt: null }],
     facts: [],
     rulings: [],
     signatures: [],
   }
   version = 0
-  readonly lastSeq = new Map<string, number>()
-  readonly holders = new Map<string, { entryId: string; since: string }>()
+  readonly lastSeq = new Map<DeviceId, number>()
+  readonly holders = new Map<DeviceId, { entryId: EntryId; since: string }>()
 
   /** What becomes of the card when these come from a phone: saved or only tried. */
-  after(group: GroupCards, device: string, facts: readonly DeviceFact[]): GroupCards {
+  after(group: GroupCards, device: DeviceId, facts: readonly DeviceFact[]): GroupCards {
     let now = group
     for (const fact of facts) now = afterFact(now, fact, device, takeFact(now, fact, device), new Date(AT))
     return now
@@ -82,7 +84,7 @@ class Server {
 }
 
 class TestPhone {
-  readonly device: string
+  readonly device: DeviceId
   pack: CardPack
   facts: KeptFact[] = []
   me: Me
@@ -90,14 +92,14 @@ class TestPhone {
     readonly server: Server,
     name: string,
   ) {
-    this.device = deviceIn(GROUP, `${name}-0123456789abcdef`)
+    this.device = deviceIn(GROUP, asId(`${name}-0123456789abcdef`))
     this.me = { holder: null, phone: phoneMark(this.device), tookOver: [] }
     this.pack = server.pack()
   }
 
   card = (): CardNow => cardsNow(this.pack, this.facts, this.me.phone)[0]!
 
-  hold(entryId: string) {
+  hold(entryId: EntryId) {
     this.me = { ...this.me, holder: entryId, tookOver: takingOver(this.pack, entryId, this.me) }
     this.server.holders.set(this.device, { entryId, since: AT })
   }
@@ -125,7 +127,7 @@ class TestPhone {
   }
 
   sign(role: 'player' | 'marker') {
-    const writer = role === 'player' ? 'haldane' : 'coldbrook'
+    const writer = role === 'player' ? NAMES[0] : NAMES[1]
     const card = this.card()
     if (mayNotSign(card, role, writer)) return
     this.keep({ kind: 'signature', cardId: CARD, writer, role, scores: card.holes.map((hole) => hole.score) })
@@ -240,8 +242,8 @@ describe('the card on a phone and on the server', () => {
       fc.property(fc.constantFrom(4, 5), fc.constantFrom(6, 7), fc.boolean(), (mine, theirs, sentFirst) => {
         const server = new Server()
         const [ada, ben] = ['ada', 'ben'].map((name) => new TestPhone(server, name)) as [TestPhone, TestPhone]
-        ada.hold('haldane')
-        ben.hold('haldane')
+        ada.hold(NAMES[0])
+        ben.hold(NAMES[0])
         ada.write(1, mine)
         ben.write(1, theirs)
         for (const phone of sentFirst ? [ada, ben] : [ben, ada]) phone.send()

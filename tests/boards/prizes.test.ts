@@ -5,12 +5,13 @@ import { prizesOf } from '@/lib/boards/prizes'
 import type { BoardRow, CompetitionBoard } from '@/lib/boards/views'
 import type { CompetitionRecord, PrizeRecord } from '@/lib/facts/day-record'
 import { type OnePrize, PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
+import { asId } from '../setup/ids'
 
 const row = (name: string, place: number | null, score: number, over: Partial<BoardRow> = {}): BoardRow => ({
   place,
   tied: false,
   entrant: name,
-  entryIds: [name],
+  entryIds: [asId(name)],
   name,
   note: null,
   playingHandicap: 10,
@@ -49,7 +50,7 @@ function competition(
   const terms = { allowance: 95, allowanceFrom: 'published' as const, ties: PUBLISHED_COUNTBACK, guests }
   return [
     {
-      id,
+      id: asId(id),
       number: 1,
       name: id,
       format: 'stableford',

@@ -10,11 +10,13 @@ import type {
   PairingRecord,
   SideRecord,
 } from '@/lib/facts/day-record'
+import type { CardId, EntryId, RoundTeeId, RulingId } from '@/lib/facts/ids'
 import type { MatchEnding } from '@/lib/facts/match-ending'
 import { PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
 import { lotFrom, shuffled } from '@/lib/rules/draw/lot'
 import { FORMATS, proposedAllowance } from '@/lib/rules/formats/catalogue'
 import { ballValueOf, type Format } from '@/lib/rules/formats/format'
+import { asId } from '../setup/ids'
 
 type Lot = (below: number) => number
 
@@ -42,7 +44,7 @@ function oneDay(
 ): DayRecord {
   const holes = lot(6) === 0 ? 9 : 18
   const tee = (gender: 'men' | 'women') => ({
-    id: `${id}-${gender}`,
+    id: asId<RoundTeeId>(`${id}-${gender}`),
     name: gender === 'men' ? 'Yellow' : 'Red',
     gender,
     courseRatingTenths: holes === 9 ? 346 : gender === 'men' ? 692 : 709,
@@ -56,8 +58,8 @@ function oneDay(
   })
   const entries = people.map(
     (person): EntryRecord => ({
-      id: `${id}-${person.id}`,
-      personId: person.id,
+      id: asId(`${id}-${person.id}`),
+      personId: asId(person.id),
       firstName: person.id,
       familyName: `Family ${person.id}`,
       gender: person.woman ? 'women' : 'men',
@@ -65,7 +67,7 @@ function oneDay(
       hostId: null,
       hostName: null,
       status: lot(12) === 0 ? 'withdrawn' : 'entered',
-      roundTeeId: `${id}-${person.woman ? 'women' : 'men'}`,
+      roundTeeId: asId(`${id}-${person.woman ? 'women' : 'men'}`),
       claimedTenths: null,
       indexTenths: lot(400) - 30,
       frozen: true,
@@ -82,15 +84,25 @@ function oneDay(
     competition(lot, `${id}-c${at}`, at + 1, drawn, groups, holes, earlier, ballFacts),
   )
   const cards = playing.flatMap((entryId) =>
-    lot(10) === 0 ? [] : [{ id: `card-${entryId}`, entryId, markerId: null, state: 'out' as const, takenInAt: null }],
+    lot(10) === 0
+      ? []
+      : [
+          {
+            id: asId<CardId>(`card-${entryId}`),
+            entryId: asId<EntryId>(entryId),
+            markerId: null,
+            state: 'out' as const,
+            takenInAt: null,
+          },
+        ],
   )
   const teams = lot(2) === 0 ? [] : [drawn.filter((_, at) => at % 2 === 0), drawn.filter((_, at) => at % 2 === 1)]
   const facts = cards.flatMap((card, at) => factsOf(lot, card.id, holes, at * 100))
   const scoreVersion = facts.length
   return {
-    society: { id: 's', slug: 'fernbrake', name: 'Fernbrake', isDemo: true },
-    season: { id: 'season', name: '2031', dayCount: 1 },
-    id,
+    society: { id: asId('s'), slug: 'fernbrake', name: 'Fernbrake', isDemo: true },
+    season: { id: asId('season'), name: '2031', dayCount: 1 },
+    id: asId(id),
     slug: id,
     number: 1,
     name: id,
@@ -105,8 +117,8 @@ function oneDay(
     scoreVersion,
     boardVersion: scoreVersion,
     round: {
-      id: `round-${id}`,
-      courseId: 'course',
+      id: asId(`round-${id}`),
+      courseId: asId('course'),
       courseName: 'Aldermoss Park',
       holes,
       firstHole: 1,
@@ -118,16 +130,21 @@ function oneDay(
     entries,
     competitions,
     groups: groups.map((entryIds, at) => ({
-      id: `${id}-g${at}`,
+      id: asId(`${id}-g${at}`),
       number: at + 1,
       startTime: '10:00',
       startHole: lot(4) === 0 ? 1 + lot(holes) : 1,
       code: '',
       linkKey: '',
       revoked: false,
-      entryIds,
+      entryIds: entryIds.map((one) => asId(one)),
     })),
-    teams: teams.map((entryIds, at) => ({ id: `${id}-t${at}`, number: at + 1, name: `Team ${at + 1}`, entryIds })),
+    teams: teams.map((entryIds, at) => ({
+      id: asId(`${id}-t${at}`),
+      number: at + 1,
+      name: `Team ${at + 1}`,
+      entryIds: entryIds.map((one) => asId(one)),
+    })),
     ballFacts,
     earlier,
     cards,
@@ -138,7 +155,7 @@ function oneDay(
         ? []
         : [
             {
-              id: `r${at}`,
+              id: asId<RulingId>(`r${at}`),
               number: at + 1,
               cardId: card.id,
               kind: (
@@ -181,7 +198,7 @@ function competition(
   const sides = format.sideSize > 1 ? sidesBy(lot, id, drawn, format.sideSize) : []
   if (format.ball === 'one' || format.count.kind === 'named-player') balls(lot, sides, holes, ballFacts)
   return {
-    id,
+    id: asId(id),
     number,
     name: id,
     format: format.id,
@@ -206,7 +223,12 @@ function sidesBy(lot: Lot, id: string, drawn: readonly string[], size: number): 
   const there = shuffled(drawn, lot)
   const sides: SideRecord[] = []
   for (let at = 0; at < there.length; at += size)
-    sides.push({ id: `${id}-s${at}`, number: at + 1, name: null, entryIds: there.slice(at, at + size) })
+    sides.push({
+      id: asId(`${id}-s${at}`),
+      number: at + 1,
+      name: null,
+      entryIds: there.slice(at, at + size).map((one) => asId(one)),
+    })
   return lot(4) === 0 ? sides.slice(1) : sides
 }
 
@@ -241,10 +263,10 @@ function pairings(
   const made: PairingRecord[] = []
   for (let at = 0; at + 1 < ends.length; at += 2)
     made.push({
-      id: `${id}-m${at}`,
+      id: asId(`${id}-m${at}`),
       number: at + 1,
-      a: ends[at]!,
-      b: ends[at + 1]!,
+      a: asId(ends[at]!),
+      b: asId(ends[at + 1]!),
       ending: ending(lot, format, holes),
     })
   return made
@@ -273,7 +295,7 @@ function ending(lot: Lot, format: Format, holes: number): MatchEnding {
   }
 }
 
-function factsOf(lot: Lot, cardId: string, holes: number, from: number): FactRecord[] {
+function factsOf(lot: Lot, cardId: CardId, holes: number, from: number): FactRecord[] {
   const played = lot(3) === 0 ? lot(holes + 1) : holes
   return Array.from(
     { length: played },
@@ -283,7 +305,7 @@ function factsOf(lot: Lot, cardId: string, holes: number, from: number): FactRec
       hole: at + 1,
       score: lot(15) === 0 ? 'x' : 3 + lot(5),
       writer: 'desk',
-      deviceId: 'desk',
+      deviceId: asId('desk'),
       seq: from + at + 1,
       replaces: null,
       writtenAt: NOON,

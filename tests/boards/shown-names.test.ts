@@ -1,11 +1,18 @@
 // Promise: whoever is hidden is hidden under the full name, and under the family name alone only where nobody else bears it:
 // a name that means somebody else as well is left to that person.
+
 import { describe, expect, it } from 'vitest'
 import { hiddenNames, publicRecord, withShownNames } from '@/lib/boards/shown-names'
+import type { PersonId, RulingId } from '@/lib/facts/ids'
 import type { ShownAs } from '@/lib/facts/society-settings'
 import { recordAt } from '../screens/day-of-four'
+import { asId } from '../setup/ids'
 
-const person = (personId: string, firstName: string, familyName: string) => ({ personId, firstName, familyName })
+const person = (personId: string, firstName: string, familyName: string) => ({
+  personId: asId<PersonId>(personId),
+  firstName,
+  familyName,
+})
 const ASHGILLS = [person('p', 'Petra', 'Ashgill'), person('t', 'Tom', 'Ashgill'), person('v', 'Anjali', 'Verrow')]
 const as = (...pairs: [string, ShownAs][]) => new Map(pairs)
 
@@ -38,7 +45,7 @@ describe('a name that is hidden', () => {
     const record = recordAt()
     const entries = record.entries.map((one, at) => (at === 1 ? { ...one, familyName: 'Haldane' } : one))
     const ruling = {
-      id: 'r',
+      id: asId<RulingId>('r'),
       number: 1,
       cardId: record.cards[0]!.id,
       kind: 'no-return' as const,

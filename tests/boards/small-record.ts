@@ -9,6 +9,7 @@ import type {
   PairingRecord,
   SideRecord,
 } from '@/lib/facts/day-record'
+import { asId } from '../setup/ids'
 
 const NOON = new Date('2031-06-14T12:00:00Z')
 
@@ -42,8 +43,8 @@ export function smallRecord(small: Small): DayRecord {
   const idOf = (one: string) => `${id}-${one}`
   const entries = people.map(
     (one): EntryRecord => ({
-      id: idOf(one),
-      personId: one,
+      id: asId(idOf(one)),
+      personId: asId(one),
       firstName: one.charAt(0),
       familyName: one,
       gender: 'men',
@@ -51,7 +52,7 @@ export function smallRecord(small: Small): DayRecord {
       hostId: null,
       hostName: null,
       status: withdrawn.includes(one) ? 'withdrawn' : 'entered',
-      roundTeeId: `${id}-tee`,
+      roundTeeId: asId(`${id}-tee`),
       claimedTenths: null,
       indexTenths: 0,
       frozen: true,
@@ -64,11 +65,11 @@ export function smallRecord(small: Small): DayRecord {
     (scores[one] ?? []).map(
       (score, hole): FactRecord => ({
         id: at * 100 + hole + 1,
-        cardId: `card-${idOf(one)}`,
+        cardId: asId(`card-${idOf(one)}`),
         hole: hole + 1,
         score,
         writer: 'desk',
-        deviceId: 'desk',
+        deviceId: asId('desk'),
         seq: at * 100 + hole + 1,
         replaces: null,
         writtenAt: NOON,
@@ -78,9 +79,9 @@ export function smallRecord(small: Small): DayRecord {
     ),
   )
   return {
-    society: { id: 's', slug: 'fernbrake', name: 'Fernbrake', isDemo: true },
-    season: { id: 'season', name: '2031', dayCount: 1 },
-    id,
+    society: { id: asId('s'), slug: 'fernbrake', name: 'Fernbrake', isDemo: true },
+    season: { id: asId('season'), name: '2031', dayCount: 1 },
+    id: asId(id),
     slug: id,
     number: 1,
     name,
@@ -95,8 +96,8 @@ export function smallRecord(small: Small): DayRecord {
     scoreVersion: 1,
     boardVersion: 1,
     round: {
-      id: `round-${id}`,
-      courseId: 'course',
+      id: asId(`round-${id}`),
+      courseId: asId('course'),
       courseName: 'Aldermoss Park',
       holes: 18,
       firstHole: 1,
@@ -106,7 +107,7 @@ export function smallRecord(small: Small): DayRecord {
     },
     tees: [
       {
-        id: `${id}-tee`,
+        id: asId(`${id}-tee`),
         name: 'Yellow',
         gender: 'men',
         courseRatingTenths: par * 180,
@@ -118,26 +119,26 @@ export function smallRecord(small: Small): DayRecord {
     entries,
     competitions: competitions.map((one, at) => competition(one, `${id}-c${at}`, at + 1, idOf)),
     groups: groups.map((names, at) => ({
-      id: `${id}-g${at}`,
+      id: asId(`${id}-g${at}`),
       number: at + 1,
       startTime: '10:00',
       startHole: 1,
       code: '',
       linkKey: '',
       revoked: false,
-      entryIds: names.filter((one) => there.includes(one)).map(idOf),
+      entryIds: names.filter((one) => there.includes(one)).map((one) => asId(idOf(one))),
     })),
     teams: Object.entries(teams).map(([team, names], at) => ({
-      id: team,
+      id: asId(team),
       number: at + 1,
       name: team,
-      entryIds: names.map(idOf),
+      entryIds: names.map((one) => asId(idOf(one))),
     })),
     ballFacts: [],
     earlier,
     cards: there.map((one) => ({
-      id: `card-${idOf(one)}`,
-      entryId: idOf(one),
+      id: asId(`card-${idOf(one)}`),
+      entryId: asId(idOf(one)),
       markerId: null,
       state: 'out',
       takenInAt: null,
@@ -156,11 +157,16 @@ function competition(
   idOf: (one: string) => string,
 ): CompetitionRecord {
   const kept = sides.map(
-    (names, at): SideRecord => ({ id: `${id}-s${at + 1}`, number: at + 1, name: null, entryIds: names.map(idOf) }),
+    (names, at): SideRecord => ({
+      id: asId(`${id}-s${at + 1}`),
+      number: at + 1,
+      name: null,
+      entryIds: names.map((one) => asId(idOf(one))),
+    }),
   )
   const endOf = (one: string) => kept.find((side) => side.id === `${id}-${one}`)?.id ?? idOf(one)
   return {
-    id,
+    id: asId(id),
     number,
     name: id,
     format,
@@ -173,13 +179,13 @@ function competition(
     prizes: [],
     sides: kept,
     pairings: pairings.map(({ a, b, ending = {} }, at) => ({
-      id: `${id}-m${at + 1}`,
+      id: asId(`${id}-m${at + 1}`),
       number: at + 1,
-      a: endOf(a),
-      b: endOf(b),
+      a: asId(endOf(a)),
+      b: asId(endOf(b)),
       ending,
     })),
-    countedDayIds: counted,
+    countedDayIds: counted.map((one) => asId(one)),
   }
 }
 

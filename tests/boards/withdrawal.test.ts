@@ -1,11 +1,15 @@
 // Promise: before anybody is withdrawn the screen says what becomes of the group, the partner, the match, the team, the
 // guest and the waiting list.
+
 import { describe, expect, it } from 'vitest'
 import { type DrawnDay, ifWithdrawn } from '@/lib/boards/withdrawal'
+import type { EntryId, PersonId } from '@/lib/facts/ids'
+import { asId } from '../setup/ids'
 
+const ids = (...names: string[]): EntryId[] => names.map((one) => asId(one))
 const entry = (id: string, over: Partial<DrawnDay['entries'][number]> = {}) => ({
-  id,
-  personId: `p-${id}`,
+  id: asId<EntryId>(id),
+  personId: asId<PersonId>(`p-${id}`),
   hostId: null,
   name: `Player ${id.toUpperCase()}`,
   kind: 'member' as const,
@@ -26,15 +30,19 @@ const day = (over: Partial<DrawnDay> = {}): DrawnDay => ({
   ...over,
 })
 
-const said = (of: DrawnDay, ...ids: string[]) => ifWithdrawn(of, ids).sentences
+const said = (of: DrawnDay, ...ids: string[]) =>
+  ifWithdrawn(
+    of,
+    ids.map((one) => asId(one)),
+  ).sentences
 
-const group = { number: 2, startTime: '10:08', entryIds: ['a', 'b', 'c'] }
+const group = { number: 2, startTime: '10:08', entryIds: ids('a', 'b', 'c') }
 const pairs = {
   name: 'Pairs',
   arePartners: true,
   sides: [
-    { id: 's1', entryIds: ['a', 'b'] },
-    { id: 's2', entryIds: ['c', 'd'] },
+    { id: 's1', entryIds: ids('a', 'b') },
+    { id: 's2', entryIds: ids('c', 'd') },
   ],
   matches: [],
 }
@@ -75,11 +83,11 @@ describe('what a withdrawal comes to', () => {
     const entries = [
       entry('a'),
       entry('b'),
-      entry('g', { kind: 'guest', hostId: 'p-a' }),
+      entry('g', { kind: 'guest', hostId: asId('p-a') }),
       entry('w', { status: 'waiting' }),
       entry('x', { status: 'waiting', indexTenths: null }),
     ]
-    const full = day({ entries, places: 3, teams: [{ name: 'Reds', entryIds: ['a', 'b'] }] })
+    const full = day({ entries, places: 3, teams: [{ name: 'Reds', entryIds: ids('a', 'b') }] })
     const sentences = said(full, 'a')
     expect(sentences).toContain('Player W moves up from the waiting list.')
     expect(sentences).toContain('Team Reds: 1 of 2 are left.')
@@ -88,7 +96,7 @@ describe('what a withdrawal comes to', () => {
 
   it('stands against taking out a card with scores', () => {
     const entries = [entry('a', { hasScores: true }), entry('b')]
-    expect(ifWithdrawn(day({ entries }), ['a', 'b']).against).toEqual([
+    expect(ifWithdrawn(day({ entries }), ids('a', 'b')).against).toEqual([
       'Player A has scores on the card: rule the card withdrawn instead, under Returns.',
     ])
   })

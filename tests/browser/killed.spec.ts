@@ -15,12 +15,14 @@ import { type BrowserContext, chromium, expect, type Page, test } from '@playwri
 import Database from 'better-sqlite3'
 import type { DayBoard } from '@/lib/boards/views'
 import type { CardPack, PackCard } from '@/lib/facts/card-pack'
+import type { CardId, EntryId, GroupId } from '@/lib/facts/ids'
 import { type BenchServer, benchServer } from '@/scripts/bench-server'
 import { OFFICERS, PASSWORD } from '@/seed/members'
 import { contradictions, openedBook } from '../faults/book-check'
 import { dice } from '../faults/dice'
 import { Network, withNetwork } from '../faults/network'
 import { SimPhone } from '../faults/sim-phone'
+import { asId } from '../setup/ids'
 import { quietGroups } from './quiet-groups'
 
 interface Scored {
@@ -174,15 +176,15 @@ test('the built server, killed three times and then asked to stop while phones d
   const groups = db
     .prepare(`SELECT g."id" AS groupId, g."linkKey" AS link FROM "Group" g JOIN "Round" r ON r."id" = g."roundId"
       JOIN "Day" d ON d."id" = r."dayId" WHERE d."status" = 'in-play'`)
-    .all() as { groupId: string; link: string }[]
+    .all() as { groupId: GroupId; link: string }[]
   const places = db.prepare(`SELECT p."entryId" AS entryId, c."id" AS cardId FROM "GroupPlace" p
     JOIN "Card" c ON c."entryId" = p."entryId" WHERE p."groupId" = ?`)
   const roll = dice(5)
   const phones = groups.map(({ groupId, link }, at) => {
-    const cards = places.all(groupId) as { entryId: string; cardId: string }[]
+    const cards = places.all(groupId) as { entryId: EntryId; cardId: CardId }[]
     const entryIds = cards.map((one) => one.entryId)
     const group = { groupId, link, entryIds, cardIds: cards.map((one) => one.cardId), markerIds: entryIds }
-    return new SimPhone(`killed-phone-${at}-of-many`, group, entryIds[0]!, 0)
+    return new SimPhone(asId(`killed-phone-${at}-of-many`), group, entryIds[0]!, 0)
   })
   db.close()
   let answered = 0

@@ -3,6 +3,7 @@
 
 import { type Browser, type BrowserContext, expect, type Page, test } from '@playwright/test'
 import type { CardPack, PackCard } from '@/lib/facts/card-pack'
+import type { CardId } from '@/lib/facts/ids'
 import { type OwnBook, startOwnBook } from './own-book'
 import { quietGroups } from './quiet-groups'
 
@@ -49,7 +50,7 @@ async function deliver(
   link: string,
   deviceId: string,
   writer: string,
-  scores: readonly { cardId: string; hole: number; score: number }[],
+  scores: readonly { cardId: CardId; hole: number; score: number }[],
 ) {
   const facts = scores.map((one, at) => ({
     ...one,

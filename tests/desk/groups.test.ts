@@ -10,34 +10,35 @@ import {
   shifted,
   without,
 } from '@/app/desk/[society]/days/[day]/draw/groups'
+import { asId } from '../setup/ids'
 
 const drawn: Groups = [
-  ['a', 'b', 'c', 'd'],
-  ['e', 'f', 'g'],
+  [asId('a'), asId('b'), asId('c'), asId('d')],
+  [asId('e'), asId('f'), asId('g')],
 ]
 
 describe('moving players between groups', () => {
   it('puts a player at the end of a group with room', () => {
-    expect(movedTo(drawn, 'a', 1)).toEqual([
+    expect(movedTo(drawn, asId('a'), 1)).toEqual([
       ['b', 'c', 'd'],
       ['e', 'f', 'g', 'a'],
     ])
   })
 
   it('exchanges with the player in the seat when the group is full', () => {
-    expect(movedTo(drawn, 'e', 0, 1)).toEqual([
+    expect(movedTo(drawn, asId('e'), 0, 1)).toEqual([
       ['a', 'e', 'c', 'd'],
       ['b', 'f', 'g'],
     ])
   })
 
   it('changes the order inside a group, and stays inside it', () => {
-    expect(shifted(drawn, 'b', -1)[0]).toEqual(['b', 'a', 'c', 'd'])
-    expect(shifted(drawn, 'a', -1)).toEqual(drawn)
+    expect(shifted(drawn, asId('b'), -1)[0]).toEqual(['b', 'a', 'c', 'd'])
+    expect(shifted(drawn, asId('a'), -1)).toEqual(drawn)
   })
 
   it('names groups of one', () => {
-    expect(lonely([['a'], ['b', 'c']])).toEqual([1])
+    expect(lonely([[asId('a')], [asId('b'), asId('c')]])).toEqual([1])
   })
 
   it('loses nobody, doubles nobody and fills no group beyond four, whatever is moved', () => {
@@ -49,7 +50,7 @@ describe('moving players between groups', () => {
     })
     fc.assert(
       fc.property(fc.array(move, { maxLength: 30 }), (moves) => {
-        const after = moves.reduce<Groups>((now, { who, to, seat }) => movedTo(now, who, to, seat), drawn)
+        const after = moves.reduce<Groups>((now, { who, to, seat }) => movedTo(now, asId(who), to, seat), drawn)
         expect(after.flat().sort()).toEqual(players)
         for (const group of after) expect(group.length).toBeLessThanOrEqual(MOST_IN_A_GROUP)
       }),
@@ -57,22 +58,22 @@ describe('moving players between groups', () => {
   })
 
   it('takes a player out and says so', () => {
-    expect(placeOf(without(drawn, 'c'), 'c')).toBeNull()
+    expect(placeOf(without(drawn, asId('c')), asId('c'))).toBeNull()
   })
 })
 
 describe('pairing a group', () => {
   it('offers the three ways to pair four, each player once', () => {
-    const ways = pairings(['a', 'b', 'c', 'd'], 2)
+    const ways = pairings([asId('a'), asId('b'), asId('c'), asId('d')], 2)
     expect(ways).toHaveLength(3)
     for (const way of ways) expect(way.flat().sort()).toEqual(['a', 'b', 'c', 'd'])
   })
 
   it('leaves one alone in a three, each in turn', () => {
-    expect(pairings(['a', 'b', 'c'], 2).map((way) => way[1]?.[0])).toEqual(['c', 'b', 'a'])
+    expect(pairings([asId('a'), asId('b'), asId('c')], 2).map((way) => way[1]?.[0])).toEqual(['c', 'b', 'a'])
   })
 
   it('takes the whole group as one side for a team of four', () => {
-    expect(pairings(['a', 'b', 'c', 'd'], 4)).toEqual([[['a', 'b', 'c', 'd']]])
+    expect(pairings([asId('a'), asId('b'), asId('c'), asId('d')], 4)).toEqual([[['a', 'b', 'c', 'd']]])
   })
 })

@@ -1,5 +1,6 @@
 // Promise: the screens of entries, members and the first steps say what they must before a button is pressed: no host is
 // chosen, whoever withdraws is named in full, two of one name are told apart, the next step alone stands open.
+
 import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, it } from 'vitest'
 import { FRESH } from '@/app/desk/_form/act-state'
@@ -10,6 +11,8 @@ import { GuestForm, KnownGuestForm } from '@/app/desk/[society]/days/[day]/entri
 import { MissingHandicaps } from '@/app/desk/[society]/days/[day]/handicaps/missing-handicaps'
 import { whyNotFreeze } from '@/app/desk/[society]/days/[day]/handicaps/why-not-freeze'
 import { PersonForm } from '@/app/desk/[society]/members/person-form'
+import type { PersonId } from '@/lib/facts/ids'
+import { asId } from '../setup/ids'
 
 const action = async () => FRESH
 const text = (markup: string) =>
@@ -19,8 +22,8 @@ const text = (markup: string) =>
     .trim()
 
 const line = (over: Partial<EntryLine>): EntryLine => ({
-  personId: 'p1',
-  entryId: 'e1',
+  personId: asId('p1'),
+  entryId: asId('e1'),
   firstName: 'Peter',
   familyName: 'Marsh',
   knownAs: null,
@@ -29,7 +32,7 @@ const line = (over: Partial<EntryLine>): EntryLine => ({
   guestOf: null,
   figure: '15.1',
   status: 'entered',
-  roundTeeId: 't1',
+  roundTeeId: asId('t1'),
   ...over,
 })
 
@@ -37,8 +40,8 @@ describe('entries', () => {
   it('tells a father from his son, and who waits or has withdrawn', () => {
     const lines = [
       line({ knownAs: 'senior' }),
-      line({ personId: 'p2', entryId: 'e2', knownAs: 'junior', status: 'waiting' }),
-      line({ personId: 'p3', entryId: 'e3', firstName: 'Ann', status: 'withdrawn' }),
+      line({ personId: asId('p2'), entryId: asId('e2'), knownAs: 'junior', status: 'waiting' }),
+      line({ personId: asId('p3'), entryId: asId('e3'), firstName: 'Ann', status: 'withdrawn' }),
     ]
     const drawn = {
       status: 'called' as const,
@@ -65,7 +68,7 @@ describe('entries', () => {
       entered: [{ value: 'h1', label: 'Holmgarth, Freya' }],
       others: [{ value: 'h2', label: 'Storrey, Magnus' }],
     }
-    const guests = [{ value: 'g1', label: 'Maddock, Sorley', figure: '11.0', hostId: 'h1' }]
+    const guests = [{ value: 'g1', label: 'Maddock, Sorley', figure: '11.0', hostId: asId<PersonId>('h1') }]
     const known = renderToStaticMarkup(
       <KnownGuestForm action={action} hosts={hosts} guests={guests}>
         {null}
@@ -97,7 +100,7 @@ describe('members', () => {
 
 describe('the freeze', () => {
   it('says who has no handicap, and takes it there', () => {
-    const missing = [{ personId: 'p9', name: 'New Comer' }]
+    const missing = [{ personId: asId<PersonId>('p9'), name: 'New Comer' }]
     expect(whyNotFreeze(12, missing)).toBe('New Comer has no handicap yet')
     expect(whyNotFreeze(12, [...missing, { name: 'Bo Two' }])).toBe('New Comer and Bo Two have no handicap yet')
     expect(whyNotFreeze(0, [])).toBe('nobody is entered')
@@ -118,7 +121,7 @@ describe('the first steps', () => {
       note: 'x',
     }))
     const addMe = { firstName: 'Dorcas', familyName: 'Ellerthwaite' }
-    const markup = renderToStaticMarkup(<FirstSteps society="x" first={{ steps, seasonId: 's', addMe }} />)
+    const markup = renderToStaticMarkup(<FirstSteps society="x" first={{ steps, seasonId: asId('s'), addMe }} />)
     expect(text(markup)).toContain('1 of 5 done')
     expect(markup.match(/<h3>/g)).toHaveLength(1)
     expect(text(markup)).toContain('Next Add the members')

@@ -7,7 +7,9 @@ import { describe, expect, it } from 'vitest'
 import { roomThatMends } from '@/app/desk/_form/rooms-that-mend'
 import { newCompetition, withFormat } from '@/app/desk/[society]/_day-form/drafts'
 import { movesBetween, movesInWords, placesOf } from '@/app/desk/[society]/days/[day]/draw/moves'
+import type { EntryId } from '@/lib/facts/ids'
 import { formatOf } from '@/lib/rules/formats/catalogue'
+import { asId } from '../setup/ids'
 
 const filesUnder = (folder: string, end: RegExp): readonly string[] =>
   readdirSync(folder, { recursive: true, withFileTypes: true })
@@ -36,11 +38,15 @@ describe('the forms of the desk', () => {
 })
 
 describe('what was moved in the draw', () => {
-  const group = (startTime: string, ...entryIds: string[]) => ({ startTime, startHole: 1, entryIds })
+  const group = (startTime: string, ...entryIds: string[]) => ({
+    startTime,
+    startHole: 1,
+    entryIds: entryIds.map((one) => asId<EntryId>(one)),
+  })
   const saved = placesOf([group('10:00', 'a', 'b'), group('10:11', 'c', 'd')], false)
   const names = [
-    ['a', 'Corin Haldane'],
-    ['c', 'Petra Ashgill'],
+    [asId<EntryId>('a'), 'Corin Haldane'],
+    [asId<EntryId>('c'), 'Petra Ashgill'],
   ] as const
 
   it('is a name with both times', () => {

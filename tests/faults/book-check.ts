@@ -1,15 +1,17 @@
 // Reads the book's file beside the program: what is in it, by device and number, and whether the file is whole.
+
 import Database from 'better-sqlite3'
+import type { CardId, DeviceId, EntryId } from '@/lib/facts/ids'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import type { FactDraft, KeptFact } from '@/lib/outbox/kept-fact'
 
 export interface Row {
   readonly id: number
-  readonly cardId: string
+  readonly cardId: CardId
   readonly hole: number
   readonly score: WrittenScore
   readonly writer: string
-  readonly deviceId: string
+  readonly deviceId: DeviceId
   readonly seq: number
   readonly late: boolean
 }
@@ -19,9 +21,9 @@ export interface OfDevice {
   readonly scores: readonly Row[]
   readonly signatures: readonly {
     readonly seq: number
-    readonly cardId: string
+    readonly cardId: CardId
     readonly role: string
-    readonly entryId: string
+    readonly entryId: EntryId
     readonly scores: string
   }[]
   readonly refused: readonly { readonly seq: number; readonly code: string }[]
@@ -30,7 +32,7 @@ export interface OfDevice {
 export interface OpenedBook {
   readonly ofDevice: (device: string) => OfDevice
   /** Score facts of these cards in the order of their arrival. */
-  readonly ofCards: (cardIds: readonly string[]) => readonly Row[]
+  readonly ofCards: (cardIds: readonly CardId[]) => readonly Row[]
   /** Every sentence SQLite has about the file; empty when it is whole. */
   readonly damage: () => readonly string[]
   readonly close: () => void

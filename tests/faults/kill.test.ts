@@ -5,6 +5,7 @@
 // Eighteen phones of six groups write and deliver all the time, several at once; the moment of death is rolled: after so
 // many answers and so many milliseconds more. Where it falls then is the machine's affair: what holds must hold anywhere. (phones.test.ts has the same deaths at places that replay.)
 import { afterAll, beforeAll, expect, it, vi } from 'vitest'
+import { asId } from '../setup/ids'
 import { contradictions, openedBook } from './book-check'
 import { dice } from './dice'
 import { Network, withNetwork } from './network'
@@ -38,7 +39,7 @@ interface Lane {
 const newPhones = (roll: Lane['roll'], name: string) =>
   Array.from({ length: PHONES }, (_, at) => {
     const group = book.groups[at % GROUPS]!
-    return new SimPhone(`${name}-phone-${at}-of-eighteen`, group, group.entryIds[roll(4)]!, 0)
+    return new SimPhone(asId(`${name}-phone-${at}-of-eighteen`), group, group.entryIds[roll(4)]!, 0)
   })
 
 /** Everybody writes and delivers; after some answers, and a moment more, the server is gone. */

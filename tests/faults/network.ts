@@ -1,6 +1,8 @@
 // What lies between a phone and the server: every request meets a fate rolled from the run's seed. It stands in place of
 // the browser's fetch, so that the outbox's own way to the server (lib/outbox/post.ts) is what runs.
+
 import { AsyncLocalStorage } from 'node:async_hooks'
+import type { DeviceId } from '@/lib/facts/ids'
 import type { DeliveryAnswer, FactAnswer } from '@/lib/facts/score-fact'
 import { nextFile } from './next-file'
 import type { ServerProcess } from './server-process'
@@ -124,7 +126,7 @@ export class Network {
     if (init.method !== 'POST') return
     if (status !== 200 && status !== 409) this.broken.push(`a delivery was answered ${status}: ${text.slice(0, 300)}`)
     if (status !== 200) return
-    const { deviceId } = JSON.parse(String(init.body)) as { deviceId: string }
+    const { deviceId } = JSON.parse(String(init.body)) as { deviceId: DeviceId }
     for (const one of (JSON.parse(text) as DeliveryAnswer).answers) {
       const key = `${deviceId} ${one.seq}`
       const before = this.said.get(key)

@@ -13,6 +13,7 @@
 //
 //   FAULT_SEED=17 FAULT_RUNS=1 npx vitest run tests/faults/phones.test.ts
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest'
+import { asId } from '../setup/ids'
 import { openedBook } from './book-check'
 import { dice } from './dice'
 import { Network, withNetwork } from './network'
@@ -108,7 +109,7 @@ describe('phones on a bad network and a server that dies', () => {
   it('keeps what a page newer than the server adds, and says why it waits', async () => {
     const server = await aServer()
     const group = book.groups[0]!
-    const phone = new SimPhone('a-phone-from-the-future', group, group.entryIds[0]!, 0)
+    const phone = new SimPhone(asId('a-phone-from-the-future'), group, group.entryIds[0]!, 0)
     await phone.begin()
     await phone.write(group.cardIds[0]!, 1, 4)
     const network = new Network(server, dice(1), { left: 0, sigkill: false })

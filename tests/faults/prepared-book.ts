@@ -1,9 +1,11 @@
 // A published day of six groups of four in a book of its own: every run takes one group, so that a book serves six
 // runs and none of them meets what another one wrote.
+
 import { randomUUID } from 'node:crypto'
 import { copyFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { CardPack } from '@/lib/facts/card-pack'
+import type { CardId, EntryId, GroupId, PersonId } from '@/lib/facts/ids'
 import { callDay, proposeDay } from '@/lib/society/call-day'
 import { cardPack } from '@/lib/society/card-pack'
 import { enterPlayers } from '@/lib/society/enter-players'
@@ -23,12 +25,12 @@ import { nextFile } from './next-file'
 export const GROUPS = 6
 
 export interface PreparedGroup {
-  readonly groupId: string
+  readonly groupId: GroupId
   readonly link: string
   /** In the order of the group. */
-  readonly entryIds: readonly string[]
-  readonly cardIds: readonly string[]
-  readonly markerIds: readonly string[]
+  readonly entryIds: readonly EntryId[]
+  readonly cardIds: readonly CardId[]
+  readonly markerIds: readonly EntryId[]
   /** What a phone that opens the link before the first tee has on it. */
   readonly pack: CardPack
 }
@@ -49,7 +51,7 @@ export async function preparedBook(groups = GROUPS): Promise<PreparedBook> {
   const actor = { kind: 'officer', societyId, userId, name: officer.name, duties: ['secretary'] } as const
   got(await keepCourse(actor, course()))
   const { seasonId } = got(await openSeason(actor, { name: '2031', startsOn: '2031-01-01', endsOn: '2031-12-31' }))
-  const enter: { personId: string }[] = []
+  const enter: { personId: PersonId }[] = []
   for (let at = 0; at < groups * 4; at++) {
     const person = { firstName: `Robin${at}`, familyName: 'Marlpit', gender: at % 3 ? 'men' : 'women' } as const
     const kept = await keepPerson(actor, {
@@ -78,7 +80,7 @@ export async function preparedBook(groups = GROUPS): Promise<PreparedBook> {
   await own.book.$executeRawUnsafe(`VACUUM INTO '${file}'`)
   const links = await own.book.group.findMany({ select: { id: true, linkKey: true } })
   await own.close()
-  const cardOf = (entryId: string) => ready.cards.find((card) => card.entryId === entryId)!
+  const cardOf = (entryId: EntryId) => ready.cards.find((card) => card.entryId === entryId)!
   return {
     file,
     society,

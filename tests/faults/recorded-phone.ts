@@ -1,7 +1,9 @@
 // A phone that still runs the first version of the page: its deliveries as they were recorded from that version, byte
 // for byte but for the names of the cards, and its own idea of an answer.
+
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
+import type { DeviceId } from '@/lib/facts/ids'
 import type { OfDevice } from './book-check'
 import type { PreparedGroup } from './prepared-book'
 
@@ -21,7 +23,7 @@ export class RecordedPhone {
   #next = 0
 
   constructor(
-    readonly deviceId: string,
+    readonly deviceId: DeviceId,
     readonly group: PreparedGroup,
   ) {
     this.#bodies = RECORDED.map((body) =>

@@ -1,5 +1,6 @@
 // A phone with its card open, on a clock that the test turns: the group's book as the page opens it, the outbox's own
 // way to the server, and between them a network that may be gone in one way or another.
+import type { DeviceId } from '@/lib/facts/ids'
 import { openGroupBook } from '@/lib/outbox/group-book'
 import { memoryStore } from '@/lib/outbox/memory-store'
 import type { Phone } from '@/lib/outbox/phone'
@@ -84,7 +85,7 @@ export class Valley extends Network {
   }
 }
 
-export function returningPhone(deviceId: string, link: string, network: Valley, chance: () => number) {
+export function returningPhone(deviceId: DeviceId, link: string, network: Valley, chance: () => number) {
   const clock = new Clock()
   network.clock = clock
   const reachable: (() => void)[] = []

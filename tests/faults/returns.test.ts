@@ -3,8 +3,11 @@
 //
 // The phone is the page's own book of the group, on a clock that the test turns; the server is a process with the
 // handlers of app/api on the real database. Seeds replay: FAULT_SEED=7 npx vitest run tests/faults/returns.test.ts
+
 import { afterAll, beforeAll, expect, it, vi } from 'vitest'
+import type { DeviceId } from '@/lib/facts/ids'
 import type { FactDraft } from '@/lib/outbox/kept-fact'
+import { asId } from '../setup/ids'
 import { contradictions, openedBook } from './book-check'
 import { dice } from './dice'
 import { withNetwork } from './network'
@@ -32,7 +35,7 @@ afterAll(() => server.stop())
 function phoneOf(place: number, name: string, roll = dice(1)) {
   const group = book.groups[place]!
   const network = new Valley(server, roll, { left: 0, sigkill: false })
-  const deviceId = `returning-phone-of-${name}`
+  const deviceId = asId<DeviceId>(`returning-phone-of-${name}`)
   const phone = returningPhone(deviceId, group.link, network, () => roll(100) / 100)
   const wrote: { seq: number; draft: FactDraft }[] = []
   async function write(at: number, hole: number, score: number): Promise<void> {

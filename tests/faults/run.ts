@@ -2,6 +2,7 @@
 import type { CardPack } from '@/lib/facts/card-pack'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import { phoneMark, writerKey } from '@/lib/facts/writer'
+import { asId } from '../setup/ids'
 import { contradictions, openedBook, type Row } from './book-check'
 import { dice } from './dice'
 import { type Deaths, Network, withNetwork } from './network'
@@ -36,7 +37,7 @@ export async function run(
   const before = deaths.left
   const network = new Network(server, roll, deaths)
   const phones = somePhones(seed, group, roll)
-  const old = roll(6) === 0 ? new RecordedPhone(`run-${seed}-recorded-phone`, group) : null
+  const old = roll(6) === 0 ? new RecordedPhone(asId(`run-${seed}-recorded-phone`), group) : null
   // A phone that is broken or stolen on the way home: what it holds stays on it.
   const gone = roll(8) === 0 ? phones[roll(phones.length)]! : null
   await withNetwork(network, async () => {

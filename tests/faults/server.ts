@@ -7,6 +7,7 @@
 // process kills itself; or a file name, the plug is pulled: the book's files are copied there as they lie at that
 // moment, which is what a killed process leaves behind, every open request is cut, and the server goes on with the copy
 // as a fresh one would. A test holds the two against each other.
+
 import { copyFileSync, existsSync, writeSync } from 'node:fs'
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http'
 import type { AddressInfo } from 'node:net'
@@ -14,6 +15,7 @@ import Database from 'better-sqlite3'
 import { GET as boardOfDay } from '@/app/api/board/[society]/[day]/route'
 import { POST as takeDelivery } from '@/app/api/group/[link]/facts/route'
 import { GET as packOfGroup } from '@/app/api/group/[link]/route'
+import type { DeviceId } from '@/lib/facts/ids'
 import { type Book, bookFile, openBook } from '@/lib/store/client'
 
 export interface Said {
@@ -120,7 +122,7 @@ async function planted(asked: Request, link: string): Promise<Response | null> {
     return Response.json({ lastSeq: facts.at(-1)!.seq, answers, scoreVersion: 1 })
   }
   if (process.env.PLANTED === 'forgets-numbers') {
-    const delivery = (await asked.json()) as { deviceId: string }
+    const delivery = (await asked.json()) as { deviceId: DeviceId }
     const deviceId = `${delivery.deviceId.slice(0, 40)}-${Math.floor(performance.now() * 1000)}`
     const again = new Request(asked.url, { method: 'POST', body: JSON.stringify({ ...delivery, deviceId }) })
     return takeDelivery(again, { params })

@@ -1,5 +1,6 @@
 // A phone on the course: the outbox's own sender, post and reading of the card, on a memory store that outlives every
 // reload, and a clock that may be days out.
+import type { CardId, DeviceId } from '@/lib/facts/ids'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import { deviceIn, phoneMark } from '@/lib/facts/writer'
 import { cardsNow, toUndo } from '@/lib/outbox/card-now'
@@ -10,6 +11,7 @@ import { fetchPack, postDelivery } from '@/lib/outbox/post'
 import { type Sent, sendWaiting } from '@/lib/outbox/sender'
 import { mayNotSign } from '@/lib/outbox/signing'
 import type { OutboxStore } from '@/lib/outbox/store'
+import { asId } from '../setup/ids'
 import type { PreparedGroup } from './prepared-book'
 
 type Roll = (sides: number) => number
@@ -23,7 +25,7 @@ export class SimPhone {
   #clock: number
 
   constructor(
-    readonly deviceId: string,
+    readonly deviceId: DeviceId,
     readonly group: Omit<PreparedGroup, 'pack'> & Partial<Pick<PreparedGroup, 'pack'>>,
     readonly holder: string,
     daysOut: number,
@@ -43,8 +45,8 @@ export class SimPhone {
     this.wrote.push({ seq: kept.value.seq, draft })
   }
 
-  write(cardId: string, hole: number, score: WrittenScore): Promise<void> {
-    return this.#keep({ kind: 'score', cardId, writer: this.holder, hole, score })
+  write(cardId: CardId, hole: number, score: WrittenScore): Promise<void> {
+    return this.#keep({ kind: 'score', cardId, writer: asId(this.holder), hole, score })
   }
 
   /** Opened on the first tee, where there is a signal. */
@@ -120,6 +122,6 @@ export function somePhones(seed: number, group: PreparedGroup, roll: Roll): read
     const holder = group.entryIds[roll(group.entryIds.length)]!
     // Most clocks are right; some are days, some are years out. They are shown and never trusted.
     const daysOut = roll(3) > 0 ? 0 : roll(2) ? roll(7) - 3 : roll(3000) - 1500
-    return new SimPhone(`run-${seed}-phone-${at}-of-many`, group, holder, daysOut)
+    return new SimPhone(asId(`run-${seed}-phone-${at}-of-many`), group, holder, daysOut)
   })
 }

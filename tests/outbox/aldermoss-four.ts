@@ -2,7 +2,9 @@
 // Invented people on an invented course.
 
 import type { CardPack, PackCard } from '@/lib/facts/card-pack'
+import type { EntryId } from '@/lib/facts/ids'
 import type { Gender } from '@/lib/rules/day'
+import { asId } from '../setup/ids'
 
 //           hole parM parW yellow red siM siW
 const COURSE: readonly (readonly number[])[] = [
@@ -34,15 +36,15 @@ const strokesOn = (playing: number, index: number) => {
 }
 
 function card(
-  entryId: string,
+  entryId: EntryId,
   firstName: string,
   familyName: string,
   gender: Gender,
   playingHandicap: number,
-  markerId: string,
+  markerId: EntryId,
 ): PackCard {
   return {
-    cardId: `card-${entryId}`,
+    cardId: asId(`card-${entryId}`),
     entryId,
     firstName,
     familyName,
@@ -74,20 +76,20 @@ export function aldermossPack(changes: Partial<CardPack> = {}): CardPack {
     packVersion: 1,
     society: 'Fernbrake Golf Society',
     societySlug: 'fernbrake',
-    dayId: 'day-spring-cup',
+    dayId: asId('day-spring-cup'),
     daySlug: 'spring-cup',
     dayName: 'Spring Cup',
     date: '2026-04-25',
     course: 'Aldermoss Park',
     status: 'in-play',
-    group: { id: 'group-3', number: 3, startTime: '12:52', startHole: 1 },
+    group: { id: asId('group-3'), number: 3, startTime: '12:52', startHole: 1 },
     reading: 'points',
     mainCompetition: 'Spring Cup',
     cards: [
-      card('haldane', 'Corin', 'Haldane', 'men', 1, 'tarrablane'),
-      card('coldbrook', 'Emrys', 'Coldbrook', 'men', 17, 'haldane'),
-      card('trevennor', 'Jago', 'Trevennor', 'men', 19, 'coldbrook'),
-      card('tarrablane', 'Una', 'Tarrablane', 'women', 24, 'trevennor'),
+      card(asId('haldane'), 'Corin', 'Haldane', 'men', 1, asId('tarrablane')),
+      card(asId('coldbrook'), 'Emrys', 'Coldbrook', 'men', 17, asId('haldane')),
+      card(asId('trevennor'), 'Jago', 'Trevennor', 'men', 19, asId('coldbrook')),
+      card(asId('tarrablane'), 'Una', 'Tarrablane', 'women', 24, asId('trevennor')),
     ],
     scoreVersion: 0,
     dayVersion: 1,

@@ -2,19 +2,20 @@
 // a gap takes nothing, a closed card makes late facts. Only the rules the phone relies on, none of the counting.
 
 import type { CardPack, PackCard } from '@/lib/facts/card-pack'
+import type { DeviceId } from '@/lib/facts/ids'
 import type { Delivery, DeliveryAnswer, DeviceFact, FactAnswer, WrittenScore } from '@/lib/facts/score-fact'
 import { deviceIn, phoneMark, writerKey } from '@/lib/facts/writer'
 import type { Looking } from '@/lib/outbox/post'
 import type { Posted } from '@/lib/outbox/sender'
 
 export interface TakenFact {
-  readonly deviceId: string
+  readonly deviceId: DeviceId
   readonly fact: DeviceFact
 }
 
 export class FakeServer {
   readonly taken: TakenFact[] = []
-  readonly answers = new Map<string, FactAnswer[]>()
+  readonly answers = new Map<DeviceId, FactAnswer[]>()
   pack: CardPack
   private readonly holds = new Map<string, number>()
   private minutes = 0
@@ -52,7 +53,7 @@ export class FakeServer {
     return { kind: 'answered', answer }
   }
 
-  private take(deviceId: string, fact: DeviceFact): FactAnswer {
+  private take(deviceId: DeviceId, fact: DeviceFact): FactAnswer {
     const no = this.refuses(fact)
     if (no) return { seq: fact.seq, answer: 'refused', ...no }
     const card = this.pack.cards.find((each) => each.cardId === fact.cardId)
@@ -72,7 +73,7 @@ export class FakeServer {
     })
   }
 
-  private change(deviceId: string, card: PackCard, fact: DeviceFact): void {
+  private change(deviceId: DeviceId, card: PackCard, fact: DeviceFact): void {
     if (fact.kind === 'drive' || fact.kind === 'ball-lost') {
       this.pack = { ...this.pack, scoreVersion: this.pack.scoreVersion + 1, balls: this.ballsAfter(fact) }
       return
@@ -92,11 +93,11 @@ export class FakeServer {
     }
   }
 
-  mark(deviceId: string): string {
+  mark(deviceId: DeviceId): string {
     return phoneMark(deviceIn(this.pack.group.id, deviceId))
   }
 
-  private written(deviceId: string, card: PackCard, fact: Extract<DeviceFact, { kind: 'score' }>): PackCard {
+  private written(deviceId: DeviceId, card: PackCard, fact: Extract<DeviceFact, { kind: 'score' }>): PackCard {
     const key = writerKey(fact.writer, this.mark(deviceId))
     const written = { ...card.written }
     const numbers = { ...card.numbers }
@@ -137,7 +138,7 @@ export class FakeServer {
   }
 
   /** Put back from a copy made after the device's first `kept` facts. */
-  forgetAfter(deviceId: string, kept: number): void {
+  forgetAfter(deviceId: DeviceId, kept: number): void {
     this.answers.set(deviceId, (this.answers.get(deviceId) ?? []).slice(0, kept))
     const gone = this.taken.filter((each) => each.deviceId === deviceId && each.fact.seq > kept)
     for (const each of gone) this.taken.splice(this.taken.indexOf(each), 1)

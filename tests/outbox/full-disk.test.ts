@@ -15,13 +15,14 @@ import type { Phone } from '@/lib/outbox/phone'
 import { steadyStore } from '@/lib/outbox/steady-store'
 import type { OutboxStore } from '@/lib/outbox/store'
 import { refused } from '@/lib/result'
+import { asId } from '../setup/ids'
 import { aldermossPack } from './aldermoss-four'
 import { FakeServer } from './fake-server'
 
 const LINK = 'fern-group-3'
 const AT = '2026-04-25T12:53:00.000Z'
 const score = (hole: number, strokes: number): ToKeep => ({
-  draft: { kind: 'score', cardId: 'card-trevennor', writer: 'trevennor', hole, score: strokes },
+  draft: { kind: 'score', cardId: asId('card-trevennor'), writer: asId('trevennor'), hole, score: strokes },
   before: null,
 })
 
@@ -120,7 +121,7 @@ describe('a disk that fills up in the middle of a round', () => {
     const steady = steadyStore(store, randomUUID)
     await steady.queue(LINK)
     disk.full = true
-    await steady.setHolder(LINK, { holder: 'trevennor', holds: 1, tookOver: [] })
+    await steady.setHolder(LINK, { holder: asId('trevennor'), holds: 1, tookOver: [] })
     expect((await steady.queue(LINK)).holder).toBe('trevennor')
     disk.full = false
     await steady.queue(LINK)

@@ -4,6 +4,7 @@
 import { describe, expect, it } from 'vitest'
 import { openGroupBook } from '@/lib/outbox/group-book'
 import { refused } from '@/lib/result'
+import { asId } from '../setup/ids'
 import { aldermossPack } from './aldermoss-four'
 import { FakeServer } from './fake-server'
 import { LINK, opened, phoneFor, quiet } from './opened-book'
@@ -13,15 +14,15 @@ describe('writing', () => {
     const { book, signal, now, card } = await opened()
     expect(now().pack?.dayName).toBe('Spring Cup')
     signal.on = false
-    expect((await book.write('card-trevennor', 1, 5)).ok).toBe(true)
-    expect(card('trevennor').holes[0]?.score).toBe(5)
+    expect((await book.write(asId('card-trevennor'), 1, 5)).ok).toBe(true)
+    expect(card(asId('trevennor')).holes[0]?.score).toBe(5)
     expect(now().waitingScores).toBe(1)
     expect(now().lastReceivedAt).toBeNull()
   })
 
   it('sends by itself and says received only when the server has answered', async () => {
     const { book, server, now } = await opened()
-    await book.write('card-trevennor', 1, 5)
+    await book.write(asId('card-trevennor'), 1, 5)
     await quiet()
     expect(server.taken).toHaveLength(1)
     expect(now().waitingScores).toBe(0)
@@ -31,7 +32,7 @@ describe('writing', () => {
   it('tries again after a failure, with growing patience', async () => {
     const { book, server, signal, timers, fire, now } = await opened()
     signal.on = false
-    await book.write('card-trevennor', 1, 5)
+    await book.write(asId('card-trevennor'), 1, 5)
     await quiet()
     const first = Math.max(...timers.filter((each) => each.ms < 20_000).map((each) => each.ms))
     fire()
@@ -49,14 +50,14 @@ describe('writing', () => {
     const { book, phone, card, now, server } = await opened()
     const { keep } = phone.store
     Object.assign(phone.store, { keep: async () => refused('phone-full', 'This phone is full.') })
-    await book.write('card-trevennor', 1, 5)
-    await book.write('card-trevennor', 1, 6)
-    await book.write('card-haldane', 1, 4)
+    await book.write(asId('card-trevennor'), 1, 5)
+    await book.write(asId('card-trevennor'), 1, 6)
+    await book.write(asId('card-haldane'), 1, 4)
     expect(now()).toMatchObject({ inPageOnly: 3, whyNotKept: 'This phone is full.' })
-    expect(card('trevennor').holes[0]?.score).toBe(6)
+    expect(card(asId('trevennor')).holes[0]?.score).toBe(6)
     await book.undo()
     expect(now().inPageOnly).toBe(2)
-    expect(card('haldane').holes[0]?.score).toBeNull()
+    expect(card(asId('haldane')).holes[0]?.score).toBeNull()
     expect(server.taken).toHaveLength(0)
 
     Object.assign(phone.store, { keep })
@@ -66,19 +67,19 @@ describe('writing', () => {
       [1, 5],
       [2, 6],
     ])
-    await book.write('card-trevennor', 2, 4)
+    await book.write(asId('card-trevennor'), 2, 4)
     expect((await phone.store.facts(LINK)).map((kept) => kept.seq)).toEqual([1, 2, 3])
   })
 
   it('goes on where another phone died: what was received is there, and the numbers are its own', async () => {
     const first = await opened()
-    await first.book.write('card-trevennor', 1, 5)
-    await first.book.write('card-haldane', 1, 4)
+    await first.book.write(asId('card-trevennor'), 1, 5)
+    await first.book.write(asId('card-haldane'), 1, 4)
     await quiet()
     first.stop()
     const second = await opened(first.server)
-    expect(second.card('trevennor').holes[0]?.score).toBe(5)
-    await second.book.write('card-haldane', 2, 5)
+    expect(second.card(asId('trevennor')).holes[0]?.score).toBe(5)
+    await second.book.write(asId('card-haldane'), 2, 5)
     await quiet()
     expect(first.server.taken.map(({ fact }) => [fact.seq, fact.kind === 'score' && fact.hole])).toEqual([
       [1, 1],
@@ -87,9 +88,9 @@ describe('writing', () => {
     ])
     expect(second.now().waitingScores).toBe(0)
     // The same holder corrects on the new phone what was written on the dead one: one score, no difference.
-    await second.book.write('card-trevennor', 1, 6)
+    await second.book.write(asId('card-trevennor'), 1, 6)
     await quiet()
-    expect(second.card('trevennor').holes[0]).toMatchObject({ score: 6, differs: false })
+    expect(second.card(asId('trevennor')).holes[0]).toMatchObject({ score: 6, differs: false })
   })
 
   it('shows the newest cards although a full phone keeps the old ones', async () => {
@@ -154,7 +155,7 @@ describe('writing', () => {
     expect(now().play).toEqual(stop)
     await book.readPlay(1)
     expect(now().playRead).toBe(true)
-    await book.write('card-trevennor', 1, 5)
+    await book.write(asId('card-trevennor'), 1, 5)
     expect(await phone.store.facts(LINK)).toHaveLength(1)
     server.pack = { ...server.pack, scoreVersion: 50, play: { ...stop, number: 2, kind: 'resume' } }
     await book.refresh()
@@ -164,7 +165,7 @@ describe('writing', () => {
   it('knocks with what it still keeps when the link has ended, once a minute, and settles what the desk took', async () => {
     const { book, phone, now, server, signal, advance } = await opened()
     signal.on = false
-    await book.write('card-trevennor', 1, 5)
+    await book.write(asId('card-trevennor'), 1, 5)
     signal.on = true
     server.ended = { code: 'link-ended', sentence: 'The day is over.' }
     const knocks: (number | undefined)[] = []
@@ -193,19 +194,19 @@ describe('writing', () => {
 
   it('writes nothing twice when the same figure is pressed again', async () => {
     const { book, phone } = await opened()
-    await book.write('card-trevennor', 1, 5)
-    await book.write('card-trevennor', 1, 5)
+    await book.write(asId('card-trevennor'), 1, 5)
+    await book.write(asId('card-trevennor'), 1, 5)
     expect(await phone.store.facts(LINK)).toHaveLength(1)
   })
 
   it('takes back the newest first, one after another, across a reload', async () => {
     const { book, phone, card, now } = await opened()
-    await book.write('card-trevennor', 1, 5)
-    await book.write('card-trevennor', 1, 6)
-    await book.write('card-haldane', 1, 4)
+    await book.write(asId('card-trevennor'), 1, 5)
+    await book.write(asId('card-trevennor'), 1, 6)
+    await book.write(asId('card-haldane'), 1, 4)
     expect(now().undo?.kept.fact).toMatchObject({ cardId: 'card-haldane' })
     await book.undo()
-    expect(card('haldane').holes[0]?.score).toBeNull()
+    expect(card(asId('haldane')).holes[0]?.score).toBeNull()
     const again = openGroupBook(LINK, phone)
     again.start()
     await quiet()
@@ -221,13 +222,13 @@ describe('writing', () => {
 describe('two people on one card', () => {
   const unaWrote = (server: FakeServer, hole: number, score: number) => {
     server.deliver({
-      deviceId: 'una-phone-0123456789',
+      deviceId: asId('una-phone-0123456789'),
       facts: [
         {
           kind: 'score',
           seq: 1,
-          cardId: 'card-trevennor',
-          writer: 'tarrablane',
+          cardId: asId('card-trevennor'),
+          writer: asId('tarrablane'),
           writtenAt: '2026-04-25T12:52:00.000Z',
           hole,
           score,
@@ -238,28 +239,28 @@ describe('two people on one card', () => {
 
   it('shows both where they differ, and lets either answer settle it', async () => {
     const { book, server, card } = await opened()
-    await book.write('card-trevennor', 11, 5)
+    await book.write(asId('card-trevennor'), 11, 5)
     await quiet()
     unaWrote(server, 11, 6)
     await book.refresh()
-    expect(card('trevennor').notAgreed).toEqual([11])
-    expect(card('trevennor').holes[10]).toMatchObject({ differs: true, score: null })
-    await book.write('card-trevennor', 11, 6)
-    expect(card('trevennor').notAgreed).toEqual([])
-    expect(card('trevennor').holes[10]?.score).toBe(6)
+    expect(card(asId('trevennor')).notAgreed).toEqual([11])
+    expect(card(asId('trevennor')).holes[10]).toMatchObject({ differs: true, score: null })
+    await book.write(asId('card-trevennor'), 11, 6)
+    expect(card(asId('trevennor')).notAgreed).toEqual([])
+    expect(card(asId('trevennor')).holes[10]?.score).toBe(6)
   })
 
   it('does not take a slower, older look at the server for news', async () => {
     const { book, server, card } = await opened()
     const old = server.pack
-    await book.write('card-trevennor', 1, 5)
+    await book.write(asId('card-trevennor'), 1, 5)
     await quiet()
     unaWrote(server, 2, 6)
     await book.refresh()
     server.pack = old
     await book.refresh()
     expect(
-      card('trevennor')
+      card(asId('trevennor'))
         .holes.slice(0, 2)
         .map((each) => each.score),
     ).toEqual([5, 6])
@@ -267,7 +268,7 @@ describe('two people on one card', () => {
 
   it('lets a ruling of the committee stand over both', async () => {
     const { book, server, card } = await opened()
-    await book.write('card-trevennor', 11, 5)
+    await book.write(asId('card-trevennor'), 11, 5)
     await quiet()
     unaWrote(server, 11, 6)
     server.pack = {
@@ -275,6 +276,6 @@ describe('two people on one card', () => {
       cards: server.pack.cards.map((each) => (each.entryId === 'trevennor' ? { ...each, ruled: { 11: 7 } } : each)),
     }
     await book.refresh()
-    expect(card('trevennor').holes[10]).toMatchObject({ score: 7, differs: false, ruled: true })
+    expect(card(asId('trevennor')).holes[10]).toMatchObject({ score: 7, differs: false, ruled: true })
   })
 })

@@ -1,12 +1,14 @@
 // A phone in the hand of a test: its timers, its signal and its clock are turned by hand.
 
 import { randomUUID } from 'node:crypto'
+import type { EntryId } from '@/lib/facts/ids'
 import type { PlayNow } from '@/lib/facts/play-stop'
 import type { CardNow } from '@/lib/outbox/card-now'
 import { type GroupSnapshot, openGroupBook } from '@/lib/outbox/group-book'
 import type { LineEars } from '@/lib/outbox/live-line'
 import { memoryStore } from '@/lib/outbox/memory-store'
 import type { Phone } from '@/lib/outbox/phone'
+import { asId } from '../setup/ids'
 import { aldermossPack } from './aldermoss-four'
 import { FakeServer } from './fake-server'
 
@@ -71,8 +73,8 @@ export async function opened(server = new FakeServer(aldermossPack())) {
   const book = openGroupBook(LINK, around.phone)
   const stop = book.start()
   await quiet()
-  await book.hold('trevennor')
+  await book.hold(asId('trevennor'))
   const now = () => book.snapshot() as GroupSnapshot
-  const card = (entryId: string) => now().cards.find((each) => each.card.entryId === entryId) as CardNow
+  const card = (entryId: EntryId) => now().cards.find((each) => each.card.entryId === entryId) as CardNow
   return { ...around, server, book, stop, now, card }
 }

@@ -8,6 +8,7 @@ import type { LineEars } from '@/lib/outbox/live-line'
 import { memoryStore } from '@/lib/outbox/memory-store'
 import type { Phone } from '@/lib/outbox/phone'
 import type { Posted } from '@/lib/outbox/sender'
+import { asId } from '../setup/ids'
 import { aldermossPack } from './aldermoss-four'
 import { FakeServer } from './fake-server'
 import { LINK } from './opened-book'
@@ -109,7 +110,7 @@ async function opened(around: ReturnType<typeof phoneUnder>): Promise<GroupBook>
   const book = openGroupBook(LINK, around.phone)
   stop = book.start()
   await vi.advanceTimersByTimeAsync(1_000)
-  await book.hold('trevennor')
+  await book.hold(asId('trevennor'))
   return book
 }
 
@@ -139,7 +140,7 @@ describe.each(['refused at once', 'slowly', 'never'] as const)(
         const around = phoneUnder(new FakeServer(aldermossPack()))
         const book = await opened(around)
         around.sky.silent = silent
-        for (let hole = 1; hole <= 12; hole++) await book.write('card-trevennor', hole, 5)
+        for (let hole = 1; hole <= 12; hole++) await book.write(asId('card-trevennor'), hole, 5)
         await vi.advanceTimersByTimeAsync(gone)
         expect(now(book).waitingScores).toBe(12)
         around.sky.silent = null
@@ -153,7 +154,7 @@ describe.each(['refused at once', 'slowly', 'never'] as const)(
       const around = phoneUnder(new FakeServer(aldermossPack()))
       const first = await opened(around)
       around.sky.silent = silent
-      for (let hole = 1; hole <= 3; hole++) await first.write('card-trevennor', hole, 5)
+      for (let hole = 1; hole <= 3; hole++) await first.write(asId('card-trevennor'), hole, 5)
       stop()
       const again = openGroupBook(LINK, around.phone)
       stop = again.start()
@@ -169,7 +170,7 @@ it('leaves a delivery on a thin line its time', async () => {
   const around = phoneUnder(new FakeServer(aldermossPack()))
   const book = await opened(around)
   around.sky.takes = { look: 600, delivery: 12_000 }
-  for (let hole = 1; hole <= 12; hole++) await book.write('card-trevennor', hole, 5)
+  for (let hole = 1; hole <= 12; hole++) await book.write(asId('card-trevennor'), hole, 5)
   const { length } = around.tries
   expect(await untilReceived(book)).toBeLessThan(30_000)
   expect(around.tries.length - length).toBeLessThanOrEqual(3)
@@ -188,7 +189,7 @@ describe('a pocket', () => {
     })
     const book = await opened(around)
     around.sky.silent = 'refused at once'
-    await book.write('card-trevennor', 1, 5)
+    await book.write(asId('card-trevennor'), 1, 5)
     around.sky.inSight = false
     await vi.advanceTimersByTimeAsync(1_000)
     looks = 0
@@ -221,7 +222,7 @@ describe('a server that answers, and takes no scores', () => {
     const around = phoneUnder(new FakeServer(aldermossPack()))
     const book = await opened(around)
     around.sky.posts = posts
-    await book.write('card-trevennor', 1, 5)
+    await book.write(asId('card-trevennor'), 1, 5)
     for (let ms = 0; ms < 600_000; ms += 500) {
       await vi.advanceTimersByTimeAsync(500)
       around.lineOpens()

@@ -4,10 +4,12 @@
 import { randomUUID } from 'node:crypto'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import type { CardId, EntryId } from '@/lib/facts/ids'
 import { memoryStore } from '@/lib/outbox/memory-store'
 import { alone, type LockManagerLike } from '@/lib/outbox/one-sender'
 import { type Post, type Posted, sendWaiting } from '@/lib/outbox/sender'
 import type { OutboxStore } from '@/lib/outbox/store'
+import { asId } from '../setup/ids'
 import { aldermossPack, FOUR } from './aldermoss-four'
 import { FakeServer } from './fake-server'
 
@@ -15,7 +17,13 @@ const now = () => new Date('2026-04-25T12:53:00.000Z')
 const LINK = 'fern-group-3'
 
 async function write(store: OutboxStore, hole: number, score: number, link = LINK, player: string = 'trevennor') {
-  const draft = { kind: 'score', cardId: `card-${player}`, writer: 'trevennor', hole, score } as const
+  const draft = {
+    kind: 'score',
+    cardId: asId<CardId>(`card-${player}`),
+    writer: asId<EntryId>('trevennor'),
+    hole,
+    score,
+  } as const
   await store.keep(link, { draft, before: null }, now().toISOString())
 }
 

@@ -2,6 +2,7 @@
 // the end of a link loses nothing.
 
 import { describe, expect, it } from 'vitest'
+import { asId } from '../setup/ids'
 import { FOUR, GROSS } from './aldermoss-four'
 import { opened, quiet } from './opened-book'
 
@@ -9,14 +10,15 @@ describe('signing', () => {
   async function eighteen() {
     const all = await opened()
     for (const entryId of FOUR)
-      for (const [index, score] of GROSS[entryId].entries()) await all.book.write(`card-${entryId}`, index + 1, score)
+      for (const [index, score] of GROSS[entryId].entries())
+        await all.book.write(asId(`card-${entryId}`), index + 1, score)
     return all
   }
 
   it('refuses a card with a hole missing, and names the hole', async () => {
     const { book } = await opened()
-    for (let hole = 1; hole <= 17; hole++) await book.write('card-trevennor', hole, 5)
-    expect(await book.sign('card-trevennor', 'player', 'trevennor')).toMatchObject({
+    for (let hole = 1; hole <= 17; hole++) await book.write(asId('card-trevennor'), hole, 5)
+    expect(await book.sign(asId('card-trevennor'), 'player', asId('trevennor'))).toMatchObject({
       ok: false,
       code: 'holes-missing',
       sentence: 'Jago has no score yet on hole 18.',
@@ -26,13 +28,15 @@ describe('signing', () => {
   it('lets player and marker sign on one phone, each in their own name, without a signal', async () => {
     const { book, signal, card, now, server, fire } = await eighteen()
     signal.on = false
-    expect((await book.sign('card-trevennor', 'marker', 'coldbrook')).ok).toBe(true)
-    expect(card('trevennor').closed).toBe(false)
-    expect(await book.sign('card-trevennor', 'player', 'coldbrook')).toMatchObject({ code: 'not-the-marker' })
-    expect((await book.sign('card-trevennor', 'player', 'trevennor')).ok).toBe(true)
-    expect(card('trevennor')).toMatchObject({ closed: true, state: 'out' })
+    expect((await book.sign(asId('card-trevennor'), 'marker', asId('coldbrook'))).ok).toBe(true)
+    expect(card(asId('trevennor')).closed).toBe(false)
+    expect(await book.sign(asId('card-trevennor'), 'player', asId('coldbrook'))).toMatchObject({
+      code: 'not-the-marker',
+    })
+    expect((await book.sign(asId('card-trevennor'), 'player', asId('trevennor'))).ok).toBe(true)
+    expect(card(asId('trevennor'))).toMatchObject({ closed: true, state: 'out' })
     expect(now().waitingSignatures).toBe(2)
-    expect(await book.write('card-trevennor', 1, 9)).toMatchObject({ ok: false, code: 'card-closed' })
+    expect(await book.write(asId('card-trevennor'), 1, 9)).toMatchObject({ ok: false, code: 'card-closed' })
     signal.on = true
     fire()
     await quiet()
@@ -41,15 +45,15 @@ describe('signing', () => {
       'coldbrook',
       'trevennor',
     ])
-    expect(card('trevennor').state).toBe('handed-in')
+    expect(card(asId('trevennor')).state).toBe('handed-in')
   })
 
   it('drops a signature when a score changes after it', async () => {
     const { book, card } = await eighteen()
-    await book.sign('card-trevennor', 'marker', 'coldbrook')
-    expect(card('trevennor').signatures).toHaveLength(1)
-    await book.write('card-trevennor', 4, 6)
-    expect(card('trevennor').signatures).toHaveLength(0)
+    await book.sign(asId('card-trevennor'), 'marker', asId('coldbrook'))
+    expect(card(asId('trevennor')).signatures).toHaveLength(1)
+    await book.write(asId('card-trevennor'), 4, 6)
+    expect(card(asId('trevennor')).signatures).toHaveLength(0)
   })
 
   it('tells of a score that came after the card was handed in', async () => {
@@ -58,7 +62,7 @@ describe('signing', () => {
       ...server.pack,
       cards: server.pack.cards.map((each) => (each.entryId === 'haldane' ? { ...each, state: 'handed-in' } : each)),
     }
-    await book.write('card-haldane', 1, 4)
+    await book.write(asId('card-haldane'), 1, 4)
     await quiet()
     expect(now().answered.map((each) => each.sentence)).toEqual(['This card is signed and handed in.'])
     await book.markSeen(now().answered.map((each) => each.seq))
@@ -70,7 +74,7 @@ describe('the end of a link', () => {
   it('says so, keeps the scores, and goes on when the link lives again', async () => {
     const { book, server, now } = await opened()
     server.ended = { code: 'link-ended', sentence: 'The day is over and the link has ended with it.' }
-    await book.write('card-trevennor', 1, 5)
+    await book.write(asId('card-trevennor'), 1, 5)
     await quiet()
     expect(now().ended?.code).toBe('link-ended')
     expect(now().waitingScores).toBe(1)

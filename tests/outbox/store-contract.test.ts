@@ -1,6 +1,7 @@
 // One contract, held by every store: memory, the browser's database (a stand-in of it here), and a steady one over either.
 // Promise: a number is taken once, a kept fact stays until the server has answered it, and nothing crosses links.
 
+import type { EntryId } from '@/lib/facts/ids'
 import 'fake-indexeddb/auto'
 import { randomUUID } from 'node:crypto'
 import { afterAll, describe, expect, it } from 'vitest'
@@ -9,14 +10,15 @@ import type { FactDraft } from '@/lib/outbox/kept-fact'
 import { memoryStore } from '@/lib/outbox/memory-store'
 import { steadyStore } from '@/lib/outbox/steady-store'
 import type { OutboxStore } from '@/lib/outbox/store'
+import { asId } from '../setup/ids'
 import { aldermossPack } from './aldermoss-four'
 
-const HOLD = { holder: 'trevennor', holds: 1, tookOver: [] }
+const HOLD = { holder: asId<EntryId>('trevennor'), holds: 1, tookOver: [] }
 const AT = '2026-04-25T12:53:00.000Z'
 const score = (hole: number, strokes: number): FactDraft => ({
   kind: 'score',
-  cardId: 'card-trevennor',
-  writer: 'trevennor',
+  cardId: asId('card-trevennor'),
+  writer: asId('trevennor'),
   hole,
   score: strokes,
 })
@@ -124,7 +126,11 @@ describe.each(stores)('outbox in %s', (_name, open) => {
     await store.setEnded('a', { code: 'link-ended', sentence: 'The day is over.', at: AT })
     await keep(store, 'a', score(1, 4))
     await store.markSeen('a', [1])
-    expect(await store.queue('a')).toMatchObject({ holder: 'trevennor', ended: { code: 'link-ended' }, nextSeq: 2 })
+    expect(await store.queue('a')).toMatchObject({
+      holder: asId<EntryId>('trevennor'),
+      ended: { code: 'link-ended' },
+      nextSeq: 2,
+    })
     expect((await store.pack('a'))?.pack).toEqual(aldermossPack())
     expect(await store.pack('b')).toBeNull()
     expect((await store.facts('a'))[0]?.seen).toBe(true)
@@ -163,7 +169,7 @@ describe('the browser’s database', () => {
     const { deviceId } = await before.queue('a')
     const after = await browserStore(randomUUID, name)
     expect(seqs(await after.waiting('a', 10))).toEqual([1])
-    expect(await after.queue('a')).toMatchObject({ deviceId, holder: 'trevennor', nextSeq: 2 })
+    expect(await after.queue('a')).toMatchObject({ deviceId, holder: asId<EntryId>('trevennor'), nextSeq: 2 })
   })
 
   it('takes no number twice when two tabs write at once', async () => {

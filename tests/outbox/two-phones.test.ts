@@ -2,11 +2,13 @@
 // then the new phone goes on where the old one stopped; what the old one sends late is shown as a difference.
 
 import { describe, expect, it } from 'vitest'
+import type { CardId } from '@/lib/facts/ids'
+import { asId } from '../setup/ids'
 import { aldermossPack } from './aldermoss-four'
 import { FakeServer } from './fake-server'
 import { opened, quiet } from './opened-book'
 
-const CARD = 'card-haldane'
+const CARD = asId<CardId>('card-haldane')
 
 /** A second phone of Jago's. `opened` takes the name as the screen does once it has asked. */
 const both = async () => {
@@ -19,7 +21,7 @@ const both = async () => {
   return { server, first, second }
 }
 
-const hole = (phone: Awaited<ReturnType<typeof opened>>, number = 1) => phone.card('haldane').holes[number - 1]!
+const hole = (phone: Awaited<ReturnType<typeof opened>>, number = 1) => phone.card(asId('haldane')).holes[number - 1]!
 
 describe('a name that another phone has', () => {
   it('is known on the other phones, with the time, and taking it over tells the earlier one', async () => {
@@ -31,7 +33,7 @@ describe('a name that another phone has', () => {
     await first.book.readTaken(holding.since)
     expect(first.now().takenRead).toBe(true)
     // Taken back: now the other one is told.
-    await first.book.hold('trevennor')
+    await first.book.hold(asId('trevennor'))
     await quiet()
     await second.book.refresh()
     expect([first.now().holding.kind, second.now().holding.kind]).toEqual(['alone', 'taken'])
@@ -153,13 +155,13 @@ describe('an answer that stands already', () => {
     await book.write(CARD, 1, 5)
     await quiet()
     server.deliver({
-      deviceId: 'una-phone-0123456789',
+      deviceId: asId('una-phone-0123456789'),
       facts: [
         {
           kind: 'score',
           seq: 1,
           cardId: CARD,
-          writer: 'tarrablane',
+          writer: asId('tarrablane'),
           writtenAt: '2026-04-25T12:52:00.000Z',
           hole: 1,
           score: 7,

@@ -1,7 +1,9 @@
 // Promise: over the real wire, every act is open to the duties of the table and to nobody else, in one's own society and
 // nowhere else; and no answer holds a name, a link or a code of another society.
+
 import { execFileSync } from 'node:child_process'
 import { expect, test } from '@playwright/test'
+import type { CardId } from '@/lib/facts/ids'
 import { ACTS, type Act } from '@/lib/society/acts'
 import { type Answer, builtActions, get, postJson, sendAction, signIn } from './http/client'
 import { OFFICERS, type OfficerDuty, PASSWORD, type Prepared } from './http/prepared'
@@ -169,7 +171,7 @@ test('read-group, enter-score and sign-card: with the group’s link, for that g
     expect((await get(base, `/api/group/${link}`)).status).toBe(404)
     expect((await postJson(base, `/api/group/${link}/facts`, {})).status).toBe(404)
   }
-  const fact = (seq: number, cardId: string, more: object) => ({
+  const fact = (seq: number, cardId: CardId, more: object) => ({
     seq,
     cardId,
     writer: here.entryId,

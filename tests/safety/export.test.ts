@@ -1,5 +1,6 @@
 // Promise: what is exported and read in again is the same book, to the byte of a second export; a file with a fault is
 // refused by file, row and column, and nothing of it gets in; no secret and no other society is ever in it.
+
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import Database from 'better-sqlite3'
@@ -8,12 +9,14 @@ import Papa from 'papaparse'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type CellKind, cellOf, valueOfCell } from '@/lib/facts/export-cells'
 import { EXPORT_KINDS, NOT_EXPORTED } from '@/lib/facts/export-kinds'
+import type { SocietyId, UserId } from '@/lib/facts/ids'
 import { csvOf, exportSociety, type PlainFiles, packed, societyFiles } from '@/lib/society/export-society'
 import { importSociety } from '@/lib/society/import-society'
 import { dayBoard, fixtures, resultSheet } from '@/lib/society/read-board'
 import { migrate } from '@/lib/store/migrate'
 import { columnsOf } from '@/lib/store/society-rows'
 import { FOLDER } from '../setup/book'
+import { asId } from '../setup/ids'
 import { got } from '../society/setup/world'
 import { migratedFirstBook, openAsBook } from './first-book'
 
@@ -178,12 +181,12 @@ describe('a society as plain files', () => {
 
   it('is for the secretary and the captain, is recorded, and not for a treasurer', async () => {
     const db = new Database(file, { readonly: true })
-    const societyId = db.prepare(`SELECT id FROM "Society" WHERE slug = 'fernbrake'`).pluck().get() as string
+    const societyId = db.prepare(`SELECT id FROM "Society" WHERE slug = 'fernbrake'`).pluck().get() as SocietyId
     db.close()
     const officer = (duty: 'secretary' | 'treasurer') => ({
       kind: 'officer' as const,
       societyId,
-      userId: 'u',
+      userId: asId<UserId>('u'),
       name: 'P. Ashgill',
       duties: [duty],
     })

@@ -4,6 +4,7 @@ import { boardOf } from '@/lib/boards/board'
 import type { DayBoard } from '@/lib/boards/views'
 import type { DayRecord, EntryRecord } from '@/lib/facts/day-record'
 import { PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
+import { asId } from '../setup/ids'
 
 const PAR_MEN = [4, 5, 3, 4, 4, 5, 4, 3, 4, 4, 4, 3, 4, 5, 4, 3, 4, 5]
 const PAR_WOMEN = [4, 5, 3, 4, 4, 5, 4, 3, 4, 4, 4, 3, 5, 5, 4, 3, 4, 5]
@@ -28,8 +29,8 @@ const entry = (
   indexTenths: number,
   gender: 'men' | 'women' = 'men',
 ): EntryRecord => ({
-  id,
-  personId: `person-${id}`,
+  id: asId(id),
+  personId: asId(`person-${id}`),
   firstName,
   familyName,
   gender,
@@ -37,7 +38,7 @@ const entry = (
   hostId: null,
   hostName: null,
   status: 'entered',
-  roundTeeId: gender === 'men' ? 'yellow' : 'red',
+  roundTeeId: asId(gender === 'men' ? 'yellow' : 'red'),
   claimedTenths: null,
   indexTenths,
   frozen: true,
@@ -77,9 +78,9 @@ export function recordAt(moment: Moment = {}): DayRecord {
   )
   const status = moment.status ?? 'in-play'
   return {
-    society: { id: 's', slug: 'fernbrake', name: 'Fernbrake Golf Society', isDemo: true },
-    season: { id: 'season', name: '2026', dayCount: 9 },
-    id: 'day',
+    society: { id: asId('s'), slug: 'fernbrake', name: 'Fernbrake Golf Society', isDemo: true },
+    season: { id: asId('season'), name: '2026', dayCount: 9 },
+    id: asId('day'),
     slug: 'spring-cup',
     number: 2,
     name: 'The Spring Cup',
@@ -93,8 +94,8 @@ export function recordAt(moment: Moment = {}): DayRecord {
     version: 7,
     scoreVersion: moment.scoreVersion ?? written.length,
     round: {
-      id: 'round',
-      courseId: 'course',
+      id: asId('round'),
+      courseId: asId('course'),
       courseName: 'Aldermoss Park',
       holes: 18,
       firstHole: 1,
@@ -104,7 +105,7 @@ export function recordAt(moment: Moment = {}): DayRecord {
     },
     tees: [
       {
-        id: 'yellow',
+        id: asId('yellow'),
         name: 'Yellow',
         gender: 'men',
         courseRatingTenths: 692,
@@ -113,7 +114,7 @@ export function recordAt(moment: Moment = {}): DayRecord {
         holes: holes(PAR_MEN, INDEX_MEN),
       },
       {
-        id: 'red',
+        id: asId('red'),
         name: 'Red',
         gender: 'women',
         courseRatingTenths: 709,
@@ -124,9 +125,18 @@ export function recordAt(moment: Moment = {}): DayRecord {
     ],
     entries: ENTRIES,
     competitions: [
-      { id: 'c1', number: 1, name: 'Singles', format: 'stableford', terms: terms(95), prizes: [], sides: [], ...ALONE },
       {
-        id: 'c2',
+        id: asId('c1'),
+        number: 1,
+        name: 'Singles',
+        format: 'stableford',
+        terms: terms(95),
+        prizes: [],
+        sides: [],
+        ...ALONE,
+      },
+      {
+        id: asId('c2'),
         number: 2,
         name: 'Pairs',
         format: 'four-ball-stableford',
@@ -134,8 +144,8 @@ export function recordAt(moment: Moment = {}): DayRecord {
         prizes: [],
         ...ALONE,
         sides: [
-          { id: 's1', number: 1, name: null, entryIds: ['haldane', 'coldbrook'] },
-          { id: 's2', number: 2, name: null, entryIds: ['trevennor', 'tarrablane'] },
+          { id: asId('s1'), number: 1, name: null, entryIds: [asId('haldane'), asId('coldbrook')] },
+          { id: asId('s2'), number: 2, name: null, entryIds: [asId('trevennor'), asId('tarrablane')] },
         ],
       },
     ],
@@ -145,30 +155,30 @@ export function recordAt(moment: Moment = {}): DayRecord {
     boardVersion: moment.scoreVersion ?? written.length,
     groups: [
       {
-        id: 'g1',
+        id: asId('g1'),
         number: 1,
         startTime: '10:20',
         startHole: 1,
         code: 'fern 5604',
         linkKey: 'secret-link-of-the-group',
         revoked: false,
-        entryIds: ['haldane', 'coldbrook', 'trevennor', 'tarrablane'],
+        entryIds: [asId('haldane'), asId('coldbrook'), asId('trevennor'), asId('tarrablane')],
       },
     ],
     cards: ENTRIES.map(({ id }) => ({
-      id: `card-${id}`,
-      entryId: id,
+      id: asId(`card-${id}`),
+      entryId: asId(id),
       markerId: null,
       state: status === 'closed' || moment.handedIn?.includes(id) ? ('taken-in' as const) : ('out' as const),
       takenInAt: null,
     })),
     facts: written.map(({ id, hole, score }, at) => ({
       id: at + 1,
-      cardId: `card-${id}`,
+      cardId: asId(`card-${id}`),
       hole,
       score,
-      writer: id,
-      deviceId: 'phone-of-the-group',
+      writer: asId(id),
+      deviceId: asId('phone-of-the-group'),
       seq: at + 1,
       replaces: null,
       writtenAt: new Date('2026-04-25T11:00:00Z'),

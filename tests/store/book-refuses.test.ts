@@ -1,7 +1,9 @@
 // Promise: whatever the code above does wrong, the database itself refuses a row of one society that points into
 // another, a second life for what is only ever added, and a change of what is frozen.
+
 import Database from 'better-sqlite3'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { DayId } from '@/lib/facts/ids'
 import { enterPlayers } from '@/lib/society/enter-players'
 import { freezeHandicaps } from '@/lib/society/freeze-handicaps'
 import { makeDraw } from '@/lib/society/make-draw'
@@ -14,8 +16,8 @@ let close: () => Promise<void>
 let db: Database.Database
 let one: World
 let two: World
-let dayId: string
-let otherDay: string
+let dayId: DayId
+let otherDay: DayId
 
 beforeAll(async () => {
   const own = await ownBook()

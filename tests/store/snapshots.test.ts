@@ -1,12 +1,14 @@
 // Promise: of two processes that counted a board the later version stays, whoever is slower to write it down.
+
 import { afterAll, beforeAll, expect, it } from 'vitest'
+import type { DayId } from '@/lib/facts/ids'
 import { book } from '@/lib/store/client'
 import { keepSnapshot } from '@/lib/store/snapshots'
 import { ownBook } from '../setup/copy'
 import { aDay, world } from '../society/setup/world'
 
 let close: () => Promise<void>
-let dayId: string
+let dayId: DayId
 beforeAll(async () => {
   close = (await ownBook()).close
   dayId = (await aDay(await world())).dayId

@@ -76,7 +76,7 @@ function isLeftToTheGroups({ head, groups }: ScreenBoard, row: ScreenRow): boole
   return (
     head.status !== 'closed' &&
     isNotStarted(row) &&
-    groups.some((group) => group.entryIds.includes(row.entryIds[0] ?? ''))
+    groups.some((group) => group.entryIds.some((id) => id === row.entryIds[0]))
   )
 }
 

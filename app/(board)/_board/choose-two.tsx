@@ -3,12 +3,13 @@
 
 import { Act } from '@/app/_parts/act'
 import { Select } from '@/app/_parts/field'
+import type { EntryId } from '@/lib/facts/ids'
 import { matchAt } from './addresses'
 
 export interface TwoOf {
   readonly societySlug: string
   readonly daySlug: string
-  readonly players: readonly { readonly entryId: string; readonly name: string }[]
+  readonly players: readonly { readonly entryId: EntryId; readonly name: string }[]
   readonly a?: string
   readonly b?: string
   /** Partners, for four cards as a four-ball. */

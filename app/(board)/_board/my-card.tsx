@@ -1,6 +1,7 @@
 // One player's own view: how it stands in a sentence, the whole card, and the neighbours on the board.
 
 import { byLastWord } from '@/lib/boards/order-of-names'
+import type { EntryId } from '@/lib/facts/ids'
 import { boardAt } from './addresses'
 import { HolesOfRow } from './holes-of-row'
 import { mySentence } from './my-words'
@@ -15,7 +16,7 @@ interface Props {
   readonly open: ReadonlySet<string>
   readonly changed: ReadonlyMap<string, string>
   readonly toggle: (entrant: string) => void
-  readonly choose: (entryId: string | null) => void
+  readonly choose: (entryId: EntryId | null) => void
 }
 
 function Choose({ board, c, choose }: Pick<Props, 'board' | 'c' | 'choose'>) {
@@ -30,7 +31,7 @@ function Choose({ board, c, choose }: Pick<Props, 'board' | 'c' | 'choose'>) {
           <li key={row.entrant}>
             <a
               href={boardAt(societySlug, daySlug, { c, v: 'mine', e: row.entryIds[0] })}
-              onClick={() => choose(row.entryIds[0] ?? row.entrant)}
+              onClick={() => choose(row.entryIds[0] ?? (row.entrant as EntryId))}
             >
               {row.name}
             </a>

@@ -2,8 +2,9 @@
 
 import { byLastWord } from '@/lib/boards/order-of-names'
 import type { DayBoard } from '@/lib/boards/views'
+import type { EntryId } from '@/lib/facts/ids'
 
-export function playersOf(board: Pick<DayBoard, 'competitions'>): { entryId: string; name: string }[] {
+export function playersOf(board: Pick<DayBoard, 'competitions'>): { entryId: EntryId; name: string }[] {
   const names = new Map<string, string>()
   for (const { rows } of board.competitions) {
     for (const row of rows) {
@@ -20,5 +21,7 @@ export function playersOf(board: Pick<DayBoard, 'competitions'>): { entryId: str
       })
     }
   }
-  return [...names].map(([entryId, name]) => ({ entryId, name })).sort((a, b) => byLastWord(a.name, b.name))
+  return [...names]
+    .map(([entryId, name]) => ({ entryId: entryId as EntryId, name }))
+    .sort((a, b) => byLastWord(a.name, b.name))
 }

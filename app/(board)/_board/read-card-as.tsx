@@ -7,6 +7,7 @@ import { WorkingSteps } from '@/app/_parts/working-steps'
 import type { CardRead } from '@/lib/boards/card-read-as'
 import type { PlayerCard } from '@/lib/boards/card-views'
 import { ordinal } from '@/lib/boards/in-words'
+import type { EntryId } from '@/lib/facts/ids'
 import { cardAt, readAsAt } from './addresses'
 import { handicapFigure, NO_PLACE, scoreFigure, unitHeading } from './words'
 
@@ -19,7 +20,7 @@ function familyName(family: string): string {
 interface ChoiceProps {
   readonly societySlug: string
   readonly daySlug: string
-  readonly entryId: string
+  readonly entryId: EntryId
   readonly choices: PlayerCard['readableAs']
   readonly format?: string
 }

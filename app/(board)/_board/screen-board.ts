@@ -174,5 +174,5 @@ export function byGroup(board: Pick<ScreenBoard, 'rows' | 'groups'>) {
 
 export function rowOf(board: Pick<ScreenBoard, 'rows'>, entryId: string | null): ScreenRow | null {
   if (!entryId) return null
-  return board.rows.find((row) => row.entrant === entryId || row.entryIds.includes(entryId)) ?? null
+  return board.rows.find((row) => row.entrant === entryId || row.entryIds.some((id) => id === entryId)) ?? null
 }

@@ -2,6 +2,7 @@
 
 import { useEffect, useRef, useState } from 'react'
 import type { CardPack } from '@/lib/facts/card-pack'
+import type { CardId } from '@/lib/facts/ids'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import { type CardNow, holesInPlay } from '@/lib/outbox/card-now'
 import type { GroupBook, GroupSnapshot } from '@/lib/outbox/group-book'
@@ -53,7 +54,7 @@ export function HoleView({ pack, now, book, hole, why, go, refuse }: Props) {
     shifted.current = { differing, hole, at: shifted.current.at }
   }, [differing, hole])
 
-  async function write(cardId: string, score: WrittenScore) {
+  async function write(cardId: CardId, score: WrittenScore) {
     const done = await book.write(cardId, hole, score)
     refuse(done.ok ? null : done.sentence)
     // No button does nothing: whoever says again what stands here hears who has to answer.

@@ -1,12 +1,13 @@
 // What the group does next once a card is handed in: the next card to sign, else the hole that keeps one back.
 
 import type { CardPack } from '@/lib/facts/card-pack'
+import type { EntryId } from '@/lib/facts/ids'
 import type { CardNow } from '@/lib/outbox/card-now'
 import type { Place } from './use-place'
 import { shortName } from './words'
 
 export interface NextJob {
-  readonly entryId: string
+  readonly entryId: EntryId
   /** "Freya’s card", "hole 18". */
   readonly words: string
   readonly place: Place

@@ -1,7 +1,9 @@
 'use client'
+
 // What is written beside the strokes of a side: whose drive was taken on this hole, or that the named ball was lost.
 
 import type { PackBall } from '@/lib/facts/card-pack'
+import type { EntryId } from '@/lib/facts/ids'
 import { roundOfPack } from '@/lib/outbox/card-now'
 import type { GroupBook, GroupSnapshot } from '@/lib/outbox/group-book'
 import { placeOfHole } from '@/lib/rules/hole-numbers'
@@ -55,7 +57,7 @@ export function drivesOutOfReach({ players, drives, minimum }: PackBall): boolea
 
 function Drives({ ball, now, book, hole, refuse }: OneBall) {
   const taken = ball.drives[placeOn(now, hole)] ?? null
-  async function write(entryId: string | null) {
+  async function write(entryId: EntryId | null) {
     const done = await book.writeBall({ kind: 'drive', cardId: ball.cardId, sideId: ball.sideId, hole, entryId })
     refuse(done.ok ? null : done.sentence)
   }

@@ -1,6 +1,7 @@
 'use client'
 
 import type { CardPack } from '@/lib/facts/card-pack'
+import type { EntryId } from '@/lib/facts/ids'
 import type { CardNow, SignatureNow } from '@/lib/outbox/card-now'
 import { isMarker, mayNotSign } from '@/lib/outbox/signing'
 import { signaturesOffInWords } from './signature-off'
@@ -18,7 +19,7 @@ function signers(pack: CardPack, card: CardNow, role: Role) {
 
 export interface ToSign {
   readonly role: Role
-  readonly entryId: string
+  readonly entryId: EntryId
   readonly words: string
 }
 

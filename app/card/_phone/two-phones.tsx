@@ -1,6 +1,7 @@
 'use client'
 
 import type { CardPack } from '@/lib/facts/card-pack'
+import type { EntryId } from '@/lib/facts/ids'
 import type { GroupBook, GroupSnapshot } from '@/lib/outbox/group-book'
 import { hashOf } from './use-place'
 import { clock, shortName } from './words'
@@ -9,7 +10,7 @@ interface Props {
   readonly pack: CardPack
   readonly now: GroupSnapshot
   readonly book: GroupBook
-  readonly holder: string
+  readonly holder: EntryId
 }
 
 /** Another phone has this player's name: the earlier one is told, the later one is asked. */

@@ -1,13 +1,14 @@
 'use client'
 
 import { useCallback, useSyncExternalStore } from 'react'
+import type { EntryId } from '@/lib/facts/ids'
 
 /** Where on the card the holder is. It lives in the address, so that Back and a reload keep it. */
 export type Place =
   | { readonly at: 'start' }
   | { readonly at: 'hole'; readonly hole: number }
   | { readonly at: 'cards' }
-  | { readonly at: 'card'; readonly entryId: string }
+  | { readonly at: 'card'; readonly entryId: EntryId }
   | { readonly at: 'phone' }
 
 const read = () => window.location.hash
@@ -21,7 +22,7 @@ export function placeOf(hash: string): Place {
   const hole = /^#hole-(\d{1,2})$/.exec(hash)
   if (hole) return { at: 'hole', hole: Number(hole[1]) }
   const card = /^#card-(.+)$/.exec(hash)
-  if (card?.[1]) return { at: 'card', entryId: decodeURIComponent(card[1]) }
+  if (card?.[1]) return { at: 'card', entryId: decodeURIComponent(card[1]) as EntryId }
   return hash === '#cards' ? { at: 'cards' } : hash === '#phone' ? { at: 'phone' } : { at: 'start' }
 }
 

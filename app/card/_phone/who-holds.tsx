@@ -3,6 +3,7 @@
 import { use, useEffect, useId, useRef, useState } from 'react'
 import { DemoMark } from '@/app/_parts/demo-mark'
 import type { CardPack, PackCard } from '@/lib/facts/card-pack'
+import type { EntryId } from '@/lib/facts/ids'
 import { type Me, otherPhoneOf } from '@/lib/outbox/holding'
 import { HomeScreenAdvice } from './home-screen'
 import { KeptPage } from './use-kept-page'
@@ -13,7 +14,7 @@ interface Props {
   readonly me: Me
   /** Null until somebody has said whose phone this is. */
   readonly holder: string | null
-  readonly onHold: (entryId: string) => void
+  readonly onHold: (entryId: EntryId) => void
 }
 
 interface Asking {

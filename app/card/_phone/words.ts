@@ -3,6 +3,7 @@
 import { timeInWords } from '@/lib/boards/dates-in-words'
 import { ordinal } from '@/lib/boards/in-words'
 import type { CardPack } from '@/lib/facts/card-pack'
+import type { EntryId } from '@/lib/facts/ids'
 import { type CardNow, isOwn, type Written } from '@/lib/outbox/card-now'
 import type { GroupSnapshot } from '@/lib/outbox/group-book'
 import type { Me } from '@/lib/outbox/holding'
@@ -86,7 +87,7 @@ export function holeList(holes: readonly number[]): string {
 }
 
 /** "Joint 7th of 32 at 5.47 pm": as the field stood when the phone last had a signal; nothing where it is not allowed. */
-export function placeWords(pack: CardPack, entryId: string, at: string | null): string {
+export function placeWords(pack: CardPack, entryId: EntryId, at: string | null): string {
   const found = pack.position?.places[entryId]
   if (!found || !pack.position) return ''
   return `${found.tied ? 'Joint ' : ''}${ordinal(found.place)} of ${pack.position.of}${at ? ` at ${clock(at)}` : ''}`

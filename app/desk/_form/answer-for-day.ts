@@ -1,3 +1,4 @@
+import type { DayId } from '@/lib/facts/ids'
 import 'server-only'
 import { glanceOf, readGlance, whatChanged } from '@/app/desk/_frame/day-glance'
 import type { Actor } from '@/lib/facts/actor'
@@ -6,6 +7,7 @@ import { deskDay } from '@/lib/society/desk-day'
 import { toldMeanwhile } from '@/lib/society/told-meanwhile'
 import type { ActState } from './act-state'
 import { answer } from './answer'
+import { idIn } from './form-ids'
 
 export interface DayAddress {
   readonly society: string
@@ -32,6 +34,6 @@ export function answerForDay<T>(
 }
 
 export const dayOfForm = (form: FormData) => ({
-  dayId: String(form.get('dayId') ?? ''),
+  dayId: idIn<DayId>(form, 'dayId'),
   version: Number(form.get('version') ?? 0),
 })

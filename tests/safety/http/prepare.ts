@@ -1,7 +1,9 @@
 // Founds a second society in the book of the running server, with an officer of every duty and a day that is being
 // played; says as JSON who and what there is, here and in the first society. Run by the walk as a process of its own.
+
 import { randomUUID } from 'node:crypto'
 import type { Actor } from '@/lib/facts/actor'
+import type { PersonId, SocietyId } from '@/lib/facts/ids'
 import { callDay, proposeDay } from '@/lib/society/call-day'
 import { enterPlayers } from '@/lib/society/enter-players'
 import { foundSociety } from '@/lib/society/found-society'
@@ -13,6 +15,7 @@ import { openSeason } from '@/lib/society/open-season'
 import { publishStart } from '@/lib/society/publish-start'
 import { book } from '@/lib/store/client'
 import { hashOfPassword } from '@/lib/store/password'
+import { asId } from '../../setup/ids'
 import { course, got } from '../../society/setup/world'
 import { OFFICERS, PASSWORD, type Prepared, type Targets } from './prepared'
 
@@ -26,19 +29,19 @@ async function found(): Promise<Actor> {
   for (const [duty, email] of Object.entries(OFFICERS)) {
     if (duty === 'secretary') continue
     const id = randomUUID()
-    await book().user.create({ data: { id, name: `Officer ${duty}`, email, createdAt: now, updatedAt: now } })
+    await book().user.create({ data: { id: asId(id), name: `Officer ${duty}`, email, createdAt: now, updatedAt: now } })
     await book().account.create({
       data: {
         id: randomUUID(),
         accountId: id,
         providerId: 'credential',
-        userId: id,
+        userId: asId(id),
         password,
         createdAt: now,
         updatedAt: now,
       },
     })
-    await book().dutyHeld.create({ data: { id: randomUUID(), societyId, userId: id, duty, from: now } })
+    await book().dutyHeld.create({ data: { id: randomUUID(), societyId, userId: asId(id), duty, from: now } })
   }
   return { kind: 'officer', societyId, userId, name: officer.name, duties: ['secretary'] }
 }
@@ -46,7 +49,7 @@ async function found(): Promise<Actor> {
 async function playedDay(actor: Actor): Promise<void> {
   got(await keepCourse(actor, course('Swirl How')))
   const { seasonId } = got(await openSeason(actor, { name: '2031', startsOn: '2031-01-01', endsOn: '2031-12-31' }))
-  const people: string[] = []
+  const people: PersonId[] = []
   for (const familyName of ['Applethwaite', 'Beckermonds', 'Cragdale', 'Dunnerdale'])
     people.push(
       got(
@@ -108,7 +111,7 @@ async function targets(slug: string): Promise<Targets> {
   }
 }
 
-async function secretsOf(societyId: string): Promise<readonly string[]> {
+async function secretsOf(societyId: SocietyId): Promise<readonly string[]> {
   const people = await book().person.findMany({ where: { societyId } })
   const groups = await book().group.findMany({ where: { societyId } })
   return [

@@ -1,5 +1,19 @@
 // What the walk over HTTP knows of the two societies in the server's book.
 
+import type {
+  CardId,
+  CompetitionId,
+  CourseId,
+  DayId,
+  EntryId,
+  GroupId,
+  PersonId,
+  RoundId,
+  SeasonId,
+  SocietyId,
+  UserId,
+} from '@/lib/facts/ids'
+
 export const PASSWORD = 'walking the fells since 2031'
 
 export const OFFICERS = {
@@ -13,22 +27,22 @@ export type OfficerDuty = keyof typeof OFFICERS
 
 export interface Targets {
   readonly slug: string
-  readonly societyId: string
-  readonly seasonId: string
-  readonly dayId: string
+  readonly societyId: SocietyId
+  readonly seasonId: SeasonId
+  readonly dayId: DayId
   readonly daySlug: string
   readonly version: number
-  readonly roundId: string
-  readonly competitionId: string
-  readonly cardId: string
-  readonly entryId: string
-  readonly groupId: string
+  readonly roundId: RoundId
+  readonly competitionId: CompetitionId
+  readonly cardId: CardId
+  readonly entryId: EntryId
+  readonly groupId: GroupId
   readonly link: string
-  readonly courseId: string
-  readonly personId: string
+  readonly courseId: CourseId
+  readonly personId: PersonId
   readonly pageKey: string
   readonly dutyId: string
-  readonly userId: string
+  readonly userId: UserId
 }
 
 export interface Prepared {

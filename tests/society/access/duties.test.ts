@@ -1,9 +1,11 @@
 // Promise: a duty is given, handed over and ended with its date and its line in the record; one secretary who can sign
 // in always remains, also when two desks end each other's duty at once; a one-time link opens once, in time, and for
 // one person; nobody learns from the sign-in who has an account.
+
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { deviceInWords } from '@/lib/boards/device-in-words'
 import type { Actor } from '@/lib/facts/actor'
+import type { SocietyId } from '@/lib/facts/ids'
 import { endDuty, handOver } from '@/lib/society/end-duty'
 import { firstSociety, foundFirstSociety, isFirstLink } from '@/lib/society/first-start'
 import { foundSociety } from '@/lib/society/found-society'
@@ -45,7 +47,7 @@ const actorAt = async (headers: Headers, slug: string) => {
   if (!actor) throw new Error('no officer')
   return actor
 }
-const lastAct = (societyId: string) =>
+const lastAct = (societyId: SocietyId) =>
   book.actRecord.findFirstOrThrow({ where: { societyId }, orderBy: { id: 'desc' } })
 const dutyOf = async (actor: Actor, name: string) =>
   got(await officerList(actor)).present.find((line) => line.name === name)!

@@ -1,8 +1,10 @@
 // Promise: whatever a use case is told the number or the address of, another society's secretary is refused it. Those that
 // change something are walked form by form over HTTP; the readings are tried here; a use case in neither fails the test.
+
 import { readFileSync } from 'node:fs'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import type { Actor } from '@/lib/facts/actor'
+import type { DayId } from '@/lib/facts/ids'
 import type { Result } from '@/lib/result'
 import { proposeDay } from '@/lib/society/call-day'
 import { deskDay } from '@/lib/society/desk-day'
@@ -19,7 +21,7 @@ import { ownBook } from '../../setup/copy'
 import { aDay, type World, world } from '../setup/world'
 
 interface Known extends World {
-  readonly dayId: string
+  readonly dayId: DayId
   readonly slug: string
 }
 const READINGS: Readonly<Record<string, (actor: Actor, of: Known) => Promise<Result<unknown>>>> = {

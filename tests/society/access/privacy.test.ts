@@ -1,7 +1,9 @@
 // Promise: whoever leaves is shown as the society chose, on boards, cards and sheets that were frozen before, and no
 // figure of a sheet changes; details go when their time is over; a member sees and takes away everything; of another
 // society nothing is found.
+
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { DayId } from '@/lib/facts/ids'
 import { settingsIn } from '@/lib/facts/society-settings'
 import { closeDay } from '@/lib/society/close-day'
 import { enterGuest } from '@/lib/society/enter-guest'
@@ -25,13 +27,14 @@ import { memberOf } from '@/lib/society/who-is-asking'
 import type { Book } from '@/lib/store/client'
 import { readDayRecord } from '@/lib/store/day-record'
 import { ownBook } from '../../setup/copy'
+import { asId } from '../../setup/ids'
 import { aDay, DAY, got, type World, world } from '../setup/world'
 
 let close: () => Promise<void>
 let book: Book
 let w: World
 let far: World
-let day: { dayId: string; slug: string }
+let day: { dayId: DayId; slug: string }
 
 const jago = () => ({ kind: 'member' as const, societyId: w.actor.societyId, personId: w.people[2]! })
 const record = async () => (await readDayRecord({ societyId: w.actor.societyId, dayId: day.dayId }))!
@@ -45,7 +48,7 @@ beforeAll(async () => {
   far = await world('copsewood')
   day = await aDay(w)
   const { dayId } = day
-  await book.person.update({ where: { id: w.people[2]! }, data: { email: EMAIL, phone: '01632 960 123' } })
+  await book.person.update({ where: { id: asId(w.people[2]!) }, data: { email: EMAIL, phone: '01632 960 123' } })
   got(await enterPlayers(w.actor, { dayId, version: 1, enter: w.people.slice(1, 4).map((personId) => ({ personId })) }))
   const guest = { hostId: w.people[2]!, firstName: 'Rolf', familyName: 'Grindale', gender: 'men' as const }
   got(await enterGuest(w.actor, { dayId, version: 2, ...guest, claimedTenths: 173 }))
@@ -157,10 +160,10 @@ describe('what is held about me', () => {
 
 describe('the link of the own page', () => {
   it('is renewed by desk and member, ended by the desk; the old one has ended', async () => {
-    const { pageKey } = await book.person.findUniqueOrThrow({ where: { id: w.people[4]! } })
+    const { pageKey } = await book.person.findUniqueOrThrow({ where: { id: asId(w.people[4]!) } })
     const freya = { ...jago(), personId: w.people[4]! }
     expect((await memberOf(pageKey)).ok).toBe(true)
-    const first = got(await renewPageKey(w.actor, { personId: freya.personId }))
+    const first = got(await renewPageKey(w.actor, { personId: asId(freya.personId) }))
       .path.split('/')
       .at(-1)!
     expect(await memberOf(pageKey)).toMatchObject({ code: 'no-such-page', sentence: expect.stringContaining('ended') })
@@ -169,9 +172,9 @@ describe('the link of the own page', () => {
       .at(-1)!
     expect((await memberOf(first)).ok).toBe(false)
     expect(await renewPageKey(freya, { personId: w.people[1]! })).toMatchObject({ code: 'not-found' })
-    got(await endPageKey(w.actor, { personId: freya.personId }))
+    got(await endPageKey(w.actor, { personId: asId(freya.personId) }))
     expect((await memberOf(second)).ok).toBe(false)
-    const ended = await book.person.findUniqueOrThrow({ where: { id: w.people[4]! } })
+    const ended = await book.person.findUniqueOrThrow({ where: { id: asId(w.people[4]!) } })
     expect((await memberOf(ended.pageKey)).ok).toBe(false)
     expect(JSON.stringify(await book.actRecord.findMany())).not.toContain(second)
   })
@@ -179,12 +182,12 @@ describe('the link of the own page', () => {
 
 describe('retention', () => {
   it('takes out what ran out, society by society, once, and says so as the server', async () => {
-    expect((await book.person.findUniqueOrThrow({ where: { id: w.people[2]! } })).email).not.toBeNull()
+    expect((await book.person.findUniqueOrThrow({ where: { id: asId(w.people[2]!) } })).email).not.toBeNull()
     expect(await carryOutRetention()).toEqual({ takenOut: 0 })
     const later = new Date(Date.now() + 366 * 86_400_000)
     // Three leavers lose their page, one of them the contact details too.
     expect(await carryOutRetention(later)).toEqual({ takenOut: 4 })
-    expect((await book.person.findUniqueOrThrow({ where: { id: w.people[2]! } })).email).toBeNull()
+    expect((await book.person.findUniqueOrThrow({ where: { id: asId(w.people[2]!) } })).email).toBeNull()
     expect(await carryOutRetention(later)).toEqual({ takenOut: 0 })
     const acts = await book.actRecord.findMany({ where: { act: 'carry-out-retention' } })
     expect(acts.map((one) => [one.actorKind, one.societyId])).toEqual([['server', w.actor.societyId]])
@@ -192,9 +195,12 @@ describe('retention', () => {
 
   it('at the desk takes one person’s details out at once', async () => {
     const personId = w.people[5]!
-    await book.person.update({ where: { id: personId }, data: { email: 'magnus@example.org', labels: '["senior"]' } })
-    got(await erasePerson(w.actor, { personId, shownAs: 'former-member' }))
-    const gone = await book.person.findUniqueOrThrow({ where: { id: personId } })
+    await book.person.update({
+      where: { id: asId(personId) },
+      data: { email: 'magnus@example.org', labels: '["senior"]' },
+    })
+    got(await erasePerson(w.actor, { personId: asId(personId), shownAs: 'former-member' }))
+    const gone = await book.person.findUniqueOrThrow({ where: { id: asId(personId) } })
     expect([gone.email, gone.phone, gone.labels, gone.shownAs]).toEqual([null, null, '[]', 'former-member'])
     expect(gone.erasedAt).not.toBeNull()
   })
@@ -214,9 +220,9 @@ describe('another society', () => {
   it('finds nobody', async () => {
     const personId = w.people[6]!
     const none = { code: 'not-found' }
-    expect(await renewPageKey(far.actor, { personId })).toMatchObject(none)
-    expect(await endPageKey(far.actor, { personId })).toMatchObject(none)
-    expect(await erasePerson(far.actor, { personId, shownAs: 'initials' })).toMatchObject(none)
+    expect(await renewPageKey(far.actor, { personId: asId(personId) })).toMatchObject(none)
+    expect(await endPageKey(far.actor, { personId: asId(personId) })).toMatchObject(none)
+    expect(await erasePerson(far.actor, { personId: asId(personId), shownAs: 'initials' })).toMatchObject(none)
     const stranger = { kind: 'member' as const, societyId: far.actor.societyId, personId }
     expect(await ownData(stranger)).toMatchObject(none)
     expect(await correctOwnDetails(stranger, { email: null, phone: null })).toMatchObject(none)
@@ -243,7 +249,7 @@ describe('two desks at one person', () => {
     const form = { ...was, personId, indexTenths: null, was }
     got(await keepPerson(w.actor, { ...form, phone: '01632 960 777' }))
     got(await keepPerson(w.actor, { ...form, email: 'wilf@example.org' }))
-    const both = await book.person.findUniqueOrThrow({ where: { id: personId } })
+    const both = await book.person.findUniqueOrThrow({ where: { id: asId(personId) } })
     expect([both.phone, both.email]).toEqual(['01632 960 777', 'wilf@example.org'])
     const clash = await keepPerson(w.actor, { ...form, phone: '01632 960 888' })
     expect(clash).toMatchObject({
@@ -251,7 +257,7 @@ describe('two desks at one person', () => {
       faults: [{ place: 'phone', sentence: 'Telephone reads 01632 960 777 now.' }],
     })
     got(await keepPerson(w.actor, { ...form, phone: '01632 960 888', overrule: ['phone'] }))
-    const last = await book.person.findUniqueOrThrow({ where: { id: personId } })
+    const last = await book.person.findUniqueOrThrow({ where: { id: asId(personId) } })
     expect([last.phone, last.email]).toEqual(['01632 960 888', 'wilf@example.org'])
   })
 })

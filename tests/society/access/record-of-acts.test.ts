@@ -1,10 +1,12 @@
 // Promise: what changes the book leaves a line in the record, written with the change itself; the line tells who, from
 // which network, before and after, and no secret; nobody alters it; every officer reads it, filtered, and no other society.
+
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { actInWords } from '@/lib/boards/record-of-acts'
 import { changedInWords, shortened, withoutSecrets } from '@/lib/facts/act-record'
+import type { DayId } from '@/lib/facts/ids'
 import { ACTS, ACTS_WITHOUT_DUTY, type Act } from '@/lib/society/acts'
 import { changeDay } from '@/lib/society/change-day'
 import { changeHandicap } from '@/lib/society/change-handicap'
@@ -22,7 +24,7 @@ import { aDay, got, type World, world } from '../setup/world'
 let close: () => Promise<void>
 let book: Book
 let w: World
-let dayId: string
+let dayId: DayId
 beforeAll(async () => {
   const own = await ownBook()
   close = own.close

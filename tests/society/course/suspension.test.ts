@@ -7,6 +7,7 @@ import { cardPack } from '@/lib/society/card-pack'
 import { stopPlay } from '@/lib/society/stop-play'
 import { watchPlay } from '@/lib/society/watch-play'
 import { book } from '@/lib/store/client'
+import { asId } from '../../setup/ids'
 import { type DayInPlay, dayInPlay, got, Phone } from '../scoring/day-in-play'
 import { aDay } from '../setup/world'
 
@@ -51,7 +52,7 @@ describe('suspension of play', () => {
 
   it('stops no score that was made before', async () => {
     const [a] = day.players(1)
-    expect(await new Phone(day, 1, a!).score(a!, 1, 5).send()).toMatchObject([{ answer: 'received' }])
+    expect(await new Phone(day, 1, a!).score(asId(a!), 1, 5).send()).toMatchObject([{ answer: 'received' }])
   })
 
   it('ends with a word of its own, and an open card that comes late hears only that', async () => {

@@ -1,8 +1,11 @@
 // Promise: what the desk reads about a phone's unsent scores is what is still on it after its last delivery, not before.
+
 import { afterAll, beforeAll, expect, it } from 'vitest'
+import type { DeviceId } from '@/lib/facts/ids'
 import type { DeviceFact } from '@/lib/facts/score-fact'
 import { deliverFacts, saysOf } from '@/lib/society/enter-score'
 import { book } from '@/lib/store/client'
+import { asId } from '../../setup/ids'
 import { type DayInPlay, dayInPlay, got } from '../scoring/day-in-play'
 
 let day: DayInPlay
@@ -11,7 +14,7 @@ beforeAll(async () => {
 })
 afterAll(() => day.close())
 
-const deviceId = 'a-phone-that-sends-in-parts'
+const deviceId = asId<DeviceId>('a-phone-that-sends-in-parts')
 
 function scores(from: number, to: number): DeviceFact[] {
   const [writer] = day.players(1)

@@ -18,6 +18,7 @@ import { deliverFacts, keyCard } from '@/lib/society/enter-score'
 import { dayFileOf } from '@/lib/society/export-day'
 import { keyBall } from '@/lib/society/key-ball'
 import { arrangeGroups } from '@/lib/society/make-draw'
+import { asId } from '../../setup/ids'
 import { type DayInPlay, dayInPlay, got, LEVEL, over, published } from '../scoring/day-in-play'
 
 const NOW = new Date('2031-06-14T15:00:00Z')
@@ -126,14 +127,16 @@ describe('a day of matches', () => {
       await arrangeTeams(day.w.actor, {
         ...(await at()),
         teams: [
-          { name: 'Heath', entryIds: first.map((one) => one.a) },
-          { name: 'Links', entryIds: first.map((one) => one.b) },
+          { name: 'Heath', entryIds: first.map((one) => asId(one.a)) },
+          { name: 'Links', entryIds: first.map((one) => asId(one.b)) },
         ],
       }),
     )
     for (const [number, { a, b }] of first.entries()) {
-      got(await keyCard(day.w.actor, { dayId: day.dayId, cardId: day.cardOf(a), scores: over(number * 30) }))
-      got(await keyCard(day.w.actor, { dayId: day.dayId, cardId: day.cardOf(b), scores: over(45) }))
+      got(
+        await keyCard(day.w.actor, { dayId: day.dayId, cardId: asId(day.cardOf(asId(a))), scores: over(number * 30) }),
+      )
+      got(await keyCard(day.w.actor, { dayId: day.dayId, cardId: asId(day.cardOf(asId(b))), scores: over(45) }))
     }
     const endings = [{ concededBy: 'a' as const }, { walkover: 'b' as const }, { abandoned: true }, {}]
     for (const [number, ending] of endings.entries())
@@ -243,7 +246,7 @@ describe('sides and their ball', () => {
     const record = await yellow.record()
     const side = record.competitions[0]!.sides[0]!
     for (const entryId of side.entryIds)
-      got(await keyCard(day.w.actor, { dayId: yellow.dayId, cardId: yellow.cardOf(entryId), scores: [...LEVEL] }))
+      got(await keyCard(day.w.actor, { dayId: yellow.dayId, cardId: asId(yellow.cardOf(entryId)), scores: [...LEVEL] }))
     const scoreOf = async () =>
       (await fileAndBoardAgree(yellow)).competitions[0]!.rows.find((row) => row.entrant === side.id)!.score!
     const home = await scoreOf()
@@ -295,7 +298,7 @@ describe('sides and their ball', () => {
       got(
         await keyCard(day.w.actor, {
           dayId: six.dayId,
-          cardId: six.cardOf(entryId),
+          cardId: asId(six.cardOf(entryId)),
           scores: over(once.flat().indexOf(entryId) * 4),
         }),
       )
@@ -315,9 +318,9 @@ describe('a walkover that was given', () => {
     const [singles, pairs] = before.competitions
     const lost = singles!.pairings[0]!
     const lostPair = pairs!.pairings.find(({ a, b }) =>
-      pairs!.sides.some((side) => [a, b].includes(side.id) && side.entryIds.includes(lost.b)),
+      pairs!.sides.some((side) => [a, b].includes(side.id) && side.entryIds.includes(asId(lost.b))),
     )!
-    const losing = pairs!.sides.find((side) => side.entryIds.includes(lost.b))!
+    const losing = pairs!.sides.find((side) => side.entryIds.includes(asId(lost.b)))!
     const end = losing.id === lostPair.a ? 'b' : 'a'
     got(
       await endMatch(day.w.actor, {
@@ -346,7 +349,7 @@ describe('a walkover that was given', () => {
       return record
     }
     await stays()
-    const gone = before.entries.filter((entry) => losing.entryIds.includes(entry.id)).map((entry) => entry.personId)
+    const gone = before.entries.filter((entry) => losing.entryIds.includes(entry.id)).map((entry) => entry.id)
     got(await enterPlayers(day.w.actor, { ...(await at()), enter: [], withdraw: gone }))
     const after = await stays()
     got(

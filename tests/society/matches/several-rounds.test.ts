@@ -1,8 +1,10 @@
 // Promise: a competition over several days of the book is one sum of them; a change on an earlier day is on the later
 // board at once, whoever kept a finished one; the exported day file counts the same.
+
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { boardOf } from '@/lib/boards/board'
 import { parseDayFile } from '@/lib/facts/day-file'
+import type { DayId } from '@/lib/facts/ids'
 import { scoreDay } from '@/lib/rules/score-day'
 import { callAgain } from '@/lib/society/call-again'
 import { changeHandicap } from '@/lib/society/change-handicap'
@@ -18,17 +20,18 @@ import { ruleOnCard } from '@/lib/society/rule-on-card'
 import { readDayRecord } from '@/lib/store/day-record'
 import { dayVersionOf } from '@/lib/store/day-versions'
 import { peopleOfSheets } from '@/lib/store/privacy'
+import { asId } from '../../setup/ids'
 import { type DayInPlay, dayInPlay, got, over } from '../scoring/day-in-play'
 
 let first: DayInPlay
-let second: { dayId: string; slug: string }
+let second: { dayId: DayId; slug: string }
 
-const record = async (dayId: string) => (await readDayRecord({ societyId: first.w.actor.societyId, dayId }))!
-const at = async (dayId: string) => ({ dayId, version: (await record(dayId)).version })
+const record = async (dayId: DayId) => (await readDayRecord({ societyId: first.w.actor.societyId, dayId }))!
+const at = async (dayId: DayId) => ({ dayId, version: (await record(dayId)).version })
 const later = async () => got(await dayBoard('fernbrake', second.slug))
 const singles = async () => (await later()).competitions[0]!
 
-async function key(dayId: string, familyName: string, scores: readonly number[]): Promise<void> {
+async function key(dayId: DayId, familyName: string, scores: readonly number[]): Promise<void> {
   const day = await record(dayId)
   const entry = day.entries.find((one) => one.familyName === familyName)!
   const card = day.cards.find((one) => one.entryId === entry.id)!
@@ -69,7 +72,7 @@ describe('a further round', () => {
   it('adds up, each round off its own frozen figure, and the day file says the same', async () => {
     got(
       await changeHandicap(first.w.actor, {
-        personId: first.w.people[0]!,
+        personId: asId(first.w.people[0]!),
         indexTenths: 120,
         source: 'home-club',
         from: new Date().toISOString().slice(0, 10),
@@ -174,9 +177,9 @@ describe('a change on the earlier day', () => {
 
   it('is refused for a later day and for the day itself', async () => {
     const day = await record(first.dayId)
-    const asked = async (dayIds: string[]) =>
+    const asked = async (dayIds: DayId[]) =>
       countDays(first.w.actor, { ...(await at(first.dayId)), competitionId: day.competitions[0]!.id, dayIds })
     expect(await asked([first.dayId])).toMatchObject({ ok: false, code: 'not-understood' })
-    expect(await asked(['nobody'])).toMatchObject({ ok: false, code: 'not-understood' })
+    expect(await asked([asId('nobody')])).toMatchObject({ ok: false, code: 'not-understood' })
   })
 })

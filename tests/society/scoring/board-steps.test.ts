@@ -4,6 +4,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest'
 import { type Changes, type Json, withChanges } from '@/lib/boards/board-changes'
 import { boardStep } from '@/lib/society/board-steps'
 import { countedBoard } from '@/lib/society/read-board'
+import { asId } from '../../setup/ids'
 import { type DayInPlay, dayInPlay, got, Phone } from './day-in-play'
 
 let day: DayInPlay
@@ -28,8 +29,8 @@ it('leads every watcher from board to board', async () => {
   const served = async () => got(await countedBoard(day.slug, day.daySlug))
   const play = async (hole: number, score: number) => {
     await phone
-      .score(writer, hole, score)
-      .score(other, hole, score + 1)
+      .score(asId(writer), hole, score)
+      .score(asId(other), hole, score + 1)
       .send()
     const { version, text } = await served()
     const steps = await Promise.all([boardStep(which, version), boardStep(which, version)])
@@ -49,5 +50,5 @@ it('leads every watcher from board to board', async () => {
 })
 
 it('tells the version when the board cannot be counted', async () => {
-  expect(await boardStep({ dayId: 'no-such-day', society: day.slug, day: 'no-such-day' }, '1.1')).toBeNull()
+  expect(await boardStep({ dayId: asId('no-such-day'), society: day.slug, day: 'no-such-day' }, '1.1')).toBeNull()
 })

@@ -1,10 +1,13 @@
 // Promise: nothing outside a transaction sees what is not committed, or is undone by somebody else's rollback; a busy
 // book is tried again, and any other fault is not.
+
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { SocietyId } from '@/lib/facts/ids'
 import type { Book } from '@/lib/store/client'
 import { reading } from '@/lib/store/client'
 import { write } from '@/lib/store/write'
 import { ownBook } from '../../setup/copy'
+import { asId } from '../../setup/ids'
 
 let book: Book
 let close: () => Promise<void>
@@ -14,7 +17,7 @@ beforeAll(async () => {
 })
 afterAll(() => close())
 
-const society = (slug: string) => ({ id: slug, slug, name: slug, createdAt: new Date(0) })
+const society = (slug: string) => ({ id: asId<SocietyId>(slug), slug, name: slug, createdAt: new Date(0) })
 const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms))
 
 describe('one connection', () => {

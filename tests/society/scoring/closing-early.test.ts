@@ -1,6 +1,8 @@
 // Promise: a day that lies ahead is not keyed, closed or published until an officer has said that it is played early; and
 // a day with cards still out is closed only by naming how many count as not returned.
+
 import { afterAll, beforeAll, expect, it } from 'vitest'
+import type { EntryId } from '@/lib/facts/ids'
 import { closeDay } from '@/lib/society/close-day'
 import { deskDay } from '@/lib/society/desk-day'
 import { keyCard } from '@/lib/society/enter-score'
@@ -17,7 +19,7 @@ beforeAll(async () => {
 afterAll(() => day.close())
 
 const at = async () => ({ dayId: day.dayId, version: await day.version() })
-const key = (entryId: string, scores: readonly number[] = LEVEL) =>
+const key = (entryId: EntryId, scores: readonly number[] = LEVEL) =>
   keyCard(day.w.actor, { dayId: day.dayId, cardId: day.cardOf(entryId), scores: [...scores] })
 
 it('refuses cards and a result before the date', async () => {

@@ -15,6 +15,7 @@ import { returns } from '@/lib/society/returns'
 import { ruleOnCard } from '@/lib/society/rule-on-card'
 import { takeCardIn } from '@/lib/society/take-card-in'
 import { book } from '@/lib/store/client'
+import { asId } from '../../setup/ids'
 import { type DayInPlay, dayInPlay, got, over, Phone, playEverything } from './day-in-play'
 
 let day: DayInPlay
@@ -67,18 +68,25 @@ describe('closing', () => {
     await playEverything(day, (at) => (at === 0 ? over(18).map((score, hole) => (hole > 14 ? null : score)) : over(20)))
     for (const card of (await day.record()).cards)
       if (card.entryId !== first) got(await takeCardIn(desk(), { dayId: day.dayId, cardId: card.id }))
-    const cardId = day.cardOf(first!)
-    const notYet = await takeCardIn(desk(), { dayId: day.dayId, cardId })
+    const cardId = day.cardOf(asId(first!))
+    const notYet = await takeCardIn(desk(), { dayId: day.dayId, cardId: asId(cardId) })
     if (notYet.ok) throw new Error('taken in')
     expect(notYet.faults.map((fault) => fault.place)).toEqual(['hole 16', 'hole 17', 'hole 18', 'player', 'marker'])
-    got(await ruleOnCard(desk(), { dayId: day.dayId, cardId, kind: 'no-return', reason: 'Went home with a bad back.' }))
+    got(
+      await ruleOnCard(desk(), {
+        dayId: day.dayId,
+        cardId: asId(cardId),
+        kind: 'no-return',
+        reason: 'Went home with a bad back.',
+      }),
+    )
     const version = await day.version()
     const [one, two] = await Promise.all([
       closeDay(desk(), { dayId: day.dayId, version }),
       closeDay(desk(), { dayId: day.dayId, version }),
     ])
     expect([got(one), got(two)]).toEqual([{ version: version + 1 }, { version: version + 1 }])
-    const late = await new Phone(day, 1, first!).score(first!, 16, 4).send()
+    const late = await new Phone(day, 1, first!).score(asId(first!), 16, 4).send()
     expect(late).toMatchObject([{ answer: 'late' }])
     const row = (await board()).competitions[0]!.rows.find((one) => one.entrant === first)
     expect(row).toMatchObject({ place: null, noPlace: 'no-return' })
@@ -91,20 +99,20 @@ describe('closing', () => {
     // One card comes out again: the committee rules it out, so that scores may still arrive while the day closes.
     const [first] = day.players(1)
     await book().card.updateMany({
-      where: { entryId: first },
+      where: { entryId: first! },
       data: { state: 'out', takenInAt: null, takenInBy: null },
     })
     got(
       await ruleOnCard(desk(), {
         dayId: day.dayId,
-        cardId: day.cardOf(first!),
+        cardId: asId(day.cardOf(asId(first!))),
         kind: 'withdrawn',
         reason: 'Went home.',
       }),
     )
     const version = await day.version()
     const phone = new Phone(day, 1, first!)
-    for (let hole = 1; hole <= 18; hole++) phone.score(first!, hole, 9)
+    for (let hole = 1; hole <= 18; hole++) phone.score(asId(first!), hole, 9)
     const one = phone.outbox.splice(0, 9)
     const [answered] = await Promise.all([
       (async () => {
@@ -129,7 +137,7 @@ describe('closing', () => {
     expect(await closeDay(desk(), { dayId: day.dayId, version: version - 1 })).toMatchObject({ code: 'day-moved-on' })
     const treasurer = { ...desk(), duties: ['treasurer'] as const }
     expect(await closeDay(treasurer, { dayId: day.dayId, version })).toMatchObject({ code: 'not-allowed' })
-    expect(await closeDay({ ...desk(), societyId: 'another' }, { dayId: day.dayId, version })).toMatchObject({
+    expect(await closeDay({ ...desk(), societyId: asId('another') }, { dayId: day.dayId, version })).toMatchObject({
       code: 'not-found',
     })
   })
@@ -165,7 +173,7 @@ describe('publishing', () => {
     got(
       await ruleOnCard(desk(), {
         dayId: day.dayId,
-        cardId: day.cardOf(player!),
+        cardId: asId(day.cardOf(asId(player!))),
         kind: 'hole-score',
         hole: 1,
         value: 9,
@@ -200,11 +208,11 @@ describe('publishing', () => {
 describe('rulings and paper', () => {
   it('settle a hole, add and take off, and are taken back; the same form sent twice is one', async () => {
     const [first] = day.players(1)
-    const cardId = day.cardOf(first!)
+    const cardId = day.cardOf(asId(first!))
     const rule = async (input: object) =>
-      ruleOnCard(desk(), { dayId: day.dayId, cardId, kind: 'hole-score', reason: 'As told.', ...input })
-    await new Phone(day, 1, first!).round(first!, over(18)).send()
-    await new Phone(day, 1, day.players(1)[1]!).score(first!, 5, 9).send()
+      ruleOnCard(desk(), { dayId: day.dayId, cardId: asId(cardId), kind: 'hole-score', reason: 'As told.', ...input })
+    await new Phone(day, 1, first!).round(asId(first!), over(18)).send()
+    await new Phone(day, 1, day.players(1)[1]!).score(asId(first!), 5, 9).send()
     expect((await board()).competitions[0]!.rows.find((row) => row.entrant === first)!.notAgreed).toEqual([5])
     const [one, two] = await Promise.all([rule({ hole: 5, value: 6 }), rule({ hole: 5, value: 6 })])
     expect([got(one).number, got(two).number]).toEqual([1, 1])
@@ -228,17 +236,17 @@ describe('rulings and paper', () => {
 
   it('a paper card is keyed with its signatures, only what differs is written, and is taken in', async () => {
     const [first] = day.players(1)
-    const cardId = day.cardOf(first!)
+    const cardId = day.cardOf(asId(first!))
     const scores = over(25)
     const key = (signed = true) =>
-      keyCard(desk(), { dayId: day.dayId, cardId, scores, signed: { player: signed, marker: signed } })
+      keyCard(desk(), { dayId: day.dayId, cardId: asId(cardId), scores, signed: { player: signed, marker: signed } })
     expect(got(await key(false)).ready).toBe(false)
     const rows = (await day.record()).facts.length
     expect(rows).toBe(18)
     expect(got(await key()).ready).toBe(true)
     expect((await day.record()).facts.length).toBe(rows)
-    got(await takeCardIn(desk(), { dayId: day.dayId, cardId }))
-    got(await takeCardIn(desk(), { dayId: day.dayId, cardId }))
+    got(await takeCardIn(desk(), { dayId: day.dayId, cardId: asId(cardId) }))
+    got(await takeCardIn(desk(), { dayId: day.dayId, cardId: asId(cardId) }))
     expect(await key()).toMatchObject({ code: 'card-closed' })
     expect(got(await returns(desk(), day.dayId))).toMatchObject({ takenIn: 1, cards: 8 })
   })

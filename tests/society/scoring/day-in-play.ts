@@ -1,8 +1,10 @@
 // A published day of eight in two groups, and phones that write on it.
+
 import { randomUUID } from 'node:crypto'
 import type { Actor } from '@/lib/facts/actor'
 import type { CallDay } from '@/lib/facts/commands'
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { CardId, DayId, DeviceId, EntryId } from '@/lib/facts/ids'
 import type { DeviceFact, FactAnswer, WrittenScore } from '@/lib/facts/score-fact'
 import { arrangeSides } from '@/lib/society/arrange-sides'
 import { enterGuest } from '@/lib/society/enter-guest'
@@ -13,22 +15,23 @@ import { makeDraw } from '@/lib/society/make-draw'
 import { publishStart } from '@/lib/society/publish-start'
 import { readDayRecord } from '@/lib/store/day-record'
 import { ownBook } from '../../setup/copy'
+import { asId } from '../../setup/ids'
 import { aDay, got, type World, world } from '../setup/world'
 
 export { got }
 
 export interface DayInPlay {
   readonly w: World
-  readonly dayId: string
+  readonly dayId: DayId
   readonly slug: string
   readonly daySlug: string
   readonly close: () => Promise<void>
   readonly record: () => Promise<DayRecord>
   readonly version: () => Promise<number>
   readonly scorer: (group: number) => Extract<Actor, { kind: 'scorer' }>
-  readonly cardOf: (entryId: string) => string
+  readonly cardOf: (entryId: EntryId) => CardId
   /** Entry ids of a group, in its order. */
-  readonly players: (group: number) => readonly string[]
+  readonly players: (group: number) => readonly EntryId[]
 }
 
 export async function dayInPlay(over: Partial<CallDay> = {}): Promise<DayInPlay> {
@@ -53,7 +56,7 @@ export async function published(w: World, slug: string, over: object = {}): Prom
     await enterGuest(w.actor, {
       dayId,
       version: await version(),
-      hostId: w.people[5]!,
+      hostId: asId(w.people[5]!),
       firstName: 'Fintan',
       familyName: 'Rushgate',
       gender: 'men',
@@ -95,7 +98,7 @@ export async function published(w: World, slug: string, over: object = {}): Prom
 
 /** A phone with its own numbers. What it has not been answered for stays in its outbox. */
 export class Phone {
-  readonly deviceId = `phone-${randomUUID()}`
+  readonly deviceId = asId<DeviceId>(`phone-${randomUUID()}`)
   outbox: DeviceFact[] = []
   answers: FactAnswer[] = []
   #seq = 0
@@ -106,12 +109,12 @@ export class Phone {
     readonly writer: string,
   ) {}
 
-  score(entryId: string, hole: number, score: WrittenScore): this {
+  score(entryId: EntryId, hole: number, score: WrittenScore): this {
     this.outbox.push({
       kind: 'score',
       seq: ++this.#seq,
-      cardId: this.day.cardOf(entryId),
-      writer: this.writer,
+      cardId: asId(this.day.cardOf(entryId)),
+      writer: asId(this.writer),
       writtenAt: '2031-06-14T10:00:00Z',
       hole,
       score,
@@ -119,19 +122,19 @@ export class Phone {
     return this
   }
 
-  round(entryId: string, scores: readonly WrittenScore[]): this {
+  round(entryId: EntryId, scores: readonly WrittenScore[]): this {
     scores.forEach((score, at) => {
       this.score(entryId, at + 1, score)
     })
     return this
   }
 
-  sign(entryId: string, role: 'player' | 'marker', scores: readonly WrittenScore[], signer = this.writer): this {
+  sign(entryId: EntryId, role: 'player' | 'marker', scores: readonly WrittenScore[], signer = this.writer): this {
     this.outbox.push({
       kind: 'signature',
       seq: ++this.#seq,
-      cardId: this.day.cardOf(entryId),
-      writer: signer,
+      cardId: asId(this.day.cardOf(entryId)),
+      writer: asId(signer),
       writtenAt: '2031-06-14T14:00:00Z',
       role,
       scores: [...scores],

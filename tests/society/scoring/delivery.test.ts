@@ -1,7 +1,9 @@
 // Promise: what a phone was told is received is in the book exactly once, in the order of its numbers, and a repeat
 // gets its first answer; nothing is taken from a card of another group, day or society.
+
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { currentCard } from '@/lib/boards/current-card'
+import type { EntryId } from '@/lib/facts/ids'
 import type { DeviceFact } from '@/lib/facts/score-fact'
 import { deviceIn, phoneMark } from '@/lib/facts/writer'
 import { cardPack } from '@/lib/society/card-pack'
@@ -9,21 +11,22 @@ import { deliverFacts } from '@/lib/society/enter-score'
 import { notePhone } from '@/lib/society/note-phone'
 import { takeCardIn } from '@/lib/society/take-card-in'
 import { book } from '@/lib/store/client'
+import { asId } from '../../setup/ids'
 import { world } from '../setup/world'
 import { type DayInPlay, dayInPlay, got, over, Phone, published } from './day-in-play'
 
 let day: DayInPlay
-let a: string
-let b: string
-let c: string
+let a: EntryId
+let b: EntryId
+let c: EntryId
 
 beforeAll(async () => {
   day = await dayInPlay()
-  ;[a, b, c] = day.players(1) as [string, string, string]
+  ;[a, b, c] = day.players(1) as [EntryId, EntryId, EntryId]
 })
 afterAll(() => day.close())
 
-const now = async (entryId: string) => {
+const now = async (entryId: EntryId) => {
   const record = await day.record()
   const card = record.cards.find((one) => one.entryId === entryId)!
   return { ...currentCard({ ...record, ...record.round, card }), state: card.state }
@@ -34,16 +37,16 @@ describe('a delivery', () => {
   it('is taken whole; the first score puts the frozen day in play and moves the version by one', async () => {
     const before = await day.record()
     expect(before.status).toBe('frozen')
-    const answers = await new Phone(day, 1, a).score(a, 1, 5).score(b, 1, 'x').score(a, 1, 6).send()
+    const answers = await new Phone(day, 1, a).score(asId(a), 1, 5).score(asId(b), 1, 'x').score(asId(a), 1, 6).send()
     expect(answers.map((one) => one.answer)).toEqual(['received', 'received', 'received'])
     const after = await day.record()
     expect([after.status, after.scoreVersion]).toEqual(['in-play', before.scoreVersion + 1])
-    expect((await now(a)).scores[0]).toBe(6)
-    expect((await now(b)).scores[0]).toBe('x')
+    expect((await now(asId(a))).scores[0]).toBe(6)
+    expect((await now(asId(b))).scores[0]).toBe('x')
   })
 
   it('sent twice is in the book once, and is answered the same', async () => {
-    const phone = new Phone(day, 1, a).score(a, 2, 5).score(a, 3, 4)
+    const phone = new Phone(day, 1, a).score(asId(a), 2, 5).score(asId(a), 3, 4)
     const sent = [...phone.outbox]
     const first = await phone.send()
     const rows = (await facts()).length
@@ -53,7 +56,7 @@ describe('a delivery', () => {
   })
 
   it('with a gap is refused with the number that is due, and nothing of it is kept', async () => {
-    const phone = new Phone(day, 1, a).score(a, 4, 5).score(a, 5, 5).score(a, 6, 5)
+    const phone = new Phone(day, 1, a).score(asId(a), 4, 5).score(asId(a), 5, 5).score(asId(a), 6, 5)
     const rows = (await facts()).length
     const send = (seqs: number[]) =>
       deliverFacts(day.scorer(1), {
@@ -69,29 +72,29 @@ describe('a delivery', () => {
   })
 
   it('in the wrong order is put in the order of its numbers', async () => {
-    const phone = new Phone(day, 1, a).score(a, 7, 4).score(a, 7, 5).score(a, 7, 6)
+    const phone = new Phone(day, 1, a).score(asId(a), 7, 4).score(asId(a), 7, 5).score(asId(a), 7, 6)
     phone.outbox.reverse()
     await phone.send()
-    expect((await now(a)).scores[6]).toBe(6)
+    expect((await now(asId(a))).scores[6]).toBe(6)
   })
 
   it('of two phones at once keeps both, each in its own order', async () => {
     const one = new Phone(day, 1, a)
     const two = new Phone(day, 1, b)
     for (let hole = 8; hole <= 18; hole++) {
-      one.score(a, hole, 5)
-      two.score(a, hole, 5)
+      one.score(asId(a), hole, 5)
+      two.score(asId(a), hole, 5)
     }
     await Promise.all([one.send(), two.send()])
     for (const phone of [one, two]) {
       const rows = (await facts()).filter((fact) => fact.deviceId.endsWith(phone.deviceId))
       expect(rows.map((fact) => fact.seq)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11])
     }
-    expect((await now(a)).notAgreed).toEqual([])
+    expect((await now(asId(a))).notAgreed).toEqual([])
   })
 
   it('of the same phone sent twice at once is taken once', async () => {
-    const phone = new Phone(day, 1, c).score(c, 1, 4).score(c, 2, 6)
+    const phone = new Phone(day, 1, c).score(asId(c), 1, 4).score(asId(c), 2, 6)
     const facts = [...phone.outbox]
     const send = () => deliverFacts(day.scorer(1), { deviceId: phone.deviceId, facts })
     const [first, second] = await Promise.all([send(), send()])
@@ -101,7 +104,7 @@ describe('a delivery', () => {
 
   it('for a card of another group is refused for good, moves the number on, and is answered the same again', async () => {
     const [other] = day.players(2)
-    const phone = new Phone(day, 1, a).score(other!, 1, 5).score(a, 1, 5)
+    const phone = new Phone(day, 1, a).score(asId(other!), 1, 5).score(asId(a), 1, 5)
     const sent = [...phone.outbox]
     const answers = await phone.send()
     expect(answers).toMatchObject([
@@ -116,7 +119,7 @@ describe('a delivery', () => {
 
   it('by somebody outside the group, and on a hole that is not there, is refused', async () => {
     const [other] = day.players(2)
-    const phone = new Phone(day, 1, other!).score(a, 1, 5)
+    const phone = new Phone(day, 1, other!).score(asId(a), 1, 5)
     expect(await phone.send()).toMatchObject([{ code: 'writer-not-in-group' }])
   })
 
@@ -126,7 +129,7 @@ describe('a delivery', () => {
       code: 'not-understood',
       faults: [{ place: 'deviceId' }, { place: 'facts' }],
     })
-    const phone = new Phone(day, 1, a).score(a, 1, 5)
+    const phone = new Phone(day, 1, a).score(asId(a), 1, 5)
     const delivery = { deviceId: phone.deviceId, facts: phone.outbox }
     for (const actor of [day.w.actor, { kind: 'anybody' } as const])
       expect(await deliverFacts(actor, delivery)).toMatchObject({ ok: false, code: 'not-allowed' })
@@ -134,7 +137,7 @@ describe('a delivery', () => {
 
   it('with a group of another day or society is refused', async () => {
     const other = await published(await world('hollins'), 'hollins')
-    const phone = new Phone(day, 1, a).score(a, 1, 5)
+    const phone = new Phone(day, 1, a).score(asId(a), 1, 5)
     const delivery = { deviceId: phone.deviceId, facts: phone.outbox }
     const crossed = { ...day.scorer(1), societyId: other.w.actor.societyId }
     expect(await deliverFacts(crossed, delivery)).toMatchObject({ ok: false, code: 'no-such-group' })
@@ -144,7 +147,7 @@ describe('a delivery', () => {
     })
     // The other society's own scorer cannot write on our card either.
     expect(got(await deliverFacts(other.scorer(1), delivery)).answers).toMatchObject([{ code: 'card-not-in-group' }])
-    expect(await takeCardIn(other.w.actor, { dayId: day.dayId, cardId: day.cardOf(a) })).toMatchObject({
+    expect(await takeCardIn(other.w.actor, { dayId: day.dayId, cardId: asId(day.cardOf(asId(a))) })).toMatchObject({
       ok: false,
       code: 'not-found',
     })
@@ -153,12 +156,12 @@ describe('a delivery', () => {
 
 describe('two writers on one card', () => {
   it('differ: the latest counts, the hole is flagged, and a cleared opinion is none', async () => {
-    const mine = new Phone(day, 1, a).score(b, 11, 5)
-    const theirs = new Phone(day, 1, b).score(b, 11, 6)
+    const mine = new Phone(day, 1, a).score(asId(b), 11, 5)
+    const theirs = new Phone(day, 1, b).score(asId(b), 11, 6)
     await mine.send()
     await theirs.send()
-    expect(await now(b)).toMatchObject({ notAgreed: [11] })
-    expect((await now(b)).scores[10]).toBe(6)
+    expect(await now(asId(b))).toMatchObject({ notAgreed: [11] })
+    expect((await now(asId(b))).scores[10]).toBe(6)
     const pack = got(await cardPack(day.scorer(1))).cards.find((card) => card.entryId === b)!
     const on11 = (name: string) =>
       Object.entries(pack.written).flatMap(([key, column]) => (key.startsWith(`${name}~`) ? [column[10]] : []))
@@ -209,7 +212,7 @@ describe('two phones under one name', () => {
 })
 
 describe('whose phone it is', () => {
-  const look = (phone: Phone, entryId: string, number: number) =>
+  const look = (phone: Phone, entryId: EntryId, number: number) =>
     notePhone(
       day.scorer(1),
       new Headers({
@@ -249,38 +252,38 @@ describe('signing', () => {
     const [, marker] = day.players(2)
     const scores = over(20)
     const phone = new Phone(day, 2, d!)
-    phone.round(d!, [...scores.slice(0, 17), null]).sign(d!, 'player', scores)
+    phone.round(asId(d!), [...scores.slice(0, 17), null]).sign(asId(d!), 'player', scores)
     expect((await phone.send()).at(-1)).toMatchObject({
       code: 'holes-missing',
       sentence: expect.stringContaining('18'),
     })
-    const other = new Phone(day, 2, marker!).score(d!, 3, 9)
+    const other = new Phone(day, 2, marker!).score(asId(d!), 3, 9)
     await other.send()
-    phone.score(d!, 18, scores[17]!).sign(d!, 'player', scores)
+    phone.score(asId(d!), 18, scores[17]!).sign(asId(d!), 'player', scores)
     expect((await phone.send()).at(-1)).toMatchObject({ code: 'not-agreed', sentence: expect.stringContaining('3') })
-    await other.score(d!, 3, scores[2]!).send()
-    expect(await phone.sign(d!, 'player', over(21)).send()).toMatchObject([{ code: 'card-changed' }])
-    expect(await phone.sign(d!, 'player', scores, marker).send()).toMatchObject([{ code: 'not-your-card' }])
-    expect(await phone.sign(d!, 'marker', scores, d!).send()).toMatchObject([{ code: 'own-marker' }])
-    expect(await phone.sign(d!, 'player', scores).send()).toMatchObject([{ answer: 'received' }])
-    expect((await now(d!)).state).toBe('out')
+    await other.score(asId(d!), 3, scores[2]!).send()
+    expect(await phone.sign(asId(d!), 'player', over(21)).send()).toMatchObject([{ code: 'card-changed' }])
+    expect(await phone.sign(asId(d!), 'player', scores, marker).send()).toMatchObject([{ code: 'not-your-card' }])
+    expect(await phone.sign(asId(d!), 'marker', scores, d!).send()).toMatchObject([{ code: 'own-marker' }])
+    expect(await phone.sign(asId(d!), 'player', scores).send()).toMatchObject([{ answer: 'received' }])
+    expect((await now(asId(d!))).state).toBe('out')
     // A score that changes takes the signature back; agreeing again does not bring it back.
-    await other.score(d!, 3, 9).score(d!, 3, scores[2]!).send()
-    expect((await now(d!)).player).toBeNull()
-    await phone.sign(d!, 'player', scores).send()
-    await other.sign(d!, 'marker', scores).send()
-    expect((await now(d!)).state).toBe('handed-in')
+    await other.score(asId(d!), 3, 9).score(asId(d!), 3, scores[2]!).send()
+    expect((await now(asId(d!))).player).toBeNull()
+    await phone.sign(asId(d!), 'player', scores).send()
+    await other.sign(asId(d!), 'marker', scores).send()
+    expect((await now(asId(d!))).state).toBe('handed-in')
   })
 
   it('closes the card: what comes then is kept as a late fact, says so, and does not count', async () => {
     const [d] = day.players(2)
-    const phone = new Phone(day, 2, d!).score(d!, 1, 9).sign(d!, 'player', over(20))
+    const phone = new Phone(day, 2, d!).score(asId(d!), 1, 9).sign(asId(d!), 'player', over(20))
     const sent = [...phone.outbox]
     const answers = await phone.send()
     expect(answers).toMatchObject([{ answer: 'late' }, { answer: 'refused', code: 'card-closed' }])
     phone.outbox = sent
     expect((await phone.send()).map((one) => one.answer)).toEqual(['late', 'refused'])
-    const card = await now(d!)
+    const card = await now(asId(d!))
     expect(card.scores[0]).not.toBe(9)
     expect(card.lateFacts).toHaveLength(1)
   })

@@ -1,5 +1,6 @@
 // Promise: a division called at the desk rests on what was frozen, has places of its own on the board and on the sheet, and
 // goes out in the day file; its prize is won inside it, and an answer chosen for a card is carried out whole or not at all.
+
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { boardOf } from '@/lib/boards/board'
 import { rulingsInForce } from '@/lib/boards/current-card'
@@ -8,6 +9,7 @@ import { rowsOfDivision } from '@/lib/boards/divisions'
 import { resultSheetOf } from '@/lib/boards/result-sheet'
 import type { CompetitionInput } from '@/lib/facts/commands'
 import { parseDayFile } from '@/lib/facts/day-file'
+import type { EntryId } from '@/lib/facts/ids'
 import { PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
 import { callDay, proposeDay } from '@/lib/society/call-day'
 import { changeDay } from '@/lib/society/change-day'
@@ -16,6 +18,7 @@ import { dayFileOf } from '@/lib/society/export-day'
 import { keepPerson, memberList } from '@/lib/society/keep-person'
 import { ruleByChoice } from '@/lib/society/rule-by-choice'
 import { ownBook } from '../../setup/copy'
+import { asId } from '../../setup/ids'
 import { world } from '../setup/world'
 import { type DayInPlay, got, Phone, published } from './day-in-play'
 
@@ -58,7 +61,7 @@ beforeAll(async () => {
   for (const group of [1, 2])
     for (const [at, entryId] of day.players(group).entries()) {
       const scores = Array.from({ length: 18 }, (_, hole) => (hole < at + group ? 5 : 4))
-      got(await keyCard(day.w.actor, { dayId: day.dayId, cardId: day.cardOf(entryId), scores }))
+      got(await keyCard(day.w.actor, { dayId: day.dayId, cardId: asId(day.cardOf(asId(entryId))), scores }))
     }
 })
 afterAll(() => close())
@@ -166,16 +169,16 @@ describe('a division', () => {
 
 describe('an answer chosen for a card', () => {
   const base = { hole: null, value: null, writer: null, reason: 'Seen by the marker' }
-  const rule = async (entryId: string, over: object) =>
+  const rule = async (entryId: EntryId, over: object) =>
     ruleByChoice(day.w.actor, {
       dayId: day.dayId,
-      cardId: day.cardOf(entryId),
+      cardId: asId(day.cardOf(entryId)),
       fault: '',
       choice: '',
       ...base,
       ...over,
     })
-  const inForce = async (entryId: string) =>
+  const inForce = async (entryId: EntryId) =>
     rulingsInForce((await day.record()).rulings.filter((one) => one.cardId === day.cardOf(entryId))).map((one) => [
       one.kind,
       one.hole,
@@ -185,10 +188,10 @@ describe('an answer chosen for a card', () => {
   it('not signed, under the local rule: two strokes on the last hole, and the card stands; sent twice it is one', async () => {
     const [entryId] = day.players(1)
     const answer = { fault: 'not-signed', choice: 'two-strokes' }
-    const ruled = got(await rule(entryId!, answer))
+    const ruled = got(await rule(asId(entryId!), answer))
     expect(ruled.rulings).toBe(2)
-    expect(got(await rule(entryId!, answer))).toMatchObject({ number: ruled.number, rulings: 0 })
-    expect(await inForce(entryId!)).toEqual([
+    expect(got(await rule(asId(entryId!), answer))).toMatchObject({ number: ruled.number, rulings: 0 })
+    expect(await inForce(asId(entryId!))).toEqual([
       ['penalty-strokes', 18, 2],
       ['card-stands', null, null],
     ])
@@ -198,32 +201,32 @@ describe('an answer chosen for a card', () => {
 
   it('started late with hole three: no score on the two before it', async () => {
     const entryId = day.players(1)[1]!
-    got(await rule(entryId, { fault: 'started-late', choice: 'no-score-before', hole: 3 }))
+    got(await rule(asId(entryId), { fault: 'started-late', choice: 'no-score-before', hole: 3 }))
     expect(
       cardsAsTheyStand(await day.record())
         .get(entryId)
         ?.scores.slice(0, 4),
     ).toEqual(['x', 'x', 4, 4])
-    const first = await rule(entryId, { fault: 'started-late', choice: 'no-score-before', hole: 1 })
+    const first = await rule(asId(entryId), { fault: 'started-late', choice: 'no-score-before', hole: 1 })
     expect(first).toMatchObject({ ok: false, code: 'not-understood' })
   })
 
   it('a lower score than it was: disqualified, by the Rules', async () => {
     const entryId = day.players(2)[1]!
-    got(await rule(entryId, { fault: 'score-lower', choice: 'disqualify' }))
+    got(await rule(asId(entryId), { fault: 'score-lower', choice: 'disqualify' }))
     expect(cardsAsTheyStand(await day.record()).get(entryId)?.outcome).toBe('disqualified')
     expect((await day.record()).rulings.at(-1)?.clause).toBe('Rules of Golf 3.3b(3)')
   })
 
   it('two cards for one player: the version of one writer counts on every hole on which they differ', async () => {
     const [entryId, , marker] = day.players(2)
-    const phone = new Phone(day, 2, marker!).score(entryId!, 4, 7).score(entryId!, 9, 3)
+    const phone = new Phone(day, 2, marker!).score(asId(entryId!), 4, 7).score(asId(entryId!), 9, 3)
     await phone.send()
     const before = cardsAsTheyStand(await day.record()).get(entryId!)!
     expect(before.notAgreed).toEqual([4, 9])
-    const nobody = await rule(entryId!, { fault: 'two-cards', choice: 'certified', writer: 'nobody' })
+    const nobody = await rule(asId(entryId!), { fault: 'two-cards', choice: 'certified', writer: 'nobody' })
     expect(nobody).toMatchObject({ ok: false, code: 'not-understood' })
-    got(await rule(entryId!, { fault: 'two-cards', choice: 'certified', writer: marker }))
+    got(await rule(asId(entryId!), { fault: 'two-cards', choice: 'certified', writer: marker }))
     const after = cardsAsTheyStand(await day.record()).get(entryId!)!
     expect([after.notAgreed, after.scores[3], after.scores[8]]).toEqual([[], 7, 3])
   })
@@ -236,7 +239,7 @@ describe('an answer chosen for a card', () => {
     [{ fault: 'croquet', choice: 'stands' }],
   ])('%j without what it needs changes nothing', async (answer) => {
     const before = (await day.record()).rulings.length
-    expect(await rule(day.players(1)[3]!, answer)).toMatchObject({ ok: false, code: 'not-understood' })
+    expect(await rule(asId(day.players(1)[3]!), answer)).toMatchObject({ ok: false, code: 'not-understood' })
     expect((await day.record()).rulings).toHaveLength(before)
   })
 })

@@ -1,13 +1,16 @@
 // Promise, over real HTTP: a watcher whose stream is cut hears, when it comes back, of the newest version and misses
 // nothing; whoever has the newest already is not told again; and a burst under many watchers is counted once.
+
 import { createServer, get, type IncomingMessage, type Server } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { GET as board } from '@/app/api/board/[society]/[day]/route'
 import { GET as watch } from '@/app/api/live/[society]/[day]/route'
 import { openStreams } from '@/app/api/live/open-streams'
+import type { EntryId } from '@/lib/facts/ids'
 import { liveHere } from '@/lib/society/live'
 import { dayBoard } from '@/lib/society/read-board'
+import { asId } from '../../setup/ids'
 import { type DayInPlay, dayInPlay, got, Phone } from './day-in-play'
 
 let day: DayInPlay
@@ -93,14 +96,14 @@ afterAll(async () => {
 })
 
 it('resumes after a cut with the newest version, and is not told what it has', async () => {
-  const [a] = day.players(1) as [string]
+  const [a] = day.players(1) as [EntryId]
   const phone = new Phone(day, 1, a)
   const watcher = await new Watcher().connect()
   const before = await newest()
   await until(() => watcher.heard.at(-1) === before)
 
   watcher.cut()
-  for (const hole of [1, 2, 3]) await phone.score(a, hole, 5).send()
+  for (const hole of [1, 2, 3]) await phone.score(asId(a), hole, 5).send()
   const after = await newest()
   expect(after).not.toBe(before)
   await watcher.connect()
@@ -111,7 +114,7 @@ it('resumes after a cut with the newest version, and is not told what it has', a
   await watcher.connect()
   await new Promise((resolve) => setTimeout(resolve, 150))
   expect(watcher.heard.length).toBe(told)
-  await phone.score(a, 4, 5).send()
+  await phone.score(asId(a), 4, 5).send()
   const last = await newest()
   await until(() => watcher.heard.at(-1) === last)
   expect(watcher.heard.length).toBe(told + 1)
@@ -119,7 +122,7 @@ it('resumes after a cut with the newest version, and is not told what it has', a
 })
 
 it('counts a burst once for many watchers, and each ends at its last version', async () => {
-  const [a] = day.players(1) as [string]
+  const [a] = day.players(1) as [EntryId]
   const phone = new Phone(day, 1, a)
   const watchers = await Promise.all(Array.from({ length: 25 }, () => new Watcher().connect()))
   const start = await newest()
@@ -134,7 +137,7 @@ it('counts a burst once for many watchers, and each ends at its last version', a
     counts.set(answer.version, (counts.get(answer.version) ?? new Set()).add(answer.countedAt))
   }
   for (const one of watchers) one.told = () => asked.push(ask())
-  for (let hole = 5; hole <= 12; hole++) await phone.score(a, hole, 5).send()
+  for (let hole = 5; hole <= 12; hole++) await phone.score(asId(a), hole, 5).send()
   const last = await newest()
   await until(() => watchers.every((one) => one.heard.at(-1) === last))
   await Promise.all(asked)
@@ -147,11 +150,11 @@ it('counts a burst once for many watchers, and each ends at its last version', a
 
 it('tells a late watcher what the others were told while it was on its way', () => {
   const line = liveHere(async () => null)
-  line.watch('d', () => undefined)
-  line.announce('d', '3.12')
+  line.watch(asId('d'), () => undefined)
+  line.announce(asId('d'), '3.12')
   const heard: string[] = []
-  line.watch('d', (version) => void heard.push(version), '3.9')
-  line.watch('d', (version) => void heard.push(`never ${version}`), '3.12')
-  line.watch('d', (version) => void heard.push(`never ${version}`), '4.0')
+  line.watch(asId('d'), (version) => void heard.push(version), '3.9')
+  line.watch(asId('d'), (version) => void heard.push(`never ${version}`), '3.12')
+  line.watch(asId('d'), (version) => void heard.push(`never ${version}`), '4.0')
   expect(heard).toEqual(['3.12'])
 })

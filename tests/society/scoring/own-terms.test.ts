@@ -8,6 +8,7 @@ import { PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
 import { callDay, proposeDay } from '@/lib/society/call-day'
 import { keyCard } from '@/lib/society/enter-score'
 import { dayFileOf } from '@/lib/society/export-day'
+import { asId } from '../../setup/ids'
 import { type DayInPlay, dayInPlay, got } from './day-in-play'
 
 type Terms = CompetitionInput['terms']
@@ -48,7 +49,7 @@ beforeAll(async () => {
   for (const group of [1, 2])
     for (const [at, entryId] of day.players(group).entries()) {
       const scores = Array.from({ length: 18 }, (_, hole) => (at === 0 && hole === 0 ? 11 : at % 2 === 0 ? 4 : 5))
-      got(await keyCard(day.w.actor, { dayId: day.dayId, cardId: day.cardOf(entryId), scores }))
+      got(await keyCard(day.w.actor, { dayId: day.dayId, cardId: asId(day.cardOf(asId(entryId))), scores }))
     }
 })
 afterAll(() => day.close())

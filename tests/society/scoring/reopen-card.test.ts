@@ -1,6 +1,8 @@
 // Promise: a card accepted by a slip of the hand is opened again without a ruling. What was written stays, the new
 // figures are added to it, the record says who did it and when; once a result is out, the reason is asked for.
+
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import type { CardId } from '@/lib/facts/ids'
 import { closeDay } from '@/lib/society/close-day'
 import { keyCard } from '@/lib/society/enter-score'
 import { publishResult } from '@/lib/society/publish-result'
@@ -10,6 +12,7 @@ import { reopenCard } from '@/lib/society/reopen-card'
 import { reopenDay } from '@/lib/society/reopen-day'
 import { returns } from '@/lib/society/returns'
 import { takeCardIn } from '@/lib/society/take-card-in'
+import { asId } from '../../setup/ids'
 import { type DayInPlay, dayInPlay, got, over, playEverything } from './day-in-play'
 
 let day: DayInPlay
@@ -21,10 +24,10 @@ afterEach(() => day.close())
 
 const desk = () => day.w.actor
 const signed = { player: true, marker: true }
-const enter = (cardId: string, scores: (number | 'x' | null)[]) =>
+const enter = (cardId: CardId, scores: (number | 'x' | null)[]) =>
   keyCard(desk(), { dayId: day.dayId, cardId, scores, signed })
-const accept = (cardId: string) => takeCardIn(desk(), { dayId: day.dayId, cardId })
-const open = (cardId: string, reason = '') => reopenCard(desk(), { dayId: day.dayId, cardId, reason })
+const accept = (cardId: CardId) => takeCardIn(desk(), { dayId: day.dayId, cardId })
+const open = (cardId: CardId, reason = '') => reopenCard(desk(), { dayId: day.dayId, cardId, reason })
 
 describe('a card opened again', () => {
   it('is entered anew: facts are added, no ruling is made, and the record has the act', async () => {
@@ -78,6 +81,6 @@ describe('a card opened again', () => {
   })
 
   it('of another day or society is not there', async () => {
-    expect(await open('no-such-card')).toMatchObject({ code: 'not-found' })
+    expect(await open(asId('no-such-card'))).toMatchObject({ code: 'not-found' })
   })
 })

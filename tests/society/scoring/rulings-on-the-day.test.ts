@@ -1,13 +1,16 @@
 // Promise: a play-off played after the day parts whom the terms let it part, and an abandoned round counts what the committee
 // says; the terms themselves stay frozen, and what is taken back stays in the list.
+
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { boardOf } from '@/lib/boards/board'
 import { resultSheetOf } from '@/lib/boards/result-sheet'
 import type { CompetitionInput, RuleOnDay } from '@/lib/facts/commands'
+import type { CompetitionId, EntryId } from '@/lib/facts/ids'
 import { closeDay } from '@/lib/society/close-day'
 import { keyCard } from '@/lib/society/enter-score'
 import { ruleOnDay } from '@/lib/society/rule-on-day'
 import { takeCardIn } from '@/lib/society/take-card-in'
+import { asId } from '../../setup/ids'
 import { type DayInPlay, dayInPlay, got } from './day-in-play'
 
 const of = (name: string, steps: CompetitionInput['terms']['ties']['steps']): CompetitionInput => ({
@@ -29,7 +32,12 @@ beforeAll(async () => {
   for (const group of [1, 2])
     for (const entryId of day.players(group)) {
       const scores = Array.from({ length: 18 }, (_, at) => (at < 9 ? 5 : group === 1 && at < 12 ? 4 : null))
-      const card = { dayId: day.dayId, cardId: day.cardOf(entryId), scores, signed: { player: true, marker: true } }
+      const card = {
+        dayId: day.dayId,
+        cardId: day.cardOf(asId(entryId)),
+        scores,
+        signed: { player: true, marker: true },
+      }
       got(await keyCard(day.w.actor, card))
     }
 })
@@ -39,16 +47,18 @@ const at = new Date('2031-06-14T15:00:00Z')
 const rule = async (ruling: RuleOnDay['ruling'], reason = 'Lightning at two o’clock') =>
   ruleOnDay(day.w.actor, { dayId: day.dayId, version: await day.version(), ruling, reason }, at)
 const board = async (which = 0) => boardOf(await day.record(), at).competitions[which]!
-const cupId = async () => (await board()).id
+const cupId = async () => asId<CompetitionId>((await board()).id)
 
 describe('an abandoned round', () => {
   it('after the ninth, the first nine counting: every card can come in, and all are level', async () => {
-    const cardId = day.cardOf(day.players(1)[0]!)
-    expect(await takeCardIn(day.w.actor, { dayId: day.dayId, cardId })).toMatchObject({ code: 'card-not-ready' })
+    const cardId = day.cardOf(asId(day.players(1)[0]!))
+    expect(await takeCardIn(day.w.actor, { dayId: day.dayId, cardId: asId(cardId) })).toMatchObject({
+      code: 'card-not-ready',
+    })
     got(await rule({ kind: 'abandoned', afterHole: 9, counts: 'first-holes' }))
     for (const group of [1, 2])
       for (const entryId of day.players(group))
-        got(await takeCardIn(day.w.actor, { dayId: day.dayId, cardId: day.cardOf(entryId) }))
+        got(await takeCardIn(day.w.actor, { dayId: day.dayId, cardId: asId(day.cardOf(asId(entryId))) }))
     got(await closeDay(day.w.actor, { dayId: day.dayId, version: await day.version() }))
     const cup = await board()
     expect(cup.rows.map((row) => [row.place, row.score])).toEqual(cup.rows.map(() => [1, 45]))
@@ -71,7 +81,10 @@ describe('a play-off', () => {
   it('parts those who were in it, by their order, and is told on the sheet', async () => {
     const [winner, second] = [day.players(2)[2]!, day.players(1)[3]!]
     got(
-      await rule({ kind: 'play-off', competitionId: await cupId(), order: [winner, second] }, 'Sudden death, hole 18'),
+      await rule(
+        { kind: 'play-off', competitionId: asId(await cupId()), order: [winner, second] },
+        'Sudden death, hole 18',
+      ),
     )
     const cup = await board()
     expect(cup.rows.slice(0, 2).map((row) => [row.entrant, row.place])).toEqual([
@@ -89,12 +102,12 @@ describe('a play-off', () => {
 
   it('is refused where the terms have none, between players who are not level, and for somebody twice', async () => {
     const order = day.players(1).slice(0, 2)
-    const jug = (await board(1)).id
+    const jug = asId<CompetitionId>((await board(1)).id)
     const again = [order[0]!, order[0]!]
     for (const ruling of [
       { kind: 'play-off' as const, competitionId: jug, order: [...order] },
       { kind: 'play-off' as const, competitionId: await cupId(), order: again },
-      { kind: 'play-off' as const, competitionId: await cupId(), order: [order[0]!, 'nobody'] },
+      { kind: 'play-off' as const, competitionId: await cupId(), order: [order[0]!, asId<EntryId>('nobody')] },
     ])
       expect(await rule(ruling)).toMatchObject({ ok: false, code: 'not-understood' })
   })

@@ -22,6 +22,7 @@ import { ruleOnDay } from '@/lib/society/rule-on-day'
 import { actsOf } from '@/lib/store/acts'
 import { readDayRecord } from '@/lib/store/day-record'
 import { ownBook } from '../../setup/copy'
+import { asId } from '../../setup/ids'
 import { aDay, course, formOf, got, type World, world } from '../setup/world'
 import { type DayInPlay, Phone, published } from './day-in-play'
 
@@ -153,13 +154,13 @@ describe('on the course', () => {
   const [first, second] = [() => day.players(1)[0]!, () => day.players(1)[1]!]
   beforeAll(async () => {
     phone = new Phone(day, 1, first())
-    for (const id of day.players(1)) phone.score(id, 10, 5).score(id, 11, 4)
-    phone.score(first(), 12, 6)
+    for (const id of day.players(1)) phone.score(asId(id), 10, 5).score(asId(id), 11, 4)
+    phone.score(asId(first()), 12, 6)
     await phone.send()
   })
 
   it('a phone writes to the flags; a hole of the other nine is refused in those words', async () => {
-    const [answer] = await phone.score(first(), 3, 4).send()
+    const [answer] = await phone.score(asId(first()), 3, 4).send()
     expect(answer).toMatchObject({
       code: 'no-such-hole',
       sentence: 'This round has holes 10 to 18; there is no hole 3.',
@@ -188,13 +189,13 @@ describe('on the course', () => {
 
   it('the working opens the hole by its flag', async () => {
     const record = await day.record()
-    const working = cardWorkingOf(record, first(), { competition: 1, hole: 12 }, ZONE)!
+    const working = cardWorkingOf(record, asId(first()), { competition: 1, hole: 12 }, ZONE)!
     expect(working.steps.map((one) => one.label)).toContain('Strokes on hole 12')
     expect(working.steps.find((one) => one.label === 'Gross')).toMatchObject({ figure: '6' })
     expect(working.steps.find((one) => one.label === 'Gross')!.sentence).toMatch(/^Written by/)
     expect(working.strokesAt).not.toBeNull()
-    expect(cardWorkingOf(record, first(), { competition: 1, hole: 3 }, ZONE)).toBeNull()
-    const total = cardWorkingOf(record, first(), { competition: 1, hole: null }, ZONE)!.steps
+    expect(cardWorkingOf(record, asId(first()), { competition: 1, hole: 3 }, ZONE)).toBeNull()
+    const total = cardWorkingOf(record, asId(first()), { competition: 1, hole: null }, ZONE)!.steps
     expect(total.map((one) => one.label)).toEqual(['In', 'Total'])
     expect(total[1]!.sentence).toBe('The nine holes together.')
   })
@@ -204,24 +205,40 @@ describe('on the course', () => {
     const pack: CardPack = groupPack(record, record.groups[0]!)
     const card = cardsNow(pack, [], 'this-phone').find((one) => one.card.entryId === first())!
     expect(card.missing).toEqual([13, 14, 15, 16, 17, 18])
-    const stops = mayNotSign(card, 'player', first())
+    const stops = mayNotSign(card, 'player', asId(first()))
     expect(stops?.sentence).toContain('has no score yet on holes 13, 14, 15, 16, 17 and 18')
     const scores = [5, 4, 6, null, null, null, null, null, null]
-    const [answer] = await phone.sign(first(), 'player', scores).send()
+    const [answer] = await phone.sign(asId(first()), 'player', scores).send()
     expect(answer).toMatchObject({ sentence: expect.stringContaining('Holes 13, 14, 15, 16, 17 and 18 without') })
   })
 
   it('the desk keys the paper and rules on a hole by the same numbers', async () => {
-    const cardId = day.cardOf(second())
+    const cardId = day.cardOf(asId(second()))
     const scores = [5, 4, 3, 5, 6, 4, 3, 4, 5]
-    got(await keyCard(w.actor, { dayId: day.dayId, cardId, scores, signed: { player: true, marker: true } }))
+    got(
+      await keyCard(w.actor, {
+        dayId: day.dayId,
+        cardId: asId(cardId),
+        scores,
+        signed: { player: true, marker: true },
+      }),
+    )
     const [act] = await actsOf(w.actor.societyId, {}, 1)
     expect(JSON.stringify(act)).toContain('Hole 18')
     const record = await day.record()
     const keyed = record.facts.filter((one) => one.cardId === cardId && one.writer === 'desk')
     expect(keyed.map((one) => [one.hole, one.score])).toEqual(scores.map((score, at) => [10 + at, score]))
     const reason = 'Played from the wrong place'
-    got(await ruleOnCard(w.actor, { dayId: day.dayId, cardId, kind: 'penalty-strokes', hole: 14, value: 2, reason }))
+    got(
+      await ruleOnCard(w.actor, {
+        dayId: day.dayId,
+        cardId: asId(cardId),
+        kind: 'penalty-strokes',
+        hole: 14,
+        value: 2,
+        reason,
+      }),
+    )
     const after = await day.record()
     expect(returnsOf(after, ZONE).rulings[0]!.sentence).toBe('2 penalty strokes on hole 14.')
     const row = boardOf(after, AT).competitions[0]!.rows.find((one) => one.entrant === second())!

@@ -1,26 +1,29 @@
 // Promise: a watcher hears of every change, a burst once or twice and its last version for certain, also when another
 // process made it; a board of one version is counted once, and never carries a key, a code or an address.
+
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { GET as readBoardAsJson } from '@/app/api/board/[society]/[day]/route'
 import { POST as deliver } from '@/app/api/group/[link]/facts/route'
 import { GET as openPack } from '@/app/api/group/[link]/route'
 import { GET as watch } from '@/app/api/live/[society]/[day]/route'
 import { openStreams } from '@/app/api/live/open-streams'
+import type { EntryId } from '@/lib/facts/ids'
 import { live, liveHere } from '@/lib/society/live'
 import { countedBoard, dayBoard } from '@/lib/society/read-board'
 import { cardWorking, matchOf, playerCard } from '@/lib/society/read-card'
 import { memberPage } from '@/lib/society/read-member'
 import { book } from '@/lib/store/client'
+import { asId } from '../../setup/ids'
 import { type DayInPlay, dayInPlay, got, over, Phone } from './day-in-play'
 
 let day: DayInPlay
-let a: string
-let b: string
+let a: EntryId
+let b: EntryId
 const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms))
 
 beforeAll(async () => {
   day = await dayInPlay()
-  ;[a, b] = day.players(1) as [string, string]
+  ;[a, b] = day.players(1) as [EntryId, EntryId]
 })
 afterAll(() => day.close())
 
@@ -29,16 +32,16 @@ describe('the live line', () => {
     const line = liveHere(async () => null)
     const heard: string[] = []
     const gone: string[] = []
-    const end = line.watch('d', (version) => void heard.push(version))
-    line.watch('d', (version) => void gone.push(version))()
-    for (let version = 1; version <= 50; version++) line.announce('d', `1.${version}`)
+    const end = line.watch(asId('d'), (version) => void heard.push(version))
+    line.watch(asId('d'), (version) => void gone.push(version))()
+    for (let version = 1; version <= 50; version++) line.announce(asId('d'), `1.${version}`)
     await pause(250)
     expect(heard[0]).toBe('1.1')
     expect(heard.at(-1)).toBe('1.50')
     expect(heard.length).toBeLessThan(4)
     expect(gone).toEqual([])
     end()
-    line.announce('d', '1.51')
+    line.announce(asId('d'), '1.51')
     expect(heard.at(-1)).toBe('1.50')
   })
 
@@ -46,7 +49,7 @@ describe('the live line', () => {
     let version = '1.1'
     const line = liveHere(async () => version)
     const heard: string[] = []
-    const end = line.watch('d', (one) => void heard.push(one))
+    const end = line.watch(asId('d'), (one) => void heard.push(one))
     await pause(1100)
     version = '1.2'
     await pause(1100)
@@ -70,7 +73,7 @@ describe('the live line', () => {
     expect(first).toBe(`id: ${version}\nevent: version\ndata: {"version":"${version}"}\n\n`)
     const resumed = await open({ 'last-event-id': version })
     expect(decoder.decode((await resumed.read()).value)).toContain('retry')
-    await new Phone(day, 1, a).score(a, 1, 5).send()
+    await new Phone(day, 1, a).score(asId(a), 1, 5).send()
     const told = await next()
     expect(told).toContain(got(await dayBoard(day.slug, day.daySlug)).version)
     // The resumed reader was not told the version it had, only the new one.
@@ -85,7 +88,7 @@ describe('the live line', () => {
 
 describe('the board', () => {
   it('is counted once for all who ask at once, kept, and given as 304 to who has it', async () => {
-    await new Phone(day, 1, a).round(a, over(10)).send()
+    await new Phone(day, 1, a).round(asId(a), over(10)).send()
     const all = await Promise.all(Array.from({ length: 25 }, () => countedBoard(day.slug, day.daySlug)))
     const texts = new Set(all.map((one) => got(one).text))
     // countedAt is in the text: two counts would differ.
@@ -122,8 +125,8 @@ describe('the board', () => {
     await book().person.updateMany({ data: { email: 'somebody@example.org', phone: '01632 960000' } })
     const read = [
       got(await countedBoard(day.slug, day.daySlug)).text,
-      JSON.stringify(got(await playerCard(day.slug, day.daySlug, a))),
-      JSON.stringify(got(await cardWorking(day.slug, day.daySlug, a, { hole: 1 }))),
+      JSON.stringify(got(await playerCard(day.slug, day.daySlug, asId(a)))),
+      JSON.stringify(got(await cardWorking(day.slug, day.daySlug, asId(a), { hole: 1 }))),
       JSON.stringify(got(await matchOf(day.slug, day.daySlug, a, b))),
     ].join()
     for (const secret of [
@@ -137,14 +140,14 @@ describe('the board', () => {
 
 describe('readings of a card', () => {
   it('say who wrote a score, what it counted, and how two cards stand as a match', async () => {
-    await new Phone(day, 1, b).round(b, over(30)).score(a, 1, 5).send()
-    const working = got(await cardWorking(day.slug, day.daySlug, a, { hole: 1 }))
+    await new Phone(day, 1, b).round(asId(b), over(30)).score(asId(a), 1, 5).send()
+    const working = got(await cardWorking(day.slug, day.daySlug, asId(a), { hole: 1 }))
     expect(working.steps.map((step) => step.label)).toContain('Gross')
     expect(working.steps.find((step) => step.label === 'Gross')!.sentence).toMatch(
       /^Written by .+ and by .+ They agree\.$/,
     )
     expect(working.steps.find((step) => step.label === 'Handicap figure')!.sentence).toContain('Frozen on')
-    const card = got(await playerCard(day.slug, day.daySlug, a))
+    const card = got(await playerCard(day.slug, day.daySlug, asId(a)))
     expect(card.readings.map((one) => one.formatName)).toEqual(['Stableford', 'Four-ball Stableford'])
     expect(card.readings[1]!.own.reduce((sum, line) => sum + (line.value ?? 0), 0)).toBeGreaterThan(0)
     const match = got(await matchOf(day.slug, day.daySlug, a, b))
@@ -153,7 +156,7 @@ describe('readings of a card', () => {
     ).toBeGreaterThan(0)
     expect(match.sentence).toMatch(/beat|halved/)
     expect(await matchOf(day.slug, day.daySlug, a, a)).toMatchObject({ code: 'no-such-card' })
-    const total = got(await cardWorking(day.slug, day.daySlug, a, {}))
+    const total = got(await cardWorking(day.slug, day.daySlug, asId(a), {}))
     expect(total.sentence).toMatch(/^\d+ points: \d+ out and \d+ in\./)
   })
 
@@ -172,7 +175,7 @@ describe('the door of the phone', () => {
 
   it('answers each case with its own status', async () => {
     const { linkKey } = (await day.record()).groups[0]!
-    const phone = new Phone(day, 1, a).score(a, 2, 5).score(a, 3, 5)
+    const phone = new Phone(day, 1, a).score(asId(a), 2, 5).score(asId(a), 3, 5)
     const body = (facts: object[]) => JSON.stringify({ deviceId: phone.deviceId, facts })
     expect((await post('no-such-link', '{}')).status).toBe(404)
     expect((await post(linkKey, 'not json')).status).toBe(400)
@@ -186,7 +189,7 @@ describe('the door of the phone', () => {
     await book().group.updateMany({ where: { linkKey }, data: { revokedAt: new Date() } })
     // What was taken before the link ended is still answered, so that the phone can let go of it; nothing new is taken.
     expect((await post(linkKey, body(phone.outbox))).status).toBe(200)
-    expect((await post(linkKey, body(phone.score(a, 4, 5).outbox.slice(2)))).status).toBe(410)
+    expect((await post(linkKey, body(phone.score(asId(a), 4, 5).outbox.slice(2)))).status).toBe(410)
   })
 })
 

@@ -1,7 +1,9 @@
 // Promise: every duty may do what the table of acts says and nothing else, whatever use case it asks; and a doubled
 // request at the desk does its work once.
+
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type Actor, DUTIES, type Duty } from '@/lib/facts/actor'
+import type { DayId } from '@/lib/facts/ids'
 import type { Result } from '@/lib/result'
 import { ACTS, type Act, mayNot } from '@/lib/society/acts'
 import { arrangePairings } from '@/lib/society/arrange-pairings'
@@ -26,11 +28,12 @@ import { arrangeGroups, makeDraw } from '@/lib/society/make-draw'
 import { openSeason, seasonList } from '@/lib/society/open-season'
 import { publishStart, renewGroupLink, startSheet } from '@/lib/society/publish-start'
 import { ownBook } from '../../setup/copy'
+import { asId } from '../../setup/ids'
 import { aDay, course, got, type World, world } from './world'
 
 let close: () => Promise<void>
 let w: World
-let dayId: string
+let dayId: DayId
 beforeAll(async () => {
   close = (await ownBook()).close
   w = await world()
@@ -42,9 +45,9 @@ function actorWith(duty: Duty): Actor {
   const { societyId, userId, name } = w.actor
   switch (duty) {
     case 'member':
-      return { kind: 'member', societyId, personId: w.people[0]! }
+      return { kind: 'member', societyId, personId: asId(w.people[0]!) }
     case 'scorer':
-      return { kind: 'scorer', societyId, dayId, groupId: 'none' }
+      return { kind: 'scorer', societyId, dayId, groupId: asId('none') }
     case 'guest':
     case 'anybody':
       return { kind: 'anybody' }
@@ -62,7 +65,7 @@ const CALLS: readonly (readonly [string, Act, (actor: Actor) => Promise<Result<u
   ['seasonList', 'read-desk', (a) => seasonList(a)],
   ['keepCourse', 'keep-course', (a) => keepCourse(a, { ...course(), tees: [] })],
   ['courseList', 'read-desk', (a) => courseList(a)],
-  ['courseById', 'read-desk', (a) => courseById(a, 'none')],
+  ['courseById', 'read-desk', (a) => courseById(a, asId('none'))],
   ['previewCourse', 'keep-course', (a) => previewCourse(a, nothing)],
   ['importCourse', 'keep-course', (a) => importCourse(a, nothing)],
   [
@@ -85,58 +88,81 @@ const CALLS: readonly (readonly [string, Act, (actor: Actor) => Promise<Result<u
     'changeHandicap',
     'change-handicap',
     (a) =>
-      changeHandicap(a, { personId: 'none', indexTenths: 1, source: 'society', from: '2026-01-01', reason: 'none' }),
+      changeHandicap(a, {
+        personId: asId('none'),
+        indexTenths: 1,
+        source: 'society',
+        from: '2026-01-01',
+        reason: 'none',
+      }),
   ],
-  ['proposeDay', 'call-day', (a) => proposeDay(a, 'none')],
-  ['callDay', 'call-day', async (a) => callDay(a, { ...got(await proposeDay(w.actor, w.seasonId)), seasonId: 'none' })],
+  ['proposeDay', 'call-day', (a) => proposeDay(a, asId('none'))],
+  [
+    'callDay',
+    'call-day',
+    async (a) => callDay(a, { ...got(await proposeDay(w.actor, w.seasonId)), seasonId: asId('none') }),
+  ],
   [
     'changeDay',
     'change-day',
-    async (a) => changeDay(a, { dayId: 'none', version: 1, day: got(await proposeDay(w.actor, w.seasonId)) }),
+    async (a) => changeDay(a, { dayId: asId('none'), version: 1, day: got(await proposeDay(w.actor, w.seasonId)) }),
   ],
-  ['enterPlayers', 'enter-player', (a) => enterPlayers(a, { dayId: 'none', version: 1, enter: [] })],
+  ['enterPlayers', 'enter-player', (a) => enterPlayers(a, { dayId: asId('none'), version: 1, enter: [] })],
   [
     'enterGuest',
     'enter-player',
     (a) =>
       enterGuest(a, {
-        dayId: 'none',
+        dayId: asId('none'),
         version: 1,
-        hostId: 'none',
+        hostId: asId('none'),
         firstName: 'A',
         familyName: 'B',
         gender: 'men',
         claimedTenths: 1,
       }),
   ],
-  ['freezeHandicaps', 'freeze-handicaps', (a) => freezeHandicaps(a, { dayId: 'none', version: 1 })],
-  ['handicapTable', 'read-desk', (a) => handicapTable(a, 'none')],
-  ['makeDraw', 'make-draw', (a) => makeDraw(a, { dayId: 'none', version: 1, way: 'random', groupSize: 4, seed: 1 })],
-  ['arrangeGroups', 'make-draw', (a) => arrangeGroups(a, { dayId: 'none', version: 1, groups: [] })],
+  ['freezeHandicaps', 'freeze-handicaps', (a) => freezeHandicaps(a, { dayId: asId('none'), version: 1 })],
+  ['handicapTable', 'read-desk', (a) => handicapTable(a, asId('none'))],
+  [
+    'makeDraw',
+    'make-draw',
+    (a) => makeDraw(a, { dayId: asId('none'), version: 1, way: 'random', groupSize: 4, seed: 1 }),
+  ],
+  ['arrangeGroups', 'make-draw', (a) => arrangeGroups(a, { dayId: asId('none'), version: 1, groups: [] })],
   [
     'arrangeSides',
     'arrange-sides',
-    (a) => arrangeSides(a, { dayId: 'none', version: 1, competitionId: 'none', sides: [] }),
+    (a) => arrangeSides(a, { dayId: asId('none'), version: 1, competitionId: asId('none'), sides: [] }),
   ],
-  ['makeSides', 'arrange-sides', (a) => makeSides(a, { ...noDay, competitionId: 'none', seed: 1 })],
-  ['arrangePairings', 'arrange-pairings', (a) => arrangePairings(a, { ...noDay, competitionId: 'none', pairings: [] })],
+  ['makeSides', 'arrange-sides', (a) => makeSides(a, { ...noDay, competitionId: asId('none'), seed: 1 })],
+  [
+    'arrangePairings',
+    'arrange-pairings',
+    (a) => arrangePairings(a, { ...noDay, competitionId: asId('none'), pairings: [] }),
+  ],
   ['arrangeTeams', 'arrange-teams', (a) => arrangeTeams(a, { ...noDay, teams: [] })],
   ['makeTeams', 'arrange-teams', (a) => makeTeams(a, { ...noDay, names: ['A', 'B'], seed: 1 })],
-  ['endMatch', 'end-match', (a) => endMatch(a, { ...noDay, competitionId: 'none', matchId: 'none', ending: {} })],
-  ['countDays', 'change-day', (a) => countDays(a, { ...noDay, competitionId: 'none', dayIds: [] })],
+  [
+    'endMatch',
+    'end-match',
+    (a) => endMatch(a, { ...noDay, competitionId: asId('none'), matchId: asId('none'), ending: {} }),
+  ],
+  ['countDays', 'change-day', (a) => countDays(a, { ...noDay, competitionId: asId('none'), dayIds: [] })],
   [
     'callAgain',
     'call-day',
-    (a) => callAgain(a, { ...noDay, name: 'B', date: '2031-06-15', firstTee: '10:00', courseId: 'none', holes: 18 }),
+    (a) =>
+      callAgain(a, { ...noDay, name: 'B', date: '2031-06-15', firstTee: '10:00', courseId: asId('none'), holes: 18 }),
   ],
-  ['publishStart', 'publish-start', (a) => publishStart(a, { dayId: 'none', version: 1 })],
-  ['renewGroupLink', 'renew-group-link', (a) => renewGroupLink(a, { dayId: 'none', groupId: 'none' })],
-  ['startSheet', 'read-desk', (a) => startSheet(a, 'none')],
+  ['publishStart', 'publish-start', (a) => publishStart(a, { dayId: asId('none'), version: 1 })],
+  ['renewGroupLink', 'renew-group-link', (a) => renewGroupLink(a, { dayId: asId('none'), groupId: asId('none') })],
+  ['startSheet', 'read-desk', (a) => startSheet(a, asId('none'))],
   ['deskDay', 'read-desk', (a) => deskDay(a, 'none')],
   ['deskHome', 'read-desk', (a) => deskHome(a)],
 ]
 
-const noDay = { dayId: 'none', version: 1 }
+const noDay = { dayId: asId<DayId>('none'), version: 1 }
 
 describe('the table of acts', () => {
   it('is asked for every act and every duty', () => {

@@ -1,7 +1,9 @@
 import { afterAll, beforeAll, expect, it } from 'vitest'
+import type { EntryId } from '@/lib/facts/ids'
 import { allowOnBoard } from '@/lib/society/allow-on-board'
 import { dayBoard } from '@/lib/society/read-board'
 import { book } from '@/lib/store/client'
+import { asId } from '../../setup/ids'
 import { type DayInPlay, dayInPlay, got, Phone } from '../scoring/day-in-play'
 
 let day: DayInPlay
@@ -11,8 +13,8 @@ beforeAll(async () => {
 afterAll(() => day.close())
 
 it('is off until it is allowed, at a version, with a record; and off again', async () => {
-  const [a] = day.players(1) as [string]
-  await new Phone(day, 1, a).score(a, 1, 5).send()
+  const [a] = day.players(1) as [EntryId]
+  await new Phone(day, 1, a).score(asId(a), 1, 5).send()
   const chances = async () => got(await dayBoard(day.slug, day.daySlug)).competitions.map((one) => one.chances)
   expect((await chances()).every((one) => one === undefined)).toBe(true)
 

@@ -1,7 +1,9 @@
 // Promise: a day can be called off with its reason and put back on as it was; while it is off its links have ended, nothing
 // is keyed, ruled, closed or published, and no round of it counts. Only a day on which nothing hangs is deleted.
+
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { boardOf } from '@/lib/boards/board'
+import type { EntryId, UserId } from '@/lib/facts/ids'
 import { callOffDay, putDayOn } from '@/lib/society/call-off-day'
 import { closeDay } from '@/lib/society/close-day'
 import { deleteDay } from '@/lib/society/delete-day'
@@ -16,6 +18,7 @@ import { stopPlay } from '@/lib/society/stop-play'
 import { takeCardIn } from '@/lib/society/take-card-in'
 import { scorerOf } from '@/lib/society/who-is-asking'
 import { book } from '@/lib/store/client'
+import { asId } from '../../setup/ids'
 import { type DayInPlay, dayInPlay, got, LEVEL, Phone } from '../scoring/day-in-play'
 import { aDay } from './world'
 
@@ -29,7 +32,7 @@ const reason = 'The course is waterlogged'
 const at = async () => ({ dayId: day.dayId, version: await day.version() })
 
 describe('a day that is called off', () => {
-  let entryId: string
+  let entryId: EntryId
   let link: string
   beforeAll(async () => {
     entryId = day.players(1)[0]!
@@ -86,7 +89,7 @@ describe('a day that is called off', () => {
       sheet: '{}',
       edition: '2024',
     }
-    const by = { scoreVersion: 0, byUserId: 'x', byName: 'x', publishedAt: later }
+    const by = { scoreVersion: 0, byUserId: asId<UserId>('x'), byName: 'x', publishedAt: later }
     await expect(book().publication.create({ data: { ...sheet, ...by } })).rejects.toThrow()
     await expect(book().day.update({ where: { id: day.dayId }, data: { calledOffReason: null } })).rejects.toThrow()
     await expect(

@@ -1,6 +1,8 @@
 // Promise: a day is called from what is usual or was last, with its own address and its own copy of the tees; nonsense is
 // refused in its place, and a figure says it is published only if it is.
+
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { DayId } from '@/lib/facts/ids'
 import { callDay, proposeDay } from '@/lib/society/call-day'
 import { readDayRecord } from '@/lib/store/day-record'
 import { ownBook } from '../../setup/copy'
@@ -8,7 +10,7 @@ import { aDay, got, type World, world } from './world'
 
 let close: () => Promise<void>
 let w: World
-let dayId: string
+let dayId: DayId
 
 beforeAll(async () => {
   close = (await ownBook()).close

@@ -1,6 +1,8 @@
 // Promise: a day that was called can be entered, frozen, drawn and published at the desk, in that order and no other; what is
 // frozen stays; of two desks that save at once one is told.
+
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { DayId, EntryId, PersonId } from '@/lib/facts/ids'
 import { shownDraw } from '@/lib/facts/shown-draw'
 import { arrangeSides } from '@/lib/society/arrange-sides'
 import { changeDay } from '@/lib/society/change-day'
@@ -17,12 +19,13 @@ import { groupLinkOfCode, scorerOf } from '@/lib/society/who-is-asking'
 import type { Book } from '@/lib/store/client'
 import { readDayRecord } from '@/lib/store/day-record'
 import { ownBook } from '../../setup/copy'
+import { asId } from '../../setup/ids'
 import { aDay, course, DAY, formOf, got, type World, world } from './world'
 
 let close: () => Promise<void>
 let book: Book
 let w: World
-let dayId: string
+let dayId: DayId
 
 beforeAll(async () => {
   const own = await ownBook()
@@ -36,7 +39,7 @@ afterAll(() => close())
 const record = async () => (await readDayRecord({ societyId: w.actor.societyId, dayId }))!
 const version = async () => (await record()).version
 
-const entryOf = async (personId: string) => (await record()).entries.find((entry) => entry.personId === personId)!.id
+const entryOf = async (personId: PersonId) => (await record()).entries.find((entry) => entry.personId === personId)!.id
 
 const form = async (over: object = {}) => formOf(w, await record(), over)
 
@@ -59,9 +62,11 @@ describe('entering', () => {
 
   it('enters a guest with a host and refuses one whose host does not play', async () => {
     const guest = { firstName: 'Sorley', familyName: 'Maddock', gender: 'men' as const, claimedTenths: 110 }
-    const noHost = await enterGuest(w.actor, { dayId, version: await version(), hostId: w.people[7]!, ...guest })
+    const noHost = await enterGuest(w.actor, { dayId, version: await version(), hostId: asId(w.people[7]!), ...guest })
     expect(noHost).toMatchObject({ ok: false, code: 'no-host' })
-    const entered = got(await enterGuest(w.actor, { dayId, version: await version(), hostId: w.people[5]!, ...guest }))
+    const entered = got(
+      await enterGuest(w.actor, { dayId, version: await version(), hostId: asId(w.people[5]!), ...guest }),
+    )
     expect(entered.waiting).toEqual([])
     const asked = await enterGuest(w.actor, { dayId, version: await version(), hostId: w.people[5]!, ...guest })
     expect(asked).toMatchObject({ ok: false, code: 'same-name' })
@@ -99,7 +104,7 @@ describe('entering', () => {
     )
     expect(out.movedUp).toEqual(['Petra Ashgill'])
     const back = got(
-      await enterPlayers(w.actor, { dayId, version: await version(), enter: [{ personId: w.people[0]! }] }),
+      await enterPlayers(w.actor, { dayId, version: await version(), enter: [{ personId: asId(w.people[0]!) }] }),
     )
     expect(back.waiting).toEqual(['Corin Haldane'])
   })
@@ -117,7 +122,7 @@ describe('entering', () => {
     const day = await record()
     expect(day.version).toBe(seen + 1)
     const withdrawn = one.ok ? w.people[1]! : w.people[2]!
-    got(await enterPlayers(w.actor, { dayId, version: day.version, enter: [{ personId: withdrawn }] }))
+    got(await enterPlayers(w.actor, { dayId, version: day.version, enter: [{ personId: asId(withdrawn) }] }))
   })
 })
 
@@ -163,7 +168,7 @@ describe('the freeze', () => {
     const before = got(await handicapTable(w.actor, dayId))
     got(
       await changeHandicap(w.actor, {
-        personId: w.people[2]!,
+        personId: asId(w.people[2]!),
         indexTenths: 187,
         source: 'society',
         from: new Date().toISOString().slice(0, 10),
@@ -269,7 +274,7 @@ describe('the draw and the start sheet', () => {
     const swapped = before.map((ids) => [...ids])
     swapped[0]![0] = before[1]![0]!
     swapped[1]![0] = before[0]![0]!
-    const arrange = async (groups: readonly string[][]) =>
+    const arrange = async (groups: readonly EntryId[][]) =>
       got(
         await arrangeGroups(w.actor, {
           dayId,
@@ -358,7 +363,7 @@ describe('the draw and the start sheet', () => {
     const after = await record()
     expect(after.groups.map((group) => group.code)).toEqual(day.groups.map((group) => group.code))
     expect(after.cards).toHaveLength(9)
-    const markerOf = (entryId: string) => after.cards.find((card) => card.entryId === entryId)?.markerId
+    const markerOf = (entryId: EntryId) => after.cards.find((card) => card.entryId === entryId)?.markerId
     expect(after.groups[1]!.entryIds).toContain(markerOf(moved))
     const leaver = after.entries.find((entry) => entry.id === moved)!
     got(

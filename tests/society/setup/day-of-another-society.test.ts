@@ -1,5 +1,7 @@
 // Promise: the desk of one society finds nothing of another's day that is entered, frozen, drawn and published.
+
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { DayId } from '@/lib/facts/ids'
 import { callDay, proposeDay } from '@/lib/society/call-day'
 import { changeDay } from '@/lib/society/change-day'
 import { changeHandicap } from '@/lib/society/change-handicap'
@@ -12,11 +14,12 @@ import { arrangeGroups, makeDraw } from '@/lib/society/make-draw'
 import { publishStart, renewGroupLink, startSheet } from '@/lib/society/publish-start'
 import { readDayRecord } from '@/lib/store/day-record'
 import { ownBook } from '../../setup/copy'
+import { asId } from '../../setup/ids'
 import { aDay, course, formOf, got, type World, world } from './world'
 
 let close: () => Promise<void>
 let w: World
-let dayId: string
+let dayId: DayId
 
 const record = async () => (await readDayRecord({ societyId: w.actor.societyId, dayId }))!
 const version = async () => (await record()).version
@@ -43,7 +46,7 @@ describe('another society', () => {
       await enterGuest(other.actor, {
         dayId,
         version: seen,
-        hostId: w.people[0]!,
+        hostId: asId(w.people[0]!),
         firstName: 'A',
         familyName: 'B',
         gender: 'men',
@@ -58,7 +61,7 @@ describe('another society', () => {
       await renewGroupLink(other.actor, { dayId, groupId: (await record()).groups[0]!.id }),
       await changeDay(other.actor, { dayId, version: seen, day: await form() }),
       await changeHandicap(other.actor, {
-        personId: w.people[0]!,
+        personId: asId(w.people[0]!),
         indexTenths: 1,
         source: 'society',
         from: '2026-01-01',

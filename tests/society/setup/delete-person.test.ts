@@ -1,6 +1,8 @@
 // Promise: a member or guest entered by mistake can be deleted, with the one handicap given at the start; whoever is named
 // by a day, a duty or a second handicap stays, and the refusal says why. The database itself keeps every other handicap.
+
 import { afterAll, beforeAll, expect, it } from 'vitest'
+import type { PersonId } from '@/lib/facts/ids'
 import { changeHandicap } from '@/lib/society/change-handicap'
 import { deletePerson } from '@/lib/society/delete-person'
 import { enterGuest } from '@/lib/society/enter-guest'
@@ -13,7 +15,7 @@ import { aDay, got, type World, world } from './world'
 let close: () => Promise<void>
 let book: Book
 let w: World
-let mistake: string
+let mistake: PersonId
 
 beforeAll(async () => {
   const own = await ownBook()

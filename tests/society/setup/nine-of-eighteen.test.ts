@@ -9,6 +9,7 @@ import { handicapTable } from '@/lib/society/freeze-handicaps'
 import { courseById, keepCourse } from '@/lib/society/keep-course'
 import { readDayRecord } from '@/lib/store/day-record'
 import { ownBook } from '../../setup/copy'
+import { asId } from '../../setup/ids'
 import { got, type World, world } from './world'
 
 let close: () => Promise<void>
@@ -65,6 +66,6 @@ it('is added to the card from the eighteen without a rating, and played off its 
     ['Yellow, back nine', '10,11,12,13,14,15,16,17,18'],
   ])
   // Half of 20.7 is 10.4 (6.1b); 10.4 × 121 ÷ 113 + (35.3 − 36) = 10.436.
-  got(await enterPlayers(w.actor, { dayId, version: record.version, enter: [{ personId: w.people[2]! }] }))
+  got(await enterPlayers(w.actor, { dayId, version: record.version, enter: [{ personId: asId(w.people[2]!) }] }))
   expect(got(await handicapTable(w.actor, dayId)).rows[0]).toMatchObject({ index: '20.7', unrounded: '10.436' })
 })

@@ -1,9 +1,11 @@
 // Promise: a father and a son of one name are both taken, after a question and with a word that tells them apart; the
 // word stands wherever the name stands, and no record of an act loses one of the two.
+
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { entryWords, groupWords } from '@/lib/boards/acts-in-words'
 import { namesOf } from '@/lib/boards/entrant-names'
 import { withShownNames } from '@/lib/boards/shown-names'
+import type { DayId, PersonId } from '@/lib/facts/ids'
 import { byName, fullName, nameKey } from '@/lib/facts/person-name'
 import { enterGuest, enterKnownGuest } from '@/lib/society/enter-guest'
 import { enterPlayers } from '@/lib/society/enter-players'
@@ -12,14 +14,15 @@ import { readRecord } from '@/lib/society/read-record'
 import type { Book } from '@/lib/store/client'
 import { readDayRecord } from '@/lib/store/day-record'
 import { ownBook } from '../../setup/copy'
+import { asId } from '../../setup/ids'
 import { aDay, got, type World, world } from './world'
 
 let close: () => Promise<void>
 let book: Book
 let w: World
-let dayId: string
-let father: string
-let son: string
+let dayId: DayId
+let father: PersonId
+let son: PersonId
 
 const MARSH = {
   firstName: 'Peter',
@@ -176,7 +179,7 @@ describe('guests', () => {
   })
 
   it('have no host until one is chosen, and a refusal in words', async () => {
-    const none = await enterGuest(w.actor, { ...(await at()), ...guest, hostId: '' })
+    const none = await enterGuest(w.actor, { ...(await at()), ...guest, hostId: asId('') })
     expect(none).toMatchObject({ ok: false, faults: [{ place: 'hostId', sentence: 'Choose whose guest it is.' }] })
   })
 })

@@ -1,6 +1,8 @@
 // Promise: until the start sheet is out, frozen handicaps can be unfrozen as a whole or frozen again for some players, with a
 // reason and a line in the record; once it is out they stand, in the code and in the database.
+
 import { afterAll, beforeAll, expect, it } from 'vitest'
+import type { DayId } from '@/lib/facts/ids'
 import { changeHandicap } from '@/lib/society/change-handicap'
 import { enterPlayers } from '@/lib/society/enter-players'
 import { freezeHandicaps, handicapTable } from '@/lib/society/freeze-handicaps'
@@ -14,7 +16,7 @@ import { aDay, got, type World, world } from './world'
 
 let close: () => Promise<void>
 let w: World
-let dayId: string
+let dayId: DayId
 beforeAll(async () => {
   close = (await ownBook()).close
   w = await world()

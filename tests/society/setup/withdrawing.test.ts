@@ -1,17 +1,20 @@
 // Promise: whoever is entered can be withdrawn at any time before the day is closed, by the entry the screen shows; the
 // first on the waiting list moves up, and entering again undoes it.
+
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { DayId, PersonId } from '@/lib/facts/ids'
 import { enterPlayers } from '@/lib/society/enter-players'
 import { freezeHandicaps } from '@/lib/society/freeze-handicaps'
 import { makeDraw } from '@/lib/society/make-draw'
 import { publishStart } from '@/lib/society/publish-start'
 import { readDayRecord } from '@/lib/store/day-record'
 import { ownBook } from '../../setup/copy'
+import { asId } from '../../setup/ids'
 import { aDay, got, type World, world } from './world'
 
 let close: () => Promise<void>
 let w: World
-let dayId: string
+let dayId: DayId
 
 beforeAll(async () => {
   const own = await ownBook()
@@ -24,7 +27,7 @@ afterAll(() => close())
 const record = async () => (await readDayRecord({ societyId: w.actor.societyId, dayId }))!
 const at = async () => ({ dayId, version: (await record()).version })
 const entered = async () => (await record()).entries.filter((entry) => entry.status === 'entered')
-const enter = (...people: string[]) => people.map((personId) => ({ personId }))
+const enter = (...people: PersonId[]) => people.map((personId) => ({ personId }))
 
 async function outAndIn() {
   const before = await entered()
@@ -63,7 +66,7 @@ describe('withdrawing', () => {
   })
 
   it('takes no person for an entry', async () => {
-    const answer = await enterPlayers(w.actor, { ...(await at()), enter: [], withdraw: [w.people[0]!] })
+    const answer = await enterPlayers(w.actor, { ...(await at()), enter: [], withdraw: [asId(w.people[0]!)] })
     expect(answer).toMatchObject({ ok: false, code: 'not-found' })
   })
 

@@ -1,7 +1,9 @@
 // A small society for the tests of the desk: one officer, one course, eight members with figures, one season.
+
 import type { Actor } from '@/lib/facts/actor'
 import type { KeepCourse } from '@/lib/facts/commands'
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { CourseId, PersonId, SeasonId } from '@/lib/facts/ids'
 import type { Result } from '@/lib/result'
 import { callDay, proposeDay } from '@/lib/society/call-day'
 import { foundSociety } from '@/lib/society/found-society'
@@ -50,9 +52,9 @@ export const MEMBERS = [
 
 export interface World {
   readonly actor: Extract<Actor, { kind: 'officer' }>
-  readonly courseId: string
-  readonly seasonId: string
-  readonly people: readonly string[]
+  readonly courseId: CourseId
+  readonly seasonId: SeasonId
+  readonly people: readonly PersonId[]
 }
 
 /** Dates are far in the future, so that no test depends on the day on which it runs. */
@@ -64,7 +66,7 @@ export async function world(slug = 'fernbrake'): Promise<World> {
   const actor = { kind: 'officer', societyId, userId, name: officer.name, duties: ['secretary'] } as const
   const { courseId } = got(await keepCourse(actor, course()))
   const { seasonId } = got(await openSeason(actor, { name: '2031', startsOn: '2031-01-01', endsOn: '2031-12-31' }))
-  const people: string[] = []
+  const people: PersonId[] = []
   for (const [firstName, familyName, gender, indexTenths] of MEMBERS) {
     const kept = await keepPerson(actor, {
       firstName,

@@ -3,7 +3,9 @@
 import { redirect } from 'next/navigation'
 import type { ActState } from '@/app/desk/_form/act-state'
 import { answer } from '@/app/desk/_form/answer'
+import { idIn } from '@/app/desk/_form/form-ids'
 import { keepCourse as keepSchema } from '@/lib/facts/commands'
+import type { CourseId } from '@/lib/facts/ids'
 import { deleteCourse } from '@/lib/society/delete-course'
 import { keepCourse } from '@/lib/society/keep-course'
 import { parseInput } from '@/lib/society/parse-input'
@@ -36,7 +38,7 @@ export async function deleteTheCourse(society: string, before: ActState, form: F
     form,
     society,
     async (actor) => {
-      const asked = { courseId: String(form.get('courseId') ?? ''), version: Number(form.get('version')) }
+      const asked = { courseId: idIn<CourseId>(form, 'courseId'), version: Number(form.get('version')) }
       const done = await deleteCourse(actor, asked)
       if (done.ok) deleted = done.value.name
       return done

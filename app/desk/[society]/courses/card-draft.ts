@@ -3,6 +3,7 @@
 import type { CourseCard } from '@/lib/boards/desk-views'
 import { indexesTwice } from '@/lib/boards/twice-round'
 import type { KeepCourse } from '@/lib/facts/commands'
+import type { CourseId } from '@/lib/facts/ids'
 import type { Gender } from '@/lib/rules/day'
 
 export interface HoleDraft {
@@ -157,7 +158,7 @@ export function toKeep(
   name: string,
   place: string,
   tees: readonly TeeDraft[],
-  known: { readonly courseId: string; readonly version: number } | null,
+  known: { readonly courseId: CourseId; readonly version: number } | null,
 ): { [K in keyof KeepCourse]: unknown } {
   return {
     ...(known ?? {}),

@@ -5,13 +5,14 @@ import { ActForm, useFormNow } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Field, Send } from '@/app/desk/_form/field'
 import { StartsAgain } from '@/app/desk/_form/unsaved'
+import type { CourseId } from '@/lib/facts/ids'
 import { copyOf, emptyTee, nineOf, type TeeDraft, toKeep, twiceOf, withHoles } from './card-draft'
 import { TeeCard } from './tee-card'
 
 interface Props {
   readonly action: FormAction
   readonly course: {
-    readonly known: { readonly courseId: string; readonly version: number } | null
+    readonly known: { readonly courseId: CourseId; readonly version: number } | null
     readonly name: string
     readonly place: string
     readonly tees: readonly TeeDraft[] | null

@@ -3,10 +3,11 @@
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Send } from '@/app/desk/_form/field'
+import type { CourseId } from '@/lib/facts/ids'
 
 interface Props {
   readonly action: FormAction
-  readonly courseId: string
+  readonly courseId: CourseId
   readonly version: number
   readonly name: string
 }

@@ -3,7 +3,9 @@
 import { redirect } from 'next/navigation'
 import type { ActState } from '@/app/desk/_form/act-state'
 import { answer } from '@/app/desk/_form/answer'
+import { idIn } from '@/app/desk/_form/form-ids'
 import { changeHandicap as changeSchema, keepPerson as keepSchema } from '@/lib/facts/commands'
+import type { PersonId } from '@/lib/facts/ids'
 import { labelsIn } from '@/lib/facts/labels'
 import { ok, type Result } from '@/lib/result'
 import { changeHandicap } from '@/lib/society/change-handicap'
@@ -103,7 +105,7 @@ export async function deleteTheMember(society: string, before: ActState, form: F
     form,
     society,
     async (actor) => {
-      const done = await deletePerson(actor, { personId: text(form, 'personId') })
+      const done = await deletePerson(actor, { personId: idIn<PersonId>(form, 'personId') })
       if (done.ok) deleted = done.value.name
       return done
     },

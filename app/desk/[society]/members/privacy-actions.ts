@@ -2,6 +2,7 @@
 
 import type { ActState } from '@/app/desk/_form/act-state'
 import { answer } from '@/app/desk/_form/answer'
+import type { PersonId } from '@/lib/facts/ids'
 import { erasePerson as eraseSchema } from '@/lib/facts/privacy-commands'
 import { erasePerson } from '@/lib/society/leave-society'
 import { endPageKey, renewPageKey } from '@/lib/society/page-key'
@@ -9,7 +10,7 @@ import { parseInput } from '@/lib/society/parse-input'
 
 export async function renewLink(
   society: string,
-  personId: string,
+  personId: PersonId,
   before: ActState,
   form: FormData,
 ): Promise<ActState> {
@@ -22,7 +23,12 @@ export async function renewLink(
   )
 }
 
-export async function endLink(society: string, personId: string, before: ActState, form: FormData): Promise<ActState> {
+export async function endLink(
+  society: string,
+  personId: PersonId,
+  before: ActState,
+  form: FormData,
+): Promise<ActState> {
   return answer(
     before,
     form,
@@ -32,7 +38,7 @@ export async function endLink(society: string, personId: string, before: ActStat
   )
 }
 
-export async function erase(society: string, personId: string, before: ActState, form: FormData): Promise<ActState> {
+export async function erase(society: string, personId: PersonId, before: ActState, form: FormData): Promise<ActState> {
   return answer(
     before,
     form,

@@ -2,9 +2,14 @@
 
 import { ActForm } from '@/app/desk/_form/act-form'
 import { SelectField, Send } from '@/app/desk/_form/field'
+import type { PersonId } from '@/lib/facts/ids'
 import { endLink, erase, renewLink } from './privacy-actions'
 
-export function PageKeyForms(props: { readonly society: string; readonly personId: string; readonly ended: boolean }) {
+export function PageKeyForms(props: {
+  readonly society: string
+  readonly personId: PersonId
+  readonly ended: boolean
+}) {
   const { society, personId, ended } = props
   return (
     <>
@@ -24,7 +29,7 @@ export function PageKeyForms(props: { readonly society: string; readonly personI
   )
 }
 
-export function EraseForm(props: { readonly society: string; readonly personId: string; readonly name: string }) {
+export function EraseForm(props: { readonly society: string; readonly personId: PersonId; readonly name: string }) {
   const { society, personId, name } = props
   return (
     <details className="rule-all">

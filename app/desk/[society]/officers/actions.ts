@@ -6,6 +6,7 @@ import { answer, askedBy } from '@/app/desk/_form/answer'
 import type { Actor } from '@/lib/facts/actor'
 import { giveDuty as giveSchema } from '@/lib/facts/commands'
 import { handOver as handSchema } from '@/lib/facts/duty-commands'
+import type { UserId } from '@/lib/facts/ids'
 import type { Result } from '@/lib/result'
 import { endDuty, handOver } from '@/lib/society/end-duty'
 import { giveDuty } from '@/lib/society/give-duty'
@@ -63,7 +64,7 @@ export async function handTheDutyOver(
   )
 }
 
-export async function newLink(society: string, userId: string, before: LinkState, form: FormData): Promise<LinkState> {
+export async function newLink(society: string, userId: UserId, before: LinkState, form: FormData): Promise<LinkState> {
   // What is sent to an act without a form is refused at the door: it is asked for, although nothing stands in it.
   if (!(form instanceof FormData)) return before
   return withLink(
@@ -108,7 +109,7 @@ export async function endTheDuty(society: string, dutyId: string, before: ActSta
 
 export async function signThemOut(
   society: string,
-  userId: string,
+  userId: UserId,
   before: ActState,
   form: FormData,
 ): Promise<ActState> {

@@ -6,6 +6,7 @@ import { Notice } from '@/app/_parts/notice'
 import { ActForm } from '@/app/desk/_form/act-form'
 import { type FormAction, FRESH } from '@/app/desk/_form/act-state'
 import { Choice, Field, SelectField, Send } from '@/app/desk/_form/field'
+import type { UserId } from '@/lib/facts/ids'
 import { endTheDuty, giveTheDuty, handTheDutyOver, type LinkState, newLink, signThemOut } from './actions'
 
 const NO_LINK: LinkState = { path: null, sentence: null, refused: false }
@@ -47,7 +48,7 @@ interface Props {
   readonly origin: string
   readonly line: {
     readonly dutyId: string
-    readonly userId: string
+    readonly userId: UserId
     readonly name: string
     readonly duty: string
     readonly canSignIn: boolean

@@ -1,5 +1,6 @@
 import { DeskFrame, DeskRefusal, societyTabs } from '@/app/desk/_frame/desk-frame'
 import { officerOr } from '@/app/desk/_frame/officer'
+import type { CourseId } from '@/lib/facts/ids'
 import { deskHome } from '@/lib/society/desk-day'
 import { courseById } from '@/lib/society/keep-course'
 import { deleteTheCourse, keepTheCourse } from '../actions'
@@ -7,7 +8,7 @@ import { teesOf } from '../card-draft'
 import { CourseForm } from '../course-form'
 import { DeleteCourse } from '../delete-course'
 
-export default async function Course({ params }: { params: Promise<{ society: string; course: string }> }) {
+export default async function Course({ params }: { params: Promise<{ society: string; course: CourseId }> }) {
   const { society, course: courseId } = await params
   const at = `/desk/${society}/courses`
   const actor = await officerOr(society, `${at}/${courseId}`)

@@ -2,6 +2,7 @@ import { clockInWords } from '@/lib/boards/dates-in-words'
 import { strokesFigure } from '@/lib/boards/figure'
 import type { HandicapTable } from '@/lib/boards/views'
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { EntryId } from '@/lib/facts/ids'
 import { fullName } from '@/lib/facts/person-name'
 
 const SEATS = ['First', 'Second', 'Third', 'Fourth']
@@ -36,7 +37,7 @@ export function StartTable({ record, handicaps }: { readonly record: DayRecord; 
                 {record.round.startKind === 'shotgun' ? group.startHole : clockInWords(group.startTime)}
               </th>
               {SEATS.map((seat, place) => {
-                const one = entry.get(group.entryIds[place] ?? '')
+                const one = entry.get(group.entryIds[place] ?? ('' as EntryId))
                 if (!one)
                   return (
                     <td key={seat} role="cell">

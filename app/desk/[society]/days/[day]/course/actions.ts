@@ -3,13 +3,14 @@
 import type { ActState } from '@/app/desk/_form/act-state'
 import { answer } from '@/app/desk/_form/answer'
 import { count } from '@/app/desk/_frame/words'
+import type { DayId, DeviceId } from '@/lib/facts/ids'
 import { PLAY_STOP_KINDS } from '@/lib/facts/play-stop'
 import { stopPlay } from '@/lib/society/stop-play'
 import { takeLateScores } from '@/lib/society/take-late-scores'
 
 interface Where {
   readonly society: string
-  readonly dayId: string
+  readonly dayId: DayId
 }
 
 export async function tellTheCourse(where: Where, before: ActState, form: FormData): Promise<ActState> {
@@ -28,7 +29,7 @@ export async function tellTheCourse(where: Where, before: ActState, form: FormDa
 }
 
 export async function takeTheLate(
-  where: Where & { readonly deviceId: string },
+  where: Where & { readonly deviceId: DeviceId },
   before: ActState,
   form: FormData,
 ): Promise<ActState> {

@@ -2,12 +2,13 @@ import { ActForm } from '@/app/desk/_form/act-form'
 import { Send } from '@/app/desk/_form/field'
 import { timeOf } from '@/app/desk/_frame/moments'
 import { count } from '@/app/desk/_frame/words'
+import type { DayId } from '@/lib/facts/ids'
 import type { HeldPhone } from '@/lib/society/on-the-course'
 import { takeTheLate } from './actions'
 
 interface Props {
   readonly held: readonly HeldPhone[]
-  readonly where: { readonly society: string; readonly dayId: string }
+  readonly where: { readonly society: string; readonly dayId: DayId }
 }
 
 /** Phones whose link is over or was renewed, with what they brought: nothing of it counts until the desk says so. */

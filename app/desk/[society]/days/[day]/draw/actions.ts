@@ -5,7 +5,9 @@ import { refresh } from 'next/cache'
 import { type ActState, doneState, refusedState } from '@/app/desk/_form/act-state'
 import { askedBy } from '@/app/desk/_form/answer'
 import { answerForDay, type DayAddress, dayOfForm } from '@/app/desk/_form/answer-for-day'
+import { idIn } from '@/app/desk/_form/form-ids'
 import { arrangeGroups as arrangeGroupsSchema, makeDraw as makeDrawSchema } from '@/lib/facts/commands'
+import type { DayId, GroupId } from '@/lib/facts/ids'
 import { arrangeSides as arrangeSidesSchema } from '@/lib/facts/match-commands'
 import { refused } from '@/lib/result'
 import { arrangeSides } from '@/lib/society/arrange-sides'
@@ -87,9 +89,9 @@ export async function keepSides(where: DayAddress, before: ActState, form: FormD
 export async function renewLink(where: DayAddress, before: ActState, form: FormData): Promise<ActState> {
   const who = await askedBy(where.society)
   if (!who.ok) return refusedState(before, form, who)
-  const groupId = String(form.get('groupId') ?? '')
+  const groupId = idIn<GroupId>(form, 'groupId')
   if (!groupId) return refusedState(before, form, refused('not-understood', 'Choose the group first.'))
-  const done = await renewGroupLink(who.value, { dayId: String(form.get('dayId') ?? ''), groupId })
+  const done = await renewGroupLink(who.value, { dayId: idIn<DayId>(form, 'dayId'), groupId })
   if (!done.ok) return refusedState(before, form, done)
   refresh()
   return doneState(before, 'New link and code. The old ones no longer open the card; what was written is kept.')

@@ -6,6 +6,7 @@ import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Send } from '@/app/desk/_form/field'
 import { StartsAgain } from '@/app/desk/_form/unsaved'
+import type { EntryId } from '@/lib/facts/ids'
 import { shownDraw } from '@/lib/facts/shown-draw'
 import type { RoundHoles } from '@/lib/rules/hole-numbers'
 import type { DrawnPlayer } from './drawn-player'
@@ -17,7 +18,7 @@ import { Seat } from './seat'
 export interface DrawnGroup {
   readonly startTime: string
   readonly startHole: number
-  readonly entryIds: readonly string[]
+  readonly entryIds: readonly EntryId[]
 }
 
 interface Props {
@@ -112,7 +113,7 @@ function Groups({
     setTouched(past.length > 1)
   }
 
-  function put(next: GroupsOf, entryId: string) {
+  function put(next: GroupsOf, entryId: EntryId) {
     if (JSON.stringify(next) === JSON.stringify(known)) return
     remember()
     setGroups(next)
@@ -121,19 +122,19 @@ function Groups({
     setSaid(place ? `${who}: group ${place.group + 1}, ${ordinal(place.seat)}.` : `${who}: in no group.`)
   }
 
-  const move = (entryId: string, to: number | null, seat?: number) =>
+  const move = (entryId: EntryId, to: number | null, seat?: number) =>
     put(to === null ? without(known, entryId) : movedTo(known, entryId, to, seat), entryId)
 
   function onDragEnd({ active, over }: DragEndEvent) {
     if (!over) return
     const [kind, group, seat] = String(over.id).split(' ')
-    const entryId = String(active.id)
+    const entryId = String(active.id) as EntryId
     if (kind === 'pool') move(entryId, null)
     if (kind === 'group') move(entryId, Number(group))
     if (kind === 'seat') move(entryId, Number(group), Number(seat))
   }
 
-  function onKey(event: KeyboardEvent, entryId: string) {
+  function onKey(event: KeyboardEvent, entryId: EntryId) {
     const place = placeOf(known, entryId)
     const go = (next: GroupsOf) => {
       event.preventDefault()
@@ -164,7 +165,7 @@ function Groups({
       : [{ entryIds, startTime: starts[place]?.time ?? firstTee, startHole: starts[place]?.hole ?? round.firstHole }],
   )
   const moves = movesBetween(placesOf(from, shotgun), placesOf(sent, shotgun))
-  const seat = (entryId: string, group: number | null) => {
+  const seat = (entryId: EntryId, group: number | null) => {
     const player = nameOf.get(entryId)
     return player ? (
       <Seat

@@ -1,11 +1,13 @@
 // Moving players between groups on the draw screen. Plain lists of entry ids; the screen, the keys and the drag share
 // these moves.
 
-export type Groups = readonly (readonly string[])[]
+import type { EntryId } from '@/lib/facts/ids'
+
+export type Groups = readonly (readonly EntryId[])[]
 
 export const MOST_IN_A_GROUP = 4
 
-export const placeOf = (groups: Groups, entryId: string): { group: number; seat: number } | null => {
+export const placeOf = (groups: Groups, entryId: EntryId): { group: number; seat: number } | null => {
   for (const [group, ids] of groups.entries()) {
     const seat = ids.indexOf(entryId)
     if (seat !== -1) return { group, seat }
@@ -13,11 +15,11 @@ export const placeOf = (groups: Groups, entryId: string): { group: number; seat:
   return null
 }
 
-export const without = (groups: Groups, entryId: string): Groups =>
+export const without = (groups: Groups, entryId: EntryId): Groups =>
   groups.map((ids) => ids.filter((one) => one !== entryId))
 
 /** Into a group, at a seat or at the end. A full group gives its last player in exchange. */
-export function movedTo(groups: Groups, entryId: string, to: number, seat?: number): Groups {
+export function movedTo(groups: Groups, entryId: EntryId, to: number, seat?: number): Groups {
   const from = placeOf(groups, entryId)
   const target = groups[to]
   if (!target) return groups
@@ -30,7 +32,7 @@ export function movedTo(groups: Groups, entryId: string, to: number, seat?: numb
   const into = cleared[to] ?? []
   const at = Math.max(0, Math.min(seat ?? into.length, into.length))
   if (into.length < MOST_IN_A_GROUP) return cleared.with(to, [...into.slice(0, at), entryId, ...into.slice(at)])
-  const leaves = into[Math.min(at, into.length - 1)] ?? ''
+  const leaves = into[Math.min(at, into.length - 1)] ?? ('' as EntryId)
   const swapped = cleared.with(
     to,
     into.map((one) => (one === leaves ? entryId : one)),
@@ -41,7 +43,7 @@ export function movedTo(groups: Groups, entryId: string, to: number, seat?: numb
 }
 
 /** Earlier or later in the own group: the order decides who marks whom. */
-export function shifted(groups: Groups, entryId: string, by: -1 | 1): Groups {
+export function shifted(groups: Groups, entryId: EntryId, by: -1 | 1): Groups {
   const from = placeOf(groups, entryId)
   if (!from) return groups
   const seat = from.seat + by
@@ -54,7 +56,7 @@ export const lonely = (groups: Groups): readonly number[] =>
   groups.flatMap((ids, group) => (ids.length === 1 ? [group + 1] : []))
 
 /** The ways to pair a group of up to four for a competition of sides. */
-export function pairings(ids: readonly string[], size: number): readonly (readonly (readonly string[])[])[] {
+export function pairings(ids: readonly EntryId[], size: number): readonly (readonly (readonly EntryId[])[])[] {
   if (size >= ids.length || size < 2) return ids.length > 0 ? [[ids]] : []
   const [a, b, c, d] = ids
   if (size === 3) return a && b && c && d ? [[[a, b, c], [d]]] : []

@@ -1,15 +1,16 @@
 // What was moved in the draw since it was saved, in words.
 
 import { clockInWords } from '@/lib/boards/dates-in-words'
+import type { EntryId } from '@/lib/facts/ids'
 
 interface PlacedGroup {
   readonly startTime: string
   readonly startHole: number
-  readonly entryIds: readonly string[]
+  readonly entryIds: readonly EntryId[]
 }
 
 /** Each player's start as it is said: the time, or the group where all start at once; and the seat in it. */
-type Places = ReadonlyMap<string, { readonly at: string; readonly seat: number }>
+type Places = ReadonlyMap<EntryId, { readonly at: string; readonly seat: number }>
 
 export const placesOf = (groups: readonly PlacedGroup[], shotgun: boolean): Places =>
   new Map(
@@ -22,7 +23,7 @@ export const placesOf = (groups: readonly PlacedGroup[], shotgun: boolean): Plac
   )
 
 export interface Move {
-  readonly entryId: string
+  readonly entryId: EntryId
   readonly from: string
   readonly to: string
 }
@@ -42,7 +43,7 @@ const MOST_NAMED = 4
 
 export function movesInWords(
   moves: readonly Move[],
-  names: readonly (readonly [entryId: string, name: string])[],
+  names: readonly (readonly [entryId: EntryId, name: string])[],
 ): string {
   if (moves.length === 0) return 'Another order inside a group'
   const nameOf = new Map(names)

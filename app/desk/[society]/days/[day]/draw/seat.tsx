@@ -2,6 +2,7 @@
 
 import { useDraggable, useDroppable } from '@dnd-kit/core'
 import type { KeyboardEvent } from 'react'
+import type { EntryId } from '@/lib/facts/ids'
 import type { DrawnPlayer } from './drawn-player'
 
 interface Props {
@@ -12,7 +13,7 @@ interface Props {
   readonly seat: number | null
   readonly groups: number
   readonly shut: boolean
-  readonly onKey: (event: KeyboardEvent, entryId: string) => void
+  readonly onKey: (event: KeyboardEvent, entryId: EntryId) => void
   readonly onMove: (to: number | null) => void
 }
 

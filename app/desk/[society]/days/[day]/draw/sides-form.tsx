@@ -4,13 +4,14 @@ import type { ReactNode } from 'react'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Choice, Send } from '@/app/desk/_form/field'
+import type { EntryId } from '@/lib/facts/ids'
 import { pairings } from './groups'
 
 interface Props {
   readonly action: FormAction
   readonly competition: { readonly id: string; readonly name: string; readonly size: number }
-  readonly groups: readonly { readonly number: number; readonly entryIds: readonly string[] }[]
-  readonly sides: readonly (readonly string[])[]
+  readonly groups: readonly { readonly number: number; readonly entryIds: readonly EntryId[] }[]
+  readonly sides: readonly (readonly EntryId[])[]
   readonly names: Readonly<Record<string, string>>
   readonly shut: boolean
   readonly children: ReactNode

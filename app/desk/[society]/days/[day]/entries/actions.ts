@@ -2,12 +2,14 @@
 
 import type { ActState } from '@/app/desk/_form/act-state'
 import { answerForDay, type DayAddress, dayOfForm } from '@/app/desk/_form/answer-for-day'
+import { idIn } from '@/app/desk/_form/form-ids'
 import { count, list } from '@/app/desk/_frame/words'
 import {
   enterGuest as enterGuestSchema,
   enterKnownGuest as enterKnownGuestSchema,
   enterPlayers as enterPlayersSchema,
 } from '@/lib/facts/commands'
+import type { EntryId, PersonId, RoundTeeId } from '@/lib/facts/ids'
 import { enterGuest, enterKnownGuest } from '@/lib/society/enter-guest'
 import { enterPlayers } from '@/lib/society/enter-players'
 import type { Entered } from '@/lib/society/entry-list'
@@ -16,14 +18,14 @@ import { readFigure } from '../../../_figures/read-figure'
 
 /** The ticks of the list: who is ticked now and was not in is entered, who was in and is not ticked withdraws. */
 export async function keepEntries(where: DayAddress, before: ActState, form: FormData): Promise<ActState> {
-  const ticked = form.getAll('enter').map(String)
+  const ticked = form.getAll('enter').map((id) => String(id) as PersonId)
   const entryOf = new Map(
     form.getAll('was').map((line) => {
       const [personId = '', entryId = ''] = String(line).split(' ')
-      return [personId, entryId]
+      return [personId as PersonId, entryId as EntryId]
     }),
   )
-  const tee = (personId: string) => String(form.get(`tee-${personId}`) ?? '') || null
+  const tee = (personId: PersonId) => idIn<RoundTeeId>(form, `tee-${personId}`) || null
   return answerForDay(
     where,
     before,
@@ -43,7 +45,7 @@ export async function keepEntries(where: DayAddress, before: ActState, form: For
 /** The way back after a withdrawal. */
 export async function enterAgain(
   where: DayAddress,
-  personId: string,
+  personId: PersonId,
   before: ActState,
   form: FormData,
 ): Promise<ActState> {

@@ -7,12 +7,13 @@ import { Send } from '@/app/desk/_form/field'
 import { StartsAgain } from '@/app/desk/_form/unsaved'
 import { list } from '@/app/desk/_frame/words'
 import { type DrawnDay, ifWithdrawn } from '@/lib/boards/withdrawal'
+import type { EntryId, PersonId, RoundTeeId } from '@/lib/facts/ids'
 import { fullName } from '@/lib/facts/person-name'
 import type { Gender } from '@/lib/rules/day'
 
 export interface EntryLine {
-  readonly personId: string
-  readonly entryId: string | null
+  readonly personId: PersonId
+  readonly entryId: EntryId | null
   readonly firstName: string
   readonly familyName: string
   readonly knownAs: string | null
@@ -21,7 +22,7 @@ export interface EntryLine {
   readonly guestOf: string | null
   readonly figure: string
   readonly status: 'entered' | 'waiting' | 'withdrawn' | null
-  readonly roundTeeId: string | null
+  readonly roundTeeId: RoundTeeId | null
 }
 
 interface Tee {
@@ -74,7 +75,7 @@ function Entries({ action, lines, tees, drawn, shut, children }: Props) {
   )
   const regulars = lines.filter((line) => line.regular && line.guestOf === null && line.status === null)
 
-  const tick = (personIds: readonly string[], on: boolean) =>
+  const tick = (personIds: readonly PersonId[], on: boolean) =>
     setTicked((now) => {
       const next = new Set(now)
       for (const id of personIds) on ? next.add(id) : next.delete(id)

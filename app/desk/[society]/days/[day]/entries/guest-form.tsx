@@ -4,6 +4,7 @@ import { type ReactNode, useState } from 'react'
 import { ActForm, useFormNow } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Field, SelectField, Send } from '@/app/desk/_form/field'
+import type { PersonId } from '@/lib/facts/ids'
 
 interface Choice {
   readonly value: string
@@ -14,7 +15,7 @@ export interface GuestChoice extends Choice {
   /** The handicap given last, as it is written in the field. */
   readonly figure: string
   /** The host of last time, when entered on this day. */
-  readonly hostId: string
+  readonly hostId: PersonId | ''
 }
 
 interface Hosts {

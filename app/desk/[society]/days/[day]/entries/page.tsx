@@ -5,6 +5,7 @@ import { DeskRefusal } from '@/app/desk/_frame/desk-frame'
 import { count, figure } from '@/app/desk/_frame/words'
 import { shortDateInWords } from '@/lib/boards/dates-in-words'
 import { drawnDayOf } from '@/lib/boards/drawn-day'
+import type { PersonId } from '@/lib/facts/ids'
 import { fullName, nameForList } from '@/lib/facts/person-name'
 import { knownGuests } from '@/lib/society/enter-guest'
 import { memberList } from '@/lib/society/keep-person'
@@ -26,8 +27,8 @@ export default async function Entries({ params }: { params: Promise<{ society: s
   const seen = <SeenDay id={record.id} version={record.version} glance={glanceOf(record)} />
   const entryOf = new Map(record.entries.map((entry) => [entry.personId, entry]))
   const personOf = new Map(people.value.map((person) => [person.personId, person]))
-  const isIn = (personId: string) => entryOf.has(personId) && entryOf.get(personId)?.status !== 'withdrawn'
-  const hostOf = (hostId: string | null) => {
+  const isIn = (personId: PersonId) => entryOf.has(personId) && entryOf.get(personId)?.status !== 'withdrawn'
+  const hostOf = (hostId: PersonId | null) => {
     const host = hostId === null ? undefined : personOf.get(hostId)
     return host ? fullName(host) : 'the society'
   }
@@ -43,7 +44,7 @@ export default async function Entries({ params }: { params: Promise<{ society: s
       value: guest.personId,
       label: `${nameForList(guest)}${guest.lastDay ? `, last at ${guest.lastDay}` : ''}`,
       figure: guest.indexTenths === null ? '' : figure(guest.indexTenths),
-      hostId: guest.lastHostId !== null && isIn(guest.lastHostId) ? guest.lastHostId : '',
+      hostId: guest.lastHostId !== null && isIn(guest.lastHostId) ? guest.lastHostId : ('' as const),
     }))
   const lines: EntryLine[] = people.value
     .filter((person) => person.kind === 'member' || entryOf.has(person.personId))

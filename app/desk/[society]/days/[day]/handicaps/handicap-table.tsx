@@ -18,6 +18,7 @@ import { Opens } from '@/app/_parts/opens'
 import { FindField, SortHead } from '@/app/desk/_form/searched-table'
 import { strokesFigure } from '@/lib/boards/figure'
 import type { HandicapTable as Table } from '@/lib/boards/views'
+import type { CompetitionId, EntryId } from '@/lib/facts/ids'
 
 type Row = Table['rows'][number] & { readonly indexTenths: number }
 
@@ -35,7 +36,7 @@ const helper = createColumnHelper<typeof features, Row>()
 interface Props {
   readonly table: Table
   readonly rows: readonly Row[]
-  readonly open: { readonly entryId: string | undefined; readonly competitionId: string | undefined }
+  readonly open: { readonly entryId: EntryId | undefined; readonly competitionId: CompetitionId | undefined }
 }
 
 /** A row a player: the figure, the course handicap, and the playing handicap in each competition, each opening. */
@@ -151,8 +152,8 @@ export function HandicapTable({ table: view, rows, open }: Props) {
 /** The name, then tees, where the figure is from and the figure, which stand under the name on a phone; then handicaps. */
 const classAt = (place: number) => (place === 0 ? undefined : place < 3 ? 'folds' : place === 3 ? 'num folds' : 'num')
 
-const playingIn = (row: Row, competitionId: string) =>
+const playingIn = (row: Row, competitionId: CompetitionId) =>
   row.playing.find((one) => one.competitionId === competitionId)?.playingHandicap ?? null
 
-const openHref = (entryId: string, competitionId: string | undefined) =>
+const openHref = (entryId: EntryId, competitionId: CompetitionId | undefined) =>
   `?open=${entryId}${competitionId ? `&in=${competitionId}` : ''}#working`

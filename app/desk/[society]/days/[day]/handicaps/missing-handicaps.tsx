@@ -5,11 +5,12 @@ import { Notice } from '@/app/_parts/notice'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Field, SelectField, Send } from '@/app/desk/_form/field'
+import type { PersonId } from '@/lib/facts/ids'
 
 interface Props {
   /** Already knows the society. */
   readonly action: FormAction
-  readonly missing: readonly { readonly personId: string; readonly name: string }[]
+  readonly missing: readonly { readonly personId: PersonId; readonly name: string }[]
   readonly today: string
   readonly members: string
   readonly day: string

@@ -2,6 +2,7 @@
 
 import { formatIn } from '@/lib/boards/format-of-competition'
 import type { DayRecord } from '@/lib/facts/day-record'
+import type { CompetitionId, EntryId } from '@/lib/facts/ids'
 import { fullName } from '@/lib/facts/person-name'
 import type { Day } from '@/lib/rules/day'
 import type { WorkingStep } from '@/lib/rules/standings'
@@ -9,7 +10,7 @@ import { holeWorking } from '@/lib/rules/working/hole-working'
 
 const STROKES_ON_A_HOLE = 'Rules of Handicapping, Appendix E'
 
-export function workingOf(record: DayRecord, entryId: string, competitionId: string): readonly WorkingStep[] {
+export function workingOf(record: DayRecord, entryId: EntryId, competitionId: CompetitionId): readonly WorkingStep[] {
   const competition = record.competitions.find((one) => one.id === competitionId)
   const format = competition && formatIn(competition)
   if (!competition || !format) return []

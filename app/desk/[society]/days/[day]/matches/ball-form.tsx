@@ -2,11 +2,12 @@ import type { ReactNode } from 'react'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { SelectField, Send } from '@/app/desk/_form/field'
+import type { EntryId } from '@/lib/facts/ids'
 
 interface Props {
   readonly action: FormAction
   readonly side: { readonly id: string; readonly name: string }
-  readonly players: readonly { readonly entryId: string; readonly name: string }[]
+  readonly players: readonly { readonly entryId: EntryId; readonly name: string }[]
   /** Numbers of the holes, in card order. */
   readonly holes: readonly number[]
   readonly kind: 'drives' | 'named-ball'

@@ -2,11 +2,12 @@ import type { ReactNode } from 'react'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Field, SelectField, Send } from '@/app/desk/_form/field'
+import type { CompetitionId } from '@/lib/facts/ids'
 import type { MatchEnding } from '@/lib/facts/match-ending'
 
 interface Props {
   readonly action: FormAction
-  readonly competitionId: string
+  readonly competitionId: CompetitionId
   readonly match: { readonly id: string; readonly a: string; readonly b: string; readonly ending: MatchEnding }
   readonly withExtraHoles: boolean
   readonly children: ReactNode

@@ -3,12 +3,13 @@ import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Choice, Field, SelectField, Send } from '@/app/desk/_form/field'
 import { shortDateInWords } from '@/lib/boards/dates-in-words'
+import type { CompetitionId, CourseId, DayId } from '@/lib/facts/ids'
 
 interface CountedProps {
   readonly action: FormAction
-  readonly competition: { readonly id: string; readonly name: string; readonly countedDayIds: readonly string[] }
+  readonly competition: { readonly id: CompetitionId; readonly name: string; readonly countedDayIds: readonly DayId[] }
   readonly days: readonly {
-    readonly id: string
+    readonly id: DayId
     readonly name: string
     readonly date: string
     readonly holes: number
@@ -46,8 +47,8 @@ export function CountedDays({ action, competition, days, children }: CountedProp
 
 interface AgainProps {
   readonly action: FormAction
-  readonly day: { readonly name: string; readonly date: string; readonly courseId: string; readonly holes: number }
-  readonly courses: readonly { readonly courseId: string; readonly name: string }[]
+  readonly day: { readonly name: string; readonly date: string; readonly courseId: CourseId; readonly holes: number }
+  readonly courses: readonly { readonly courseId: CourseId; readonly name: string }[]
   readonly children: ReactNode
 }
 

@@ -3,11 +3,12 @@ import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Field, SelectField, Send } from '@/app/desk/_form/field'
 import type { PlayerAtDesk } from '@/lib/boards/desk-matches-view'
+import type { EntryId } from '@/lib/facts/ids'
 
 interface Props {
   readonly action: FormAction
   readonly players: readonly PlayerAtDesk[]
-  readonly teams: readonly { readonly name: string; readonly entryIds: readonly string[] }[]
+  readonly teams: readonly { readonly name: string; readonly entryIds: readonly EntryId[] }[]
   readonly children: ReactNode
 }
 

@@ -1,6 +1,7 @@
 import { strokesFigure } from '@/lib/boards/figure'
 import { wonHow } from '@/lib/boards/match-ending-words'
 import type { BoardRow, CompetitionBoard } from '@/lib/boards/views'
+import type { EntryId } from '@/lib/facts/ids'
 
 const NO_PLACE = {
   'no-return': 'no return',
@@ -23,10 +24,10 @@ export function BoardTable({
 }: {
   readonly board: CompetitionBoard
   readonly card: (row: BoardRow) => string
-  readonly name: (entryId: string) => string
+  readonly name: (entryId: EntryId) => string
 }) {
   if (board.matches.length > 0) {
-    const called = (id: string) => board.names[id] ?? name(id)
+    const called = (id: string) => board.names[id] ?? name(id as EntryId)
     return (
       <ul className="plain">
         {board.matches.map((match) => (

@@ -4,10 +4,12 @@ import { refresh } from 'next/cache'
 import { redirect } from 'next/navigation'
 import { type ActState, doneState, refusedState } from '@/app/desk/_form/act-state'
 import { askedBy } from '@/app/desk/_form/answer'
+import { idIn } from '@/app/desk/_form/form-ids'
 import { readFigure } from '@/app/desk/[society]/_figures/read-figure'
 import type { CardReturn } from '@/lib/boards/returns-view'
 import type { Actor } from '@/lib/facts/actor'
 import { keyCard, reopenCard, ruleByChoice, ruleOnCard } from '@/lib/facts/commands'
+import type { CardId, DayId } from '@/lib/facts/ids'
 import { ok, type Result, refused } from '@/lib/result'
 import { keyCard as keyPaperCard } from '@/lib/society/enter-score'
 import { parseInput } from '@/lib/society/parse-input'
@@ -29,7 +31,7 @@ const returnsOf = ({ society, day }: Day) => `/desk/${society}/days/${day}/retur
 export async function keepCard(where: Day, before: ActState, form: FormData): Promise<ActState> {
   const who = await askedBy(where.society)
   if (!who.ok) return refusedState(before, form, who)
-  const found = await cardOf(who.value, where, String(form.get('cardId') ?? ''))
+  const found = await cardOf(who.value, where, idIn<CardId>(form, 'cardId'))
   if (!found.ok) return refusedState(before, form, found)
   const { dayId, card, cards } = found.value
 
@@ -67,7 +69,7 @@ export async function keepCard(where: Day, before: ActState, form: FormData): Pr
 export async function openCardAgain(where: Day, before: ActState, form: FormData): Promise<ActState> {
   const who = await askedBy(where.society)
   if (!who.ok) return refusedState(before, form, who)
-  const found = await cardOf(who.value, where, String(form.get('cardId') ?? ''))
+  const found = await cardOf(who.value, where, idIn<CardId>(form, 'cardId'))
   if (!found.ok) return refusedState(before, form, found)
   const { dayId, card } = found.value
   const asked = parseInput(reopenCard, { dayId, cardId: card.cardId, reason: String(form.get('reason') ?? '') })
@@ -81,7 +83,7 @@ export async function openCardAgain(where: Day, before: ActState, form: FormData
 export async function giveRuling(where: Day, before: ActState, form: FormData): Promise<ActState> {
   const who = await askedBy(where.society)
   if (!who.ok) return refusedState(before, form, who)
-  const found = await cardOf(who.value, where, String(form.get('cardId') ?? ''))
+  const found = await cardOf(who.value, where, idIn<CardId>(form, 'cardId'))
   if (!found.ok) return refusedState(before, form, found)
   const whole = (name: string) => wholeIn(form, name)
   const value = valueIn(form, form.get('kind') === 'handicap-index')
@@ -107,7 +109,7 @@ export async function giveRuling(where: Day, before: ActState, form: FormData): 
 export async function giveChosenRuling(where: Day, before: ActState, form: FormData): Promise<ActState> {
   const who = await askedBy(where.society)
   if (!who.ok) return refusedState(before, form, who)
-  const found = await cardOf(who.value, where, String(form.get('cardId') ?? ''))
+  const found = await cardOf(who.value, where, idIn<CardId>(form, 'cardId'))
   if (!found.ok) return refusedState(before, form, found)
   const measure = form.get('measure')
   const value = valueIn(form, measure === 'index')
@@ -145,8 +147,8 @@ function wholeIn(form: FormData, name: string): number | null {
 async function cardOf(
   actor: Actor,
   where: Day,
-  cardId: string,
-): Promise<Result<{ dayId: string; card: CardReturn; cards: readonly CardReturn[] }>> {
+  cardId: CardId,
+): Promise<Result<{ dayId: DayId; card: CardReturn; cards: readonly CardReturn[] }>> {
   const view = await returnsAt(actor, where.day)
   if (!view.ok) return view
   const cards = view.value.groups.flatMap((group) => group.cards)

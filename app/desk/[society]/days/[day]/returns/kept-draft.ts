@@ -1,12 +1,13 @@
 // What is keyed and not yet saved, for as long as the tab lives: a card left by a slip of the hand is found as it was.
 
+import type { CardId } from '@/lib/facts/ids'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import { beginKeying, type Keying, NO_PAPER, readKeyed, shownKeyed, withPaper } from './keying'
 
-const key = (cardId: string) => `daybook-keyed ${cardId}`
+const key = (cardId: CardId) => `daybook-keyed ${cardId}`
 
 /** The scores and the totals of the paper, as they stood in the fields. */
-export function draftOf(cardId: string, holes: number): Keying | null {
+export function draftOf(cardId: CardId, holes: number): Keying | null {
   try {
     const [scores = '', out = '', back = '', total = ''] = (sessionStorage.getItem(key(cardId)) ?? '').split('|')
     const read = scores.split(' ').map((text) => readKeyed(text === '_' ? '' : text))
@@ -20,7 +21,7 @@ export function draftOf(cardId: string, holes: number): Keying | null {
 }
 
 /** Null forgets it. */
-export function keepDraft(cardId: string, now: Pick<Keying, 'scores' | 'paper'> | null): void {
+export function keepDraft(cardId: CardId, now: Pick<Keying, 'scores' | 'paper'> | null): void {
   try {
     if (now === null) sessionStorage.removeItem(key(cardId))
     else {

@@ -1,4 +1,5 @@
 import type { Metadata } from 'next'
+import type { EntryId } from '@/lib/facts/ids'
 import { cardWorking, playerCard, readCardAs } from '@/lib/society/read-card'
 import { type Asked, counting, found, one } from '../../../../../_board/answer'
 import { NothingHere } from '../../../../../_board/nothing-here'
@@ -10,7 +11,7 @@ import '../../../../../_styles/board.css'
 import '../../../../../_styles/card.css'
 
 interface Props {
-  params: Promise<{ society: string; day: string; entry: string }>
+  params: Promise<{ society: string; day: string; entry: EntryId }>
   searchParams: Asked
 }
 
