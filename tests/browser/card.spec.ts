@@ -5,6 +5,7 @@ import AxeBuilder from '@axe-core/playwright'
 import { type BrowserContext, expect, type Page, test } from '@playwright/test'
 import type { DayBoard } from '@/lib/boards/views'
 import type { CardPack, PackCard } from '@/lib/facts/card-pack'
+import { untilKept } from './kept-on-phone'
 import { quietGroups } from './quiet-groups'
 
 const PHONE = { viewport: { width: 360, height: 780 }, hasTouch: true, isMobile: true } as const
@@ -44,14 +45,6 @@ async function openCard(
   await page.getByRole('button', { name }).click()
   return { page, pack }
 }
-
-/** The worker has the page and all it is made of: from here on no signal is needed. */
-const untilKept = (page: Page) =>
-  page.waitForFunction(
-    async (path) => (await (await caches.open('daybook-card-pages')).keys()).some((each) => each.url.endsWith(path)),
-    new URL(page.url()).pathname,
-    { polling: 250 },
-  )
 
 async function looksRight(page: Page) {
   const found = await new AxeBuilder({ page })

@@ -5,6 +5,7 @@ import AxeBuilder from '@axe-core/playwright'
 import { expect, type Page, test } from '@playwright/test'
 import { dateInWords } from '@/lib/boards/dates-in-words'
 import type { CardPack } from '@/lib/facts/card-pack'
+import { untilKept } from './kept-on-phone'
 import { type OwnBook, startOwnBook } from './own-book'
 import { quietGroups } from './quiet-groups'
 
@@ -16,16 +17,6 @@ test.beforeAll(async () => {
   book = await startOwnBook('demo')
 })
 test.afterAll(() => book.stop())
-
-const untilBothKept = (page: Page) =>
-  page.waitForFunction(
-    async (path) => {
-      const kept = (await (await caches.open('daybook-card-pages')).keys()).map((each) => new URL(each.url).pathname)
-      return kept.includes(path) && kept.includes('/card')
-    },
-    new URL(page.url()).pathname,
-    { polling: 250 },
-  )
 
 async function looksRight(page: Page) {
   const found = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa']).analyze()
@@ -43,7 +34,7 @@ test('the home screen opens the group’s card without a signal, and says what i
   await expect(page.getByText('add it before the first score')).toBeVisible()
   await page.screenshot({ path: 'test-results/home-who.png', fullPage: true })
   await page.getByRole('button', { name: me }).click()
-  await untilBothKept(page)
+  await untilKept(page)
 
   await context.setOffline(true)
   for (const hole of [1, 2, 3]) {

@@ -3,6 +3,7 @@
 
 import { type BrowserContext, expect, type Page, test } from '@playwright/test'
 import type { CardPack, PackCard } from '@/lib/facts/card-pack'
+import { untilKept } from './kept-on-phone'
 import { type OwnBook, startOwnBook } from './own-book'
 import { quietGroups } from './quiet-groups'
 
@@ -53,13 +54,6 @@ async function untilReceived(page: Page): Promise<number> {
     .toMatch(/All (received|sent)/)
   return Date.now() - began
 }
-
-const untilKept = (page: Page) =>
-  page.waitForFunction(
-    async (path) => (await (await caches.open('daybook-card-pages')).keys()).some((each) => each.url.endsWith(path)),
-    new URL(page.url()).pathname,
-    { polling: 250 },
-  )
 
 for (const said of [true, false])
   test(`scores are received within three seconds of the signal, the phone ${said ? 'saying' : 'not saying'} that it is back`, async ({
