@@ -14,8 +14,8 @@ export function mergeFields<T extends object>(was: Readonly<Record<string, unkno
   const collisions: (keyof T & string)[] = []
   const taken: (keyof T & string)[] = []
   for (const key of Object.keys(mine) as (keyof T & string)[]) {
-    if (!(key in was) || same(theirs[key], was[key]) || same(theirs[key], mine[key])) continue
-    if (same(mine[key], was[key])) {
+    if (!(key in was) || sameValue(theirs[key], was[key]) || sameValue(theirs[key], mine[key])) continue
+    if (sameValue(mine[key], was[key])) {
       merged[key] = theirs[key]
       taken.push(key)
     } else collisions.push(key)
@@ -24,7 +24,7 @@ export function mergeFields<T extends object>(was: Readonly<Record<string, unkno
 }
 
 /** The same content whatever the order of its keys; what is not there is the same as nothing. */
-function same(a: unknown, b: unknown): boolean {
+export function sameValue(a: unknown, b: unknown): boolean {
   return canonical(a) === canonical(b)
 }
 

@@ -3,6 +3,7 @@
 import 'server-only'
 import { randomUUID } from 'node:crypto'
 import { resultSheetOf } from '@/lib/boards/result-sheet'
+import { sheetDifferences } from '@/lib/boards/sheet-differences'
 import type { ResultSheet } from '@/lib/boards/views'
 import type { Actor } from '@/lib/facts/actor'
 import { type PublishResult, publishResult as schema } from '@/lib/facts/commands'
@@ -16,6 +17,7 @@ import { takeDayOn, whyAhead } from './day-on'
 import { deskOnly, movedOn, notFound } from './desk-only'
 import { live } from './live'
 import { parseInput } from './parse-input'
+import { sheetOf } from './read-board'
 
 /** A request sent twice gets the number of the one sheet, not a second one. */
 export async function publishResult(
@@ -32,6 +34,7 @@ export async function publishResult(
     | 'day-called-off'
     | 'day-ahead'
     | 'day-not-closed'
+    | 'nothing-changed'
     | 'reason-needed'
   >
 > {
@@ -54,15 +57,20 @@ export async function publishResult(
     if (day.status !== 'closed') return refused('day-not-closed', 'Close the day first: then the result is published.')
     const ahead = whyAhead(day, now)
     if (ahead) return ahead
-    if (before && !reason)
-      return refused(
-        'reason-needed',
-        `Sheet ${before.number} is out. Write the reason for sheet ${before.number + 1}: it is printed on it.`,
-      )
     const record = await dayRecordIn(tx, { societyId, dayId })
     if (!record) return notFound('day')
     const number = (before?.number ?? 0) + 1
     const sheet = resultSheetOf(record, { number, reason: before ? reason : null, by: name, at: now })
+    if (before && sheetDifferences(sheetOf(before), sheet).length === 0)
+      return refused(
+        'nothing-changed',
+        `Nothing differs from sheet ${before.number}: there is nothing to publish. To correct a score, open the day again first.`,
+      )
+    if (before && !reason)
+      return refused(
+        'reason-needed',
+        `Sheet ${before.number} is out. Write the reason for sheet ${number}: it is printed on it.`,
+      )
     await addSheet(tx, {
       id: randomUUID(),
       societyId,

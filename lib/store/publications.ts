@@ -43,6 +43,15 @@ export async function sheetById(id: string): Promise<SheetKept> {
   return reading().publication.findUniqueOrThrow({ where: { id }, select: { number: true, sheet: true } })
 }
 
+/** The newest sheet, for a reader at the desk; null before the first. */
+export async function newestSheetNow(dayId: DayId): Promise<SheetKept | null> {
+  return reading().publication.findFirst({
+    where: { dayId },
+    select: { number: true, sheet: true },
+    orderBy: { number: 'desc' },
+  })
+}
+
 /** The newest sheet from inside the transaction that may publish the next. */
 export async function newestSheet(
   tx: Tx,

@@ -8,6 +8,7 @@ import { scoreDay } from '@/lib/rules/score-day'
 import { closeDay } from '@/lib/society/close-day'
 import { keyCard } from '@/lib/society/enter-score'
 import { dayFileOf } from '@/lib/society/export-day'
+import { nextSheet } from '@/lib/society/next-sheet'
 import { publishResult } from '@/lib/society/publish-result'
 import { dayBoard, fixtures, resultSheet } from '@/lib/society/read-board'
 import { reopenDay } from '@/lib/society/reopen-day'
@@ -194,6 +195,52 @@ describe('publishing', () => {
     expect(got(await resultSheet(day.slug, day.daySlug, 1)).sheet).toEqual(first)
     expect(await resultSheet(day.slug, day.daySlug, 3)).toMatchObject({ code: 'no-such-sheet' })
     await boardAgreesWithDayFile()
+  })
+
+  it('makes no second sheet while nothing differs from the first, whatever reason is given', async () => {
+    const { version } = await closed()
+    got(await publishResult(desk(), { dayId: day.dayId, version }))
+    const publish = async () =>
+      publishResult(desk(), { dayId: day.dayId, version: await day.version(), reason: 'Signed for the wrong score' })
+    expect(got(await nextSheet(desk(), day.dayId))).toMatchObject({ last: 1, differs: [] })
+    expect(await publish()).toMatchObject({ code: 'nothing-changed' })
+    const at = async () => ({ dayId: day.dayId, version: await day.version() })
+    got(await reopenDay(desk(), { ...(await at()), reason: 'To look again' }))
+    got(await closeDay(desk(), await at()))
+    expect(await publish()).toMatchObject({ code: 'nothing-changed' })
+    expect(await book().publication.count()).toBe(1)
+
+    got(await reopenDay(desk(), { ...(await at()), reason: 'A wrong card' }))
+    const card = (await day.record()).cards[0]!
+    const name = got(await resultSheet(day.slug, day.daySlug)).sheet.board.competitions[0]!.rows.find((row) =>
+      row.entryIds.includes(card.entryId),
+    )!.name
+    got(
+      await ruleOnCard(desk(), {
+        dayId: day.dayId,
+        cardId: card.id,
+        kind: 'disqualified',
+        clause: 'Rule 3.3b(3)',
+        reason: 'Signed for the wrong score',
+      }),
+    )
+    got(await closeDay(desk(), await at()))
+    const { differs } = got(await nextSheet(desk(), day.dayId))
+    expect(differs.some((line) => line.includes(`${name} disqualified, was `))).toBe(true)
+    expect(differs.some((line) => line.startsWith('New. Ruling 1, '))).toBe(true)
+    expect(got(await publish()).number).toBe(2)
+    expect(got(await nextSheet(desk(), day.dayId))).toMatchObject({ last: 2, differs: [] })
+  })
+
+  it('shows its prizes at the desk before it is published, as they will stand on it', async () => {
+    const { version } = await closed()
+    const before = got(await nextSheet(desk(), day.dayId)).sheet
+    expect(await resultSheet(day.slug, day.daySlug)).toMatchObject({ code: 'not-published' })
+    got(await publishResult(desk(), { dayId: day.dayId, version }))
+    const { sheet } = got(await resultSheet(day.slug, day.daySlug))
+    expect(before.prizes.length).toBeGreaterThan(0)
+    expect(sheet.prizes).toEqual(before.prizes)
+    expect(sheet.prizeRule).toBe(before.prizeRule)
   })
 
   it('of an open day, and of a day without a sheet, is refused', async () => {

@@ -14,7 +14,7 @@ export async function closeTheDay(where: DayAddress, before: ActState, form: For
     before,
     form,
     (actor) => closeDay(actor, { ...dayOfForm(form), notReturned: Number(form.get('notReturned') ?? 0) }),
-    () => 'The day is closed: ties are broken and prizes have fallen. Look at them, then publish.',
+    () => 'The day is closed: ties are broken and the prizes are settled. Look at them, then publish.',
   )
 }
 

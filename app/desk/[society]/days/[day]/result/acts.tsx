@@ -57,8 +57,8 @@ export function CloseDay({
         </p>
       ) : (
         <p>
-          {view.takenIn} of {view.cards} cards are taken in and nothing is open. Closing breaks the ties and lets the
-          prizes fall.
+          {view.takenIn} of {view.cards} cards are taken in and nothing is open. Closing breaks the ties and settles the
+          prizes.
         </p>
       )}
       <ActForm action={closeTheDay.bind(null, where)} label="Close the day">
@@ -100,31 +100,22 @@ function gathered(inTheWay: ReturnsView['inTheWay']): readonly string[] {
   return [...names].map(([wants, who]) => `${list(who)}: ${wants}`)
 }
 
-/** Publish, and publish again with a reason; opening the day again is the way to a correction. */
-export function Publish({ record, where, waiting }: Props & { readonly waiting: boolean }) {
+/**
+ * The first sheet is published as it is; the next one only when it would say something else, and with its reason. Opening
+ * the day again is the way to a correction.
+ */
+export function Publish({ record, where, differs }: Props & { readonly differs: readonly string[] }) {
   const last = record.publications.at(-1)
-  const next = (last?.number ?? 0) + 1
   return (
     <section aria-labelledby="publish-h">
       <h2 id="publish-h">{last ? `Sheet ${last.number} is published` : 'Publish the result'}</h2>
-      <ActForm action={publishTheResult.bind(null, where)} label={`Publish sheet ${next}`} clears>
-        <Seen record={record} />
-        {last ? (
-          <Field
-            name="reason"
-            label={`Reason for sheet ${next}`}
-            hint="Stands at the head of the sheet. The old sheets stay."
-            required
-            minLength={3}
-            maxLength={400}
-          />
-        ) : (
-          <p>The sheet is numbered and never recounted. Everybody can read it.</p>
-        )}
-        <p className="acts">
-          <Send kind={last && !waiting ? undefined : 'first'}>Publish sheet {next}</Send>
+      {last && differs.length === 0 ? (
+        <p>
+          Nothing differs from sheet {last.number}: there is nothing to publish. To correct a score, open the day again.
         </p>
-      </ActForm>
+      ) : (
+        <PublishNext record={record} where={where} differs={differs} />
+      )}
       <details className="rule-all">
         <summary>Open the day again</summary>
         <ActForm action={reopenTheDay.bind(null, where)} label="Open the day again">
@@ -137,5 +128,44 @@ export function Publish({ record, where, waiting }: Props & { readonly waiting: 
         </ActForm>
       </details>
     </section>
+  )
+}
+
+function PublishNext({ record, where, differs }: Props & { readonly differs: readonly string[] }) {
+  const last = record.publications.at(-1)
+  const next = (last?.number ?? 0) + 1
+  return (
+    <>
+      {last ? (
+        <Notice kind="differs" word={`What sheet ${next} says otherwise`}>
+          <ul>
+            {differs.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </Notice>
+      ) : null}
+      <ActForm action={publishTheResult.bind(null, where)} label={`Publish sheet ${next}`} clears>
+        <Seen record={record} />
+        {last ? (
+          <Field
+            name="reason"
+            label={`Reason for sheet ${next}`}
+            hint="Stands at the head of the sheet. The old sheets stay."
+            required
+            minLength={3}
+            maxLength={400}
+          />
+        ) : (
+          <p>
+            Look at the prizes below first. The sheet is numbered and stays as it is; a correction is the next sheet.
+            Everybody can read it.
+          </p>
+        )}
+        <p className="acts">
+          <Send kind="first">Publish sheet {next}</Send>
+        </p>
+      </ActForm>
+    </>
   )
 }

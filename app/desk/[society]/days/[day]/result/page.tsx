@@ -1,16 +1,15 @@
 import Link from 'next/link'
-import { Notice } from '@/app/_parts/notice'
 import { DayFrame, dayRoom } from '@/app/desk/_frame/day-room'
 import { DeskRefusal } from '@/app/desk/_frame/desk-frame'
 import { momentOf } from '@/app/desk/_frame/moments'
-import { money } from '@/app/desk/_frame/words'
-import type { ResultSheet } from '@/lib/boards/views'
 import { fullName } from '@/lib/facts/person-name'
+import { nextSheet } from '@/lib/society/next-sheet'
 import { dayBoard, resultSheet } from '@/lib/society/read-board'
 import { returns } from '@/lib/society/returns'
 import { CloseDay, Publish } from './acts'
 import { BoardTable } from './board-table'
 import { DayRulings } from './day-rulings'
+import { PrizeList } from './prize-list'
 
 export default async function Result({ params }: { params: Promise<{ society: string; day: string }> }) {
   const room = await dayRoom(params, 'result')
@@ -23,10 +22,10 @@ export default async function Result({ params }: { params: Promise<{ society: st
   const last = record.publications.at(-1)
   const sheet = last ? await resultSheet(society, day) : null
   const closed = record.status === 'closed'
-  // A card ruled on after the sheet went out: the board says something else than the sheet.
-  const moved = Boolean(
-    last && board.ok && sheet?.ok && standingOf(board.value) !== standingOf(sheet.value.sheet.board),
-  )
+  const next = await nextSheet(actor, record.id)
+  const differs = next.ok ? next.value.differs : []
+  // What is published stands while nothing differs; otherwise the prizes of the next sheet are seen before it goes out.
+  const isOut = closed && last !== undefined && differs.length === 0
   const where = { society, day }
   const names = new Map(record.entries.map((entry) => [entry.id, fullName(entry)]))
   return (
@@ -53,17 +52,19 @@ export default async function Result({ params }: { params: Promise<{ society: st
           </p>
         ) : null}
       </div>
-      {moved ? (
-        <Notice kind="differs" word="The sheet and the board differ">
-          <p>Something was corrected since sheet {last?.number}. Publish the next sheet with its reason.</p>
-        </Notice>
-      ) : null}
       {closed ? (
-        <Publish record={record} where={where} waiting={moved} />
+        <Publish record={record} where={where} differs={differs} />
       ) : (
         <CloseDay record={record} where={where} view={view.value} at={at} isAhead={desk.isAhead} />
       )}
-      {sheet?.ok ? <Prizes sheet={sheet.value.sheet} /> : null}
+      {isOut && sheet?.ok ? (
+        <PrizeList sheet={sheet.value.sheet} title={`Prizes on sheet ${sheet.value.sheet.number}`} />
+      ) : next.ok && record.status !== 'called' && !record.calledOff ? (
+        <PrizeList
+          sheet={next.value.sheet}
+          title={closed ? `Prizes, before sheet ${next.value.sheet.number} is published` : 'Prizes, if play ended now'}
+        />
+      ) : null}
       {board.ok
         ? board.value.competitions.map((competition) => (
             <section key={competition.id} className="desk-sheet" aria-labelledby={`standing-${competition.id}`}>
@@ -88,52 +89,6 @@ export default async function Result({ params }: { params: Promise<{ society: st
       )}
       {record.publications.length > 0 ? <Sheets record={record} society={society} day={day} /> : null}
     </DayFrame>
-  )
-}
-
-const standingOf = (board: ResultSheet['board']) =>
-  JSON.stringify(
-    board.competitions.map((one) =>
-      one.rows.map(({ place, entrant, score, noPlace }) => [place, entrant, score, noPlace]),
-    ),
-  )
-
-function Prizes({ sheet }: { readonly sheet: ResultSheet }) {
-  if (sheet.prizes.length === 0) return null
-  return (
-    <section className="desk-sheet" aria-labelledby="prizes-h">
-      <h2 id="prizes-h">Prizes on sheet {sheet.number}</h2>
-      <table>
-        <caption className="unseen">Prizes</caption>
-        <thead>
-          <tr>
-            <th scope="col">Prize</th>
-            <th scope="col">Winner</th>
-            <th scope="col" className="num">
-              Score
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {sheet.prizes.map((prize) => (
-            <tr key={`${prize.competition} ${prize.name}`}>
-              <th scope="row">
-                {prize.name}
-                <span className="under second small">
-                  {prize.competition}
-                  {prize.valuePence === null ? '' : `, ${money(prize.valuePence)}`}
-                </span>
-              </th>
-              <td>
-                {prize.winner}
-                {prize.because ? <span className="under aside">{prize.because}</span> : null}
-              </td>
-              <td className="num fig">{prize.score}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
   )
 }
 
