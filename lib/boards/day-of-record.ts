@@ -172,7 +172,14 @@ function competitionOf(
   missing: readonly MissingEntry[],
 ): Competition {
   // What the engine reads; the rest of the terms is about prizes and the sheet.
-  const { allowanceFrom: _from, allowanceReason: _reason, guests: _g, onePrize: _p, ...rest } = competition.terms
+  const {
+    allowanceFrom: _from,
+    allowanceReason: _reason,
+    guests: _g,
+    onePrize: _p,
+    sidesPrizes: _s,
+    ...rest
+  } = competition.terms
   // A divisor stands in place of the allowance: no day is read in which both are given.
   const { allowance: _allowance, ...divided } = rest
   const terms = rest.dividedBy === undefined ? rest : divided

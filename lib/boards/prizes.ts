@@ -3,40 +3,38 @@
 
 import type { CompetitionRecord, PrizeRecord } from '@/lib/facts/day-record'
 import type { EntryId } from '@/lib/facts/ids'
-import type { OnePrize } from '@/lib/facts/terms'
 import type { WorkingStep } from '@/lib/rules/standings'
 import { prizeWorking } from '@/lib/rules/working/prize-working'
 import { rowsOfDivision } from './divisions'
 import { capital, listed, placeInWords, scoreLong } from './in-words'
-import { type Giving, type Held, isHeldElsewhere } from './prize-giving'
+import { type Giving, type Held, heldElsewhere, nowHeld } from './prize-giving'
+import { mostValuableFirst, prizeRuleOf, sortedPrizes } from './prize-rule'
 import type { BoardRow, CompetitionBoard, ResultSheet } from './views'
 
 export type SheetPrize = ResultSheet['prizes'][number]
-
-/** The rule of the day stands in its first competition. */
-export const prizeRuleOf = (records: readonly CompetitionRecord[]): OnePrize => records[0]?.terms.onePrize ?? 'by-order'
 
 export function prizesOf(
   records: readonly CompetitionRecord[],
   boards: readonly CompetitionBoard[],
   isGuest: (entryId: EntryId) => boolean,
+  nameOf: (entryId: EntryId) => string,
 ): readonly SheetPrize[] {
   const rule = prizeRuleOf(records)
   const listedPrizes = records.flatMap((record) => {
     const board = boards.find((one) => one.id === record.id)
-    if (!board) return []
-    return [...record.prizes].sort((a, b) => a.number - b.number).map((prize) => ({ prize, record, board }))
+    return board ? sortedPrizes(record).map((prize) => ({ prize, record, board })) : []
   })
-  const worth = ({ prize }: (typeof listedPrizes)[number]) => prize.valuePence ?? 0
-  const inTurn = rule === 'by-value' ? [...listedPrizes].sort((a, b) => worth(b) - worth(a)) : listedPrizes
-  // Whoever holds a prize with an own card; a side's prize is not weighed against its players' own.
+  const inTurn = rule.onePrize === 'by-value' ? mostValuableFirst(listedPrizes) : listedPrizes
   const held = new Map<string, Held>()
-  const given = new Map(inTurn.map((one) => [one, give({ ...one, rule, held, isGuest })]))
+  const given = new Map(inTurn.map((one) => [one, give({ ...one, rule, isGuest, nameOf }, held)]))
   return listedPrizes.map((one) => given.get(one)!)
 }
 
-function give(one: Pick<Giving, 'prize' | 'record' | 'board' | 'rule' | 'isGuest'> & { held: Map<string, Held> }) {
-  const { prize, record, board, held, rule, isGuest } = one
+function give(
+  one: Pick<Giving, 'prize' | 'record' | 'board' | 'rule' | 'isGuest' | 'nameOf'>,
+  held: Map<string, Held>,
+): SheetPrize {
+  const { prize, record, board, isGuest } = one
   const division = prize.division ? (board.divisions?.find(({ id }) => id === prize.division) ?? null) : null
   const head = {
     competition: record.name,
@@ -51,20 +49,18 @@ function give(one: Pick<Giving, 'prize' | 'record' | 'board' | 'rule' | 'isGuest
   const rows = division ? rowsOfDivision(board, division.id) : board.rows
   const placed = rows.filter((row) => row.place !== null && row.holesPlayed > 0)
   const mayWin = placed.filter((row) => isEligible(row, prize, record, isGuest))
-  const giving: Giving = { prize, record, board, rule, division, placed, mayWin, held: new Map(held), isGuest }
-  const isTaken = (row: BoardRow) => rule !== 'as-many' && isHeldElsewhere(row, giving)
+  // As things stood before this prize: its own words are about what was held then.
+  const before = new Map([...held].map(([who, has]) => [who, { ...has, places: new Set(has.places) }]))
+  const giving: Giving = { ...one, division, placed, mayWin, held: before }
+  const isTaken = (row: BoardRow) => heldElsewhere(row, giving) !== null
   const at = mayWin.findIndex((row, index) => index >= prize.place - 1 && !isTaken(row))
   const winner = mayWin[at]
-  if (!winner) return { ...nobody(nobodyBecause(prize, mayWin.length)), working: workingOfPrize(giving, []) }
+  if (!winner) {
+    const because = [nobodyBecause(prize, mayWin.length), ...passedOver(giving, mayWin.length)].join(' ')
+    return { ...nobody(because), working: workingOfPrize(giving, []) }
+  }
   const shared = winner.tied ? mayWin.filter((row) => row.place === winner.place && !isTaken(row)) : [winner]
-  for (const row of shared)
-    if (!held.has(row.entrant))
-      held.set(row.entrant, {
-        prize: prize.name,
-        competition: record.id,
-        division: prize.division ?? null,
-        place: row.place,
-      })
+  nowHeld(shared, one, held)
   return {
     ...head,
     entrant: shared.length === 1 ? winner.entrant : null,
@@ -73,6 +69,23 @@ function give(one: Pick<Giving, 'prize' | 'record' | 'board' | 'rule' | 'isGuest
     because: becauseOf(giving, winner, shared),
     working: workingOfPrize(giving, shared),
   }
+}
+
+/** Whoever stood in line for it and has a prize, when nobody was left: one sentence, or none. */
+function passedOver(giving: Giving, until: number): string[] {
+  const has = holdersAbove(giving, until)
+  return has.length > 0 ? [`${capital(has.join('; '))}.`] : []
+}
+
+/** "Jago Trevennor already has the cup", for each who would have come first. */
+function holdersAbove(giving: Giving, until: number): string[] {
+  return giving.mayWin.slice(giving.prize.place - 1, until).flatMap((row) => {
+    const has = heldElsewhere(row, giving)
+    if (!has) return []
+    return has.player === null
+      ? `${row.name} already has ${has.prize}`
+      : `${row.name} passed over: ${has.player} already has ${has.prize}, and the prize of a side is not split`
+  })
 }
 
 function isEligible(
@@ -94,14 +107,9 @@ function nobodyBecause(prize: PrizeRecord, field: number): string {
 }
 
 function becauseOf(giving: Giving, winner: BoardRow, shared: readonly BoardRow[]): string | null {
-  const { prize, record, rule, placed, mayWin, held, isGuest, division } = giving
-  const reasons: string[] = []
+  const { prize, record, placed, mayWin, isGuest, division } = giving
   const above = placed.slice(0, placed.indexOf(winner))
-  const passed = mayWin.slice(prize.place - 1, mayWin.indexOf(winner))
-  for (const row of rule === 'as-many' ? [] : passed) {
-    const has = held.get(row.entrant)
-    if (has) reasons.push(`${row.name} already has ${has.prize}`)
-  }
+  const reasons = holdersAbove(giving, mayWin.indexOf(winner))
   const guestsAbove = above.filter((row) => row.entryIds.every(isGuest) && !mayWin.includes(row))
   if (guestsAbove.length && prize.eligible !== 'guests')
     reasons.push(
@@ -116,7 +124,7 @@ function becauseOf(giving: Giving, winner: BoardRow, shared: readonly BoardRow[]
 }
 
 function workingOfPrize(giving: Giving, winners: readonly BoardRow[]): readonly WorkingStep[] {
-  const { prize, record, board, rule, placed, mayWin, held, division } = giving
+  const { prize, record, board, placed, mayWin, division } = giving
   const who =
     prize.eligible === 'everybody' && record.terms.guests === 'guest-prize-only'
       ? 'everybody but guests'
@@ -132,7 +140,8 @@ function workingOfPrize(giving: Giving, winners: readonly BoardRow[]): readonly 
     place: prize.place,
     isFor: division ? `${who} in ${division.name}` : who,
     candidates: placed.map((row) => {
-      const holds = rule !== 'as-many' && isHeldElsewhere(row, giving) ? held.get(row.entrant)?.prize : undefined
+      const has = heldElsewhere(row, giving)
+      const holds = has && (has.player === null ? has.prize : `${has.prize} (${has.player})`)
       return {
         entrant: row.entrant,
         name: row.name,
@@ -140,7 +149,7 @@ function workingOfPrize(giving: Giving, winners: readonly BoardRow[]): readonly 
         tied: row.tied,
         score: scoreLong(row.score ?? 0, board.unit, record.format !== 'gross'),
         ...(mayWin.includes(row) ? {} : { barred }),
-        ...(holds === undefined ? {} : { holds }),
+        ...(holds === null ? {} : { holds }),
       }
     }),
     winners: winners.map((row) => row.entrant),

@@ -11,9 +11,9 @@ import { dayRulingLines } from './day-rulings'
 import { type Names, namesOf } from './entrant-names'
 import { listed, ordinal, scoreShort } from './in-words'
 import { mainReading } from './own-handicaps'
-import { prizeRuleOf, prizesOf } from './prizes'
+import { prizesInTurn } from './prize-rule'
+import { prizesOf } from './prizes'
 import { rulingLines } from './returns'
-import { prizeRuleInWords } from './terms-in-words'
 import type { CompetitionBoard, ResultSheet } from './views'
 
 export interface Publishing {
@@ -36,8 +36,8 @@ export function resultSheetOf(record: DayRecord, { number, reason, by, at }: Pub
     by,
     board,
     ties: board.competitions.flatMap((one) => tiesOf(one, board.competitions.length > 1, names)),
-    prizeRule: prizeRuleInWords(prizeRuleOf(record.competitions)),
-    prizes: prizesOf(record.competitions, board.competitions, (id) => guests.has(id)),
+    prizeRule: prizesInTurn(record.competitions),
+    prizes: prizesOf(record.competitions, board.competitions, (id) => guests.has(id), names.short),
     course: courseOf(record),
     rulings: [...dayRulingLines(record, names), ...publicRulings(record, names)],
     frozenAt: record.frozenAt?.toISOString() ?? null,

@@ -1,7 +1,6 @@
 // The rarer terms of a competition, each as one sentence for the form, the terms of the day, the board and the sheets.
 
 import type { CompetitionRecord } from '@/lib/facts/day-record'
-import type { OnePrize } from '@/lib/facts/terms'
 import { ballValueOf, type Format } from '@/lib/rules/formats/format'
 import { readBack } from '@/lib/rules/formats/read-back'
 import { divisionInWords } from './divisions'
@@ -22,7 +21,10 @@ export function rarerTermsInWords(one: Pick<CompetitionRecord, 'name' | 'format'
   ]
 }
 
-type Said = Exclude<keyof Terms, 'allowance' | 'allowanceFrom' | 'allowanceReason' | 'ties' | 'guests' | 'onePrize'>
+type Said = Exclude<
+  keyof Terms,
+  'allowance' | 'allowanceFrom' | 'allowanceReason' | 'ties' | 'guests' | 'onePrize' | 'sidesPrizes'
+>
 
 /** One sentence a term, in the order in which they are read out; nothing for a term that is not set. */
 export function termSentences(terms: Partial<Pick<Terms, Said>>, format: Format | null): readonly string[] {
@@ -121,15 +123,4 @@ function missingInWords(missing: NonNullable<Terms['missing']>, oneBall: boolean
 
 function drivesInWords(minimum: number): string {
   return `At least ${inWords(minimum)} ${minimum === 1 ? 'drive' : 'drives'} of each player ${minimum === 1 ? 'is' : 'are'} taken.`
-}
-
-export function prizeRuleInWords(rule: OnePrize = 'by-order'): string {
-  switch (rule) {
-    case 'by-order':
-      return 'One prize a player: the prizes are given in the order of the list, and the next in place steps up.'
-    case 'by-value':
-      return 'One prize a player: the most valuable first, and the next in place steps up.'
-    case 'as-many':
-      return 'A player takes as many prizes as are won.'
-  }
 }

@@ -7,6 +7,10 @@ import { rarerTerms, whole } from './rarer-terms'
 export const ONE_PRIZE = ['by-order', 'by-value', 'as-many'] as const
 export type OnePrize = (typeof ONE_PRIZE)[number]
 
+/** Whether a prize of a pair or a team is a prize of each of its players, where nobody takes two. */
+export const SIDES_PRIZES = ['apart', 'counted'] as const
+export type SidesPrizes = (typeof SIDES_PRIZES)[number]
+
 export const tieStep = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('last'), holes: z.int().min(1).max(36) }),
   z.strictObject({ kind: z.literal('first-nine-last'), holes: z.int().min(1).max(9) }),
@@ -53,6 +57,8 @@ export const competitionTerms = z.strictObject({
   guests: z.enum(['for-every-prize', 'guest-prize-only']).default('guest-prize-only'),
   /** One prize a player on this day, and whose turn comes first; the first competition of the day says it for all. */
   onePrize: z.enum(ONE_PRIZE).optional(),
+  /** Said for the whole day like the rule above; `apart` when absent, as on the days of before there was the choice. */
+  sidesPrizes: z.enum(SIDES_PRIZES).optional(),
   /** The society's own format by its five choices; the competition's format is then only its name. */
   custom: fiveChoices.optional(),
   ...rarerTerms,

@@ -1,10 +1,11 @@
 // Promise: a prize falls to its place among those who may win it; nobody takes two with an own card, the next steps up
 // and the sheet says why; a tie that stands shares.
 import { describe, expect, it } from 'vitest'
+import { prizesInTurn } from '@/lib/boards/prize-rule'
 import { prizesOf } from '@/lib/boards/prizes'
 import type { BoardRow, CompetitionBoard } from '@/lib/boards/views'
 import type { CompetitionRecord, PrizeRecord } from '@/lib/facts/day-record'
-import { type OnePrize, PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
+import { type OnePrize, PUBLISHED_COUNTBACK, type SidesPrizes } from '@/lib/facts/terms'
 import { asId } from '../setup/ids'
 
 const row = (name: string, place: number | null, score: number, over: Partial<BoardRow> = {}): BoardRow => ({
@@ -45,7 +46,7 @@ function competition(
   rows: readonly BoardRow[],
   prizes: readonly PrizeRecord[],
   guests: 'for-every-prize' | 'guest-prize-only' = 'guest-prize-only',
-  over: { onePrize?: OnePrize; divisions?: CompetitionBoard['divisions'] } = {},
+  over: { onePrize?: OnePrize; sidesPrizes?: SidesPrizes; divisions?: CompetitionBoard['divisions'] } = {},
 ): [CompetitionRecord, CompetitionBoard] {
   const terms = { allowance: 95, allowanceFrom: 'published' as const, ties: PUBLISHED_COUNTBACK, guests }
   return [
@@ -54,7 +55,7 @@ function competition(
       number: 1,
       name: id,
       format: 'stableford',
-      terms: { ...terms, onePrize: over.onePrize },
+      terms: { ...terms, onePrize: over.onePrize, sidesPrizes: over.sidesPrizes },
       prizes,
       sides: [],
       pairings: [],
@@ -84,6 +85,7 @@ const won = (...all: [CompetitionRecord, CompetitionBoard][]) =>
     all.map(([record]) => record),
     all.map(([, board]) => board),
     isGuest,
+    (id) => id,
   ).map((one) => [one.name, one.winner, one.because])
 
 describe('prizes', () => {
@@ -136,6 +138,114 @@ describe('prizes', () => {
         ['second', 'Trevennor and Holmgarth', 'First on the board; level, and the tie stands: shared.'],
         ['third', 'Kilravel', null],
       ],
+    )
+  })
+
+  it('of a tie that stands are no more than those who share it, and one of each place', () => {
+    const level = [
+      row('Trevennor', 1, 38, { tied: true }),
+      row('Holmgarth', 1, 38, { tied: true }),
+      row('Kilravel', 3, 30),
+      row('Coldbrook', 4, 29),
+    ]
+    const winners = (prizes: readonly PrizeRecord[]) =>
+      won(competition('Cup', level, prizes)).map(([name, winner]) => [name, winner])
+    expect(winners([prize(1, 'first', 1), prize(2, 'best member', 1, 'members')])).toEqual([
+      ['first', 'Trevennor and Holmgarth'],
+      ['best member', 'Kilravel'],
+    ])
+    expect(winners([prize(1, 'first', 1), prize(2, 'second', 2), prize(3, 'member second', 2, 'members')])).toEqual([
+      ['first', 'Trevennor and Holmgarth'],
+      ['second', 'Trevennor and Holmgarth'],
+      ['member second', 'Kilravel'],
+    ])
+    const [cup, board] = competition('Plate', level, [prize(1, 'the plate', 1)])
+    const plate: [CompetitionRecord, CompetitionBoard] = [cup, board]
+    expect(won(competition('Cup', level, [prize(1, 'first', 1)]), plate).map(([, winner]) => winner)).toEqual([
+      'Trevennor and Holmgarth',
+      'Kilravel',
+    ])
+  })
+
+  it('of a third place are not for two who share the first two places behind somebody with a prize', () => {
+    const level = [
+      row('Ashgill', 1, 40),
+      row('Trevennor', 2, 38, { tied: true }),
+      row('Holmgarth', 2, 38, { tied: true }),
+      row('Kilravel', 4, 30),
+    ]
+    const cup = competition('Cup', [row('Ashgill', 1, 40)], [prize(1, 'the cup', 1)])
+    const medal = competition('Medal', level, [prize(1, 'one', 1), prize(2, 'two', 2), prize(3, 'three', 3)])
+    expect(won(cup, medal).map(([, winner]) => winner)).toEqual([
+      'Ashgill',
+      'Trevennor and Holmgarth',
+      'Trevennor and Holmgarth',
+      'Kilravel',
+    ])
+  })
+
+  const singles = (over: { onePrize?: OnePrize; sidesPrizes?: SidesPrizes }) =>
+    competition('Cup', rows.slice(1), [prize(1, 'the cup', 1)], 'guest-prize-only', over)
+  const side = (one: string, other: string, place: number) =>
+    row(`${one} and ${other}`, place, 45 - place, { entryIds: [asId(one), asId(other)] })
+  const pairs = () =>
+    competition(
+      'Pairs',
+      [side('Trevennor', 'Tarrablane', 1), side('Haldane', 'Coldbrook', 2)],
+      [prize(1, 'best pair', 1), prize(2, 'second pair', 2)],
+    )
+
+  it('of a pair are apart from those of its players unless the terms count them', () => {
+    expect(won(singles({}), pairs()).map(([name, winner]) => [name, winner])).toEqual([
+      ['the cup', 'Trevennor'],
+      ['best pair', 'Trevennor and Tarrablane'],
+      ['second pair', 'Haldane and Coldbrook'],
+    ])
+  })
+
+  it('of a pair count for both where the terms say so: it is passed over, and the sheet says whom it is about', () => {
+    expect(won(singles({ sidesPrizes: 'counted' }), pairs())).toEqual([
+      ['the cup', 'Trevennor', null],
+      [
+        'best pair',
+        'Haldane and Coldbrook',
+        'Second on the board; Trevennor and Tarrablane passed over: Trevennor already has the cup, and the prize of a side is not split.',
+      ],
+      [
+        'second pair',
+        '–',
+        'Too few cards for this place. Haldane and Coldbrook passed over: Haldane already has best pair, and the prize of a side is not split.',
+      ],
+    ])
+  })
+
+  it('of a pair that come first keep its players from a prize of their own', () => {
+    const [record, board] = pairs()
+    const first: [CompetitionRecord, CompetitionBoard] = [
+      { ...record, terms: { ...record.terms, sidesPrizes: 'counted' } },
+      board,
+    ]
+    expect(won(first, singles({})).at(-1)).toEqual([
+      'the cup',
+      'Holmgarth',
+      'Third on the board; Trevennor already has best pair.',
+    ])
+  })
+
+  it('are said with their rule, what it means for pairs, and whose turn comes first', () => {
+    const [cup] = singles({ sidesPrizes: 'counted' })
+    const [pair] = pairs()
+    const fourBall = { ...pair, format: 'four-ball-stableford' }
+    expect(prizesInTurn([cup, fourBall])).toBe(
+      'One prize a player: the prizes are given in the order of the list, and the next in place steps up. ' +
+        'The prize of a pair or a team counts as a prize of each of its players: it is not split, so the side is passed over when one of them has a prize. ' +
+        'In turn: Cup (the cup), then Pairs (best pair, second pair).',
+    )
+    expect(prizesInTurn([cup])).toBe(
+      'One prize a player: the prizes are given in the order of the list, and the next in place steps up.',
+    )
+    expect(prizesInTurn([{ ...cup, terms: { ...cup.terms, onePrize: 'as-many' } }, fourBall])).toBe(
+      'A player takes as many prizes as are won.',
     )
   })
 
@@ -200,7 +310,7 @@ describe('prizes', () => {
     ).toEqual([
       ['the cup', 'Trevennor', null],
       ['seniors 1', 'Kilravel', null],
-      ['seniors 2', '–', 'Too few cards for this place.'],
+      ['seniors 2', '–', 'Too few cards for this place. Trevennor already has the cup.'],
     ])
   })
 
@@ -213,6 +323,7 @@ describe('prizes', () => {
       all.map(([record]) => record),
       all.map(([, board]) => board),
       isGuest,
+      (id) => id,
     )
     expect(medal?.working?.map((step) => [step.label, step.sentence])).toEqual([
       ['the medal', 'It is for everybody but guests: the 1st of those who may win it.'],

@@ -56,7 +56,7 @@ const all = drawn.join('\n')
 const NOT_ASKED = ['allowanceFrom']
 /** Asked under another name, or once for the whole day. */
 const ASKED_AS: Readonly<Record<string, string>> = { ties: 'ties', guests: 'guestPrizes' }
-const ASKED_OF_THE_DAY = ['onePrize']
+const ASKED_OF_THE_DAY = ['onePrize', 'sidesPrizes']
 
 const kindsOf = (union: z.ZodDiscriminatedUnion): string[] =>
   union.options.map((one) => String([...(one._zod.propValues?.kind ?? [])][0]))
@@ -115,7 +115,8 @@ function typed(fields: Record<string, string>) {
   }
   for (const [name, value] of Object.entries(day)) data.set(name, value)
   const cup = { name: 'Cup', 'terms.allowance': '85', ties: 'countback', ...fields }
-  for (const [name, value] of Object.entries(cup)) data.set(name === 'onePrize' ? name : `${AT}.${name}`, value)
+  for (const [name, value] of Object.entries(cup))
+    data.set(ASKED_OF_THE_DAY.includes(name) ? name : `${AT}.${name}`, value)
   return data
 }
 const read = (fields: Record<string, string>) => callDay.parse(readDayForm(typed(fields))).competitions[0]!
@@ -140,6 +141,7 @@ describe('what is typed', () => {
       'prizes[0].place': '1',
       'prizes[0].division': 'd1',
       onePrize: 'by-value',
+      sidesPrizes: 'counted',
     })
     expect(one.terms).toMatchObject({
       handicapLimit: { men: 24 },
@@ -150,6 +152,7 @@ describe('what is typed', () => {
         { id: 'd2', name: 'Women', gender: 'women' },
       ],
       onePrize: 'by-value',
+      sidesPrizes: 'counted',
     })
     expect(one.terms.ties.fractions).toBe('rounded')
     expect(one.prizes[0]).toMatchObject({ name: 'Best senior', division: 'd1' })

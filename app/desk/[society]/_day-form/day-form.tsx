@@ -6,15 +6,15 @@ import type { FormAction } from '@/app/desk/_form/act-state'
 import { Field, SelectField, Send } from '@/app/desk/_form/field'
 import { StartsAgain } from '@/app/desk/_form/unsaved'
 import { capital } from '@/lib/boards/in-words'
-import { prizeRuleInWords } from '@/lib/boards/terms-in-words'
+import { prizeRuleOf } from '@/lib/boards/prize-rule'
 import type { CallDay } from '@/lib/facts/commands'
-import { ONE_PRIZE, type OnePrize } from '@/lib/facts/terms'
 import type { Gender } from '@/lib/rules/day'
 import { editionFor, editionOf } from '@/lib/rules/editions/editions'
 import { rangeInWords } from '@/lib/rules/hole-numbers'
 import { CompetitionFields } from './competition-fields'
 import { draftOf, intervalAdvice, newCompetition, proposedAgain } from './drafts'
 import { FieldOfDay } from './field-of-day'
+import { PrizeChoice } from './prize-choice'
 import { stepsOn } from './tie-rules'
 
 export interface CourseChoice {
@@ -44,8 +44,6 @@ interface Props {
   readonly send: string
   /** A day that is there is changed; a new one is proposed. */
   readonly saves?: boolean
-  /** Why course, tees and terms can no longer be changed; null before the freeze. */
-  readonly fixed: string | null
   /** Words on the members' pages, for divisions. */
   readonly words: readonly string[]
   /** Playing handicaps of those entered, by competition. */
@@ -61,26 +59,13 @@ export const DayForm = (props: Props) => (
   </StartsAgain>
 )
 
-function DayFields({
-  action,
-  label,
-  day,
-  courses,
-  expected: before,
-  send,
-  fixed,
-  words,
-  field,
-  saves,
-  children,
-}: Props) {
+function DayFields({ action, label, day, courses, expected: before, send, words, field, saves, children }: Props) {
   const [courseId, setCourse] = useState(day.courseId || courses[0]?.id || '')
   const [date, setDate] = useState(day.date)
   const [holes, setHoles] = useState(day.holes ?? 18)
   const [expected, setExpected] = useState(before)
   const [start, setStart] = useState({ kind: day.startKind ?? 'tee-times', minutes: day.intervalMinutes })
   const [drafts, setDrafts] = useState(() => day.competitions.map(draftOf))
-  const [onePrize, setOnePrize] = useState<OnePrize>(day.competitions[0]?.terms.onePrize ?? 'by-order')
   const edition = editionFor(date)
   const course = courses.find((one) => one.id === courseId)
   const advice = intervalAdvice(start.minutes, start.kind)
@@ -203,7 +188,6 @@ function DayFields({
         </section>
         <section aria-labelledby="comps-h">
           <h2 id="comps-h">Competitions on the same cards</h2>
-          {fixed ? <p className="second">{fixed}</p> : null}
           {drafts.map((draft, place) => (
             <CompetitionFields
               key={draft.key}
@@ -227,20 +211,7 @@ function DayFields({
               Add a competition
             </button>
           </p>
-          <div className="fields of-the-day">
-            <SelectField
-              name="onePrize"
-              label="Prizes a player may take"
-              value={onePrize}
-              onChange={(rule) => setOnePrize(ONE_PRIZE.find((one) => one === rule) ?? 'by-order')}
-              hint={prizeRuleInWords(onePrize)}
-              options={[
-                { value: 'by-order', label: 'One, in the order of the lists' },
-                { value: 'by-value', label: 'One, the most valuable first' },
-                { value: 'as-many', label: 'As many as are won' },
-              ]}
-            />
-          </div>
+          <PrizeChoice initial={prizeRuleOf(day.competitions)} />
         </section>
         <p className="acts">
           <Send kind="first">{send}</Send>

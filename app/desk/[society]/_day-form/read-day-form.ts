@@ -78,6 +78,7 @@ function readCompetition(form: FormData, at: string, expected: number, edition: 
   const holes = text(form, `${at}.terms.namedHoles`)
   // Asked once for the whole day; every competition keeps it, so that each says what its prizes go by.
   const onePrize = text(form, 'onePrize')
+  const sidesPrizes = text(form, 'sidesPrizes')
   return {
     name: text(form, `${at}.name`),
     format,
@@ -94,6 +95,7 @@ function readCompetition(form: FormData, at: string, expected: number, edition: 
       ...(cap ? { maximum: readCap(cap, number(form, `${at}.terms.maximum.strokes`)) } : {}),
       ...(holes ? { namedHoles: holesIn(holes) } : {}),
       ...(onePrize && onePrize !== 'by-order' ? { onePrize } : {}),
+      ...(sidesPrizes && sidesPrizes !== 'apart' ? { sidesPrizes } : {}),
       ...(men === null && women === null
         ? {}
         : { handicapLimit: { ...(men === null ? {} : { men }), ...(women === null ? {} : { women }) } }),

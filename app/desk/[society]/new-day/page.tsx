@@ -86,7 +86,6 @@ export default async function NewDay({ params, searchParams }: Props) {
         courses={courseChoices(courses.value)}
         expected={last?.entered || home.value.members}
         send="Call the day"
-        fixed={null}
         words={members.ok ? wordsOf(members.value) : []}
       />
     </DeskFrame>

@@ -8,6 +8,7 @@ import { inWords } from '@/app/desk/_frame/words'
 import { clockInWords, dateInWords } from '@/lib/boards/dates-in-words'
 import type { DeskDay } from '@/lib/boards/desk-views'
 import { PLAY_CAUTION, playSentence } from '@/lib/boards/play-in-words'
+import { prizesInTurn } from '@/lib/boards/prize-rule'
 import { isStopped, playNow } from '@/lib/facts/play-stop'
 import { deskDay } from '@/lib/society/desk-day'
 import { handicapTable } from '@/lib/society/freeze-handicaps'
@@ -82,6 +83,9 @@ export default async function Day({ params }: { params: Promise<{ society: strin
           <section className="terms" aria-labelledby="terms-h">
             <h2 id="terms-h">Terms, read back</h2>
             <p>{tees}</p>
+            {record.competitions.some((one) => one.prizes.length > 0) ? (
+              <p>{prizesInTurn(record.competitions)}</p>
+            ) : null}
           </section>
           <ShownOnBoard day={found.value} society={society} />
         </div>
