@@ -39,13 +39,14 @@ async function withTheirs(actor: Actor, daySlug: string, form: FormData, mine: u
   if (filled === null || typeof mine !== 'object' || mine === null) return mine
   const now = await deskDay(actor, daySlug)
   const courses = await courseList(actor)
+  if (!now.ok || !courses.ok) return mine
+  const { record, places } = now.value
+  const theirs = asCalled(record, places, courses.value)
+  const typed = record.frozenAt === null ? mine : withFrozen(mine, theirs)
   // Not the day this form is of, or not yet told that it moved: the use case refuses, with what was typed.
-  if (!now.ok || !courses.ok || now.value.record.version !== dayOfForm(form).version) return mine
-  const theirs: object = asCalled(now.value.record, now.value.places, courses.value)
-  const merged = mergeFields<object>(filled, mine, { ...mine, ...theirs }).merged
-  return now.value.record.frozenAt === null
-    ? merged
-    : withFrozen(merged, asCalled(now.value.record, now.value.places, courses.value))
+  if (record.version !== dayOfForm(form).version) return typed
+  const { merged } = mergeFields<object>(filled, typed, { ...typed, ...theirs })
+  return record.frozenAt === null ? merged : withFrozen(merged, theirs)
 }
 
 function filledIn(written: string): Readonly<Record<string, unknown>> | null {
@@ -63,7 +64,7 @@ const withoutDay = (fault: { place: string; sentence: string }) => ({
   place: fault.place.replace(/^day\./, ''),
 })
 
-/** Once handicaps are frozen the form moves names, times and prizes; what it proposes of course and terms is not meant. */
+/** Once handicaps are frozen the form has names, times and prizes only: course, tees and terms are those of the day. */
 function withFrozen(asked: object, frozen: CallDay): object {
   const { courseId, holes, teeMen, teeWomen, competitions } = frozen
   const typed: unknown = 'competitions' in asked ? asked.competitions : []

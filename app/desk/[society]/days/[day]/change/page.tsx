@@ -5,8 +5,12 @@ import { DeskRefusal } from '@/app/desk/_frame/desk-frame'
 import { momentOf } from '@/app/desk/_frame/moments'
 import { courseChoices } from '@/app/desk/[society]/_day-form/course-choices'
 import { DayForm } from '@/app/desk/[society]/_day-form/day-form'
+import { FrozenDayForm } from '@/app/desk/[society]/_day-form/frozen-day-form'
 import { wordsOf } from '@/app/desk/[society]/_day-form/words'
+import { formatIn } from '@/lib/boards/format-of-competition'
 import type { HandicapTable } from '@/lib/boards/views'
+import type { DayRecord } from '@/lib/facts/day-record'
+import { inWords } from '@/lib/rules/formats/catalogue'
 import { handicapTable } from '@/lib/society/freeze-handicaps'
 import { courseList } from '@/lib/society/keep-course'
 import { memberList } from '@/lib/society/keep-person'
@@ -23,34 +27,53 @@ export default async function ChangeDay({ params }: { params: Promise<{ society:
   const members = await memberList(actor)
   const { record, counts, places } = desk
   const handicaps = await handicapTable(actor, record.id)
+  const form = {
+    action: changeTheDay.bind(null, { society, day }),
+    label: `Change ${record.name}`,
+    day: asCalled(record, places, courses.value),
+    send: 'Change the day',
+    children: (
+      <>
+        <FilledWith day={asCalled(record, places, courses.value)} />
+        <SeenDay id={record.id} version={record.version} glance={glanceOf(record)} />
+      </>
+    ),
+  }
   return (
     <DayFrame room={room} current="day">
       <div className="title">
         <p className="sc second">Day {record.number}</p>
         <h1>Change {record.name}</h1>
       </div>
-      <DayForm
-        action={changeTheDay.bind(null, { society, day })}
-        label={`Change ${record.name}`}
-        day={asCalled(record, places, courses.value)}
-        courses={courseChoices(courses.value)}
-        expected={counts.entered}
-        words={members.ok ? wordsOf(members.value) : []}
-        field={handicaps.ok ? fieldOf(handicaps.value) : {}}
-        send="Change the day"
-        saves
-        fixed={
-          record.frozenAt
-            ? `Handicaps were frozen ${momentOf(record.frozenAt)}: course, tees and terms stand as they are. Name, date and times may still move.`
-            : null
-        }
-      >
-        <FilledWith day={asCalled(record, places, courses.value)} />
-        <SeenDay id={record.id} version={record.version} glance={glanceOf(record)} />
-      </DayForm>
+      {record.frozenAt ? (
+        <FrozenDayForm {...form} frozen={momentOf(record.frozenAt)} stays={staysOf(record, desk.tees)} />
+      ) : (
+        <DayForm
+          {...form}
+          courses={courseChoices(courses.value)}
+          expected={counts.entered}
+          words={members.ok ? wordsOf(members.value) : []}
+          field={handicaps.ok ? fieldOf(handicaps.value) : {}}
+          saves
+        />
+      )}
     </DayFrame>
   )
 }
+
+/** Course and tees, and each competition with its terms: what no field of the form can change any more. */
+const staysOf = (record: DayRecord, tees: string): readonly string[] => [
+  `The course, ${record.round.courseName}, and the tees. ${tees}`,
+  ...record.competitions.map((one) => {
+    const { allowance, allowanceFrom } = one.terms
+    const format = formatIn(one)
+    const off = format?.strokes.kind === 'none' ? '' : `, ${inWords(allowance)} (${FROM[allowanceFrom]})`
+    return `${one.name}: ${format?.name ?? one.format}${off}, with its other terms.`
+  }),
+  'How many prizes a player may take.',
+]
+
+const FROM = { published: 'the published allowance', 'house-choice': 'the society’s own' } as const
 
 /** Who is entered, by their playing handicaps in each competition. */
 const fieldOf = ({ competitions, rows }: HandicapTable) =>
