@@ -178,7 +178,7 @@ function matched(
     }
     for (const row of group) {
       const said = choices.who[String(row.row)]
-      if (said === SOMEBODY_NEW) found.set(row.row, { kind: 'new', namesakes: others(row) })
+      if (said === SOMEBODY_NEW) found.set(row.row, { kind: 'new', namesakes: known })
       else if (said !== undefined)
         take(
           row,
@@ -191,10 +191,13 @@ function matched(
       const twins = group.filter((one) => one.row < row.row)
       const same = twins.find((twin) => sameRow(twin, row))
       if (same && !choices.broughtBack.includes(row.row)) found.set(row.row, { kind: 'same-as', twin: same })
-      else found.set(row.row, matchOf(row, [...free], twins, choices.broughtBack.includes(row.row), others(row)))
+      else found.set(row.row, matchOf(row, [...free], twins, choices.broughtBack.includes(row.row), known))
       const now = found.get(row.row)
       if (now?.kind === 'known') free.delete(now.known)
     }
+    // Only now is it known of every row of the name who is new: a row answered for is settled before the rows above it.
+    for (const row of group)
+      if (found.get(row.row)?.kind === 'new') found.set(row.row, { kind: 'new', namesakes: others(row) })
   }
   return found
 }

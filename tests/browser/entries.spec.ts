@@ -4,7 +4,7 @@
 
 import AxeBuilder from '@axe-core/playwright'
 import { expect, type Page, test } from '@playwright/test'
-import { type OwnBook, signInAtDesk, startOwnBook } from './own-book'
+import { endOwnBooks, type OwnBook, signInAtDesk, startOwnBook } from './own-book'
 
 test.describe.configure({ mode: 'serial' })
 
@@ -18,10 +18,10 @@ test.beforeAll(async ({ browser }) => {
   page = await (await browser.newContext({ viewport: { width: 1280, height: 900 } })).newPage()
   await signInAtDesk(page, book.origin)
   await page.getByRole('link', { name: 'Links Day' }).click()
-  await expect(page.getByRole('heading', { level: 1 })).toBeVisible()
+  await page.waitForURL('**/desk/fernbrake/days/*')
   day = page.url()
 })
-test.afterAll(() => book.stop())
+test.afterAll(({ browser }) => endOwnBooks(browser))
 
 async function looksRight() {
   const found = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa']).analyze()
@@ -34,12 +34,13 @@ async function looksRight() {
   await page.setViewportSize({ width: 1280, height: 900 })
 }
 
+const entryForm = () => page.getByRole('form', { name: 'Entries' })
 const box = (name: string | RegExp) => page.getByRole('checkbox', { name })
 
 async function withdraw(name: string) {
   await page.goto(`${day}/entries`)
   await box(new RegExp(`^${name}`)).uncheck()
-  await expect(page.getByText(`To withdraw: ${name}.`)).toBeVisible()
+  await expect(entryForm().getByText(`To withdraw: ${name}.`)).toBeVisible()
 }
 
 async function pressWithdraw(name: string) {
@@ -125,7 +126,7 @@ test('a son of his father’s name is asked about, told apart, and both play', a
   await page.goto(`${day}/entries`)
   await page.getByLabel('Find a player').fill('junior')
   await page.getByLabel('Find a player').press('Enter')
-  await expect(page.getByText('To enter: Emrys Coldbrook (junior).')).toBeVisible()
+  await expect(entryForm().getByText('To enter: Emrys Coldbrook (junior).')).toBeVisible()
   await page.getByRole('button', { name: 'Enter 1' }).click()
   await expect(page.getByText('Saved. 1 player entered.')).toBeVisible()
 })

@@ -5,7 +5,7 @@
 import { spawnSync } from 'node:child_process'
 import AxeBuilder from '@axe-core/playwright'
 import { expect, type Page, test } from '@playwright/test'
-import { type OwnBook, startOwnBook } from './own-book'
+import { endOwnBooks, type OwnBook, startOwnBook } from './own-book'
 
 test.describe.configure({ mode: 'serial' })
 
@@ -17,7 +17,7 @@ test.beforeAll(async ({ browser }) => {
   book = await startOwnBook('empty')
   page = await (await browser.newContext({ viewport: { width: 1280, height: 900 } })).newPage()
 })
-test.afterAll(() => book.stop())
+test.afterAll(({ browser }) => endOwnBooks(browser))
 
 async function looksRight() {
   const found = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa']).analyze()

@@ -217,6 +217,16 @@ it('brings the membership number and the home club, and keeps a father and his s
   })
 })
 
+it('asks for the word that tells two newcomers of one name apart, whichever of their rows was answered first', async () => {
+  const text = 'First name,Surname,M/F,Index\nLudo,Harrowfen,M,25.4\nLudo,Harrowfen,M,9.1\n'
+  const two = await preview(text, { who: { 3: 'new' } })
+  expect(two.look.map((row) => [row.row, row.cells])).toEqual([[3, [{ cell: 'knownAs', written: '' }]]])
+  const both = await preview(text, { who: { 2: 'new', 3: 'new' } })
+  expect(both.look.map((row) => [row.row, row.cells])).toEqual([[3, [{ cell: 'knownAs', written: '' }]]])
+  const apart = { who: { 3: 'new' }, mended: { 3: { knownAs: 'junior' } } }
+  expect((await preview(text, apart)).rows.map((row) => row.what)).toEqual(['new', 'new'])
+})
+
 it('asks before somebody who differs is taken for the person in the list', async () => {
   const text = 'First name,Surname,M/F,Index\nMagnus,Storrey,F,30.0\n'
   const seen = await preview(text)

@@ -44,6 +44,7 @@ export function Outcome({ preview, choices, onChange }: PartProps) {
                 <td>
                   {says && row.genderUnsaid && row.gender !== null ? (
                     <select
+                      className="cell"
                       aria-label={`Tees, row ${row.row}`}
                       value={row.gender}
                       onChange={(event) =>

@@ -97,6 +97,7 @@ function Mend(props: {
           <label key={cell}>
             {CELL[cell]}
             <select
+              className="cell"
               value={typed.gender ?? ''}
               aria-label={`${CELL[cell]}, row ${row.row}`}
               onChange={(event) => {
@@ -113,6 +114,7 @@ function Mend(props: {
           <label key={cell}>
             {CELL[cell]}
             <input
+              className="cell"
               value={typed[cell] ?? written}
               aria-label={`${CELL[cell]}, row ${row.row}`}
               maxLength={200}

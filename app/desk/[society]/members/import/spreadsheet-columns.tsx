@@ -20,7 +20,7 @@ export function SpreadsheetColumns({ preview, choices, onChange }: PartProps) {
           <p className="of-file">Row</p>
           <p className="asked" />
           {sheet.map((row) => (
-            <p key={row.row} className={`cell ${row.state}`}>
+            <p key={row.row} className={`of-row ${row.state}`}>
               {row.row}
             </p>
           ))}
@@ -34,6 +34,7 @@ export function SpreadsheetColumns({ preview, choices, onChange }: PartProps) {
               </p>
               <p className="asked">
                 <select
+                  className="cell"
                   aria-label={`What is “${called}”?`}
                   value={column.as}
                   onChange={(event) => {
@@ -49,7 +50,7 @@ export function SpreadsheetColumns({ preview, choices, onChange }: PartProps) {
                 </select>
               </p>
               {sheet.map((row) => (
-                <p key={row.row} className={`cell ${row.state}`} title={row.cells[place]}>
+                <p key={row.row} className={`of-row ${row.state}`} title={row.cells[place]}>
                   {row.cells[place]}
                 </p>
               ))}
@@ -66,6 +67,7 @@ export function SpreadsheetColumns({ preview, choices, onChange }: PartProps) {
         <label>
           The headings are in row{' '}
           <select
+            className="cell"
             value={headingRow}
             onChange={(event) => onChange({ headingRow: Number(event.target.value), columns: {} })}
           >

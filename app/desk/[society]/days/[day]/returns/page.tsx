@@ -73,10 +73,15 @@ export default async function Returns({ params, searchParams }: Props) {
             ) : (
               <>
                 <h1>Returns</h1>
-                <p className="lead">All {view.cards} cards are in.</p>
+                <p className="lead">
+                  All {view.cards} cards are in{view.status === 'closed' ? ', and the day is closed' : ''}.
+                </p>
                 <p className="acts">
-                  <Link className="btn first" href={`/desk/${society}/days/${day}/result`}>
-                    Close the day
+                  <Link
+                    className={view.status === 'closed' ? 'btn' : 'btn first'}
+                    href={`/desk/${society}/days/${day}/result`}
+                  >
+                    {view.status === 'closed' ? 'See the result' : 'Close the day'}
                   </Link>
                 </p>
               </>
