@@ -213,6 +213,11 @@ test('the card fits a narrow phone, large text and a phone on its side', async (
       await page.waitForTimeout(150)
       const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)
       expect(over, `${place} at ${width}, ${size} %`).toBeLessThanOrEqual(0)
+      // Nor is anything of a card out of sight in a box of its own: whoever signs reads every score of it.
+      const hidden = await page.evaluate(() =>
+        [...document.querySelectorAll('.scroll')].map((box) => box.scrollWidth - box.clientWidth),
+      )
+      expect(Math.max(0, ...hidden), `scores beside ${place} at ${width}, ${size} %`).toBe(0)
     }
     await looksRight(page)
     await context.close()

@@ -18,6 +18,8 @@ test.afterAll(() => book.stop())
 
 const PHONE = { viewport: { width: 360, height: 780 }, hasTouch: true, isMobile: true }
 
+const CLEAR = 'rgba(0, 0, 0, 0)'
+
 interface Opened {
   readonly context: BrowserContext
   readonly page: Page
@@ -298,6 +300,8 @@ test('a card that is signed leads to the next one, and a signature that comes of
       await page.getByRole('button', { name: `I am ${card.firstName}: sign my card` }).click()
       await expect(page.getByRole('heading', { name: `${card.firstName}’s card is handed in` })).toBeVisible()
       if (at === 0) await page.screenshot({ path: `${test.info().outputDir}/handed-in.png` })
+      // A button of the house, not the browser's own grey one.
+      await expect(page.getByRole('button', { name: 'The whole card' })).toHaveCSS('background-color', CLEAR)
       const next = pack.cards[at + 1]
       if (next) await page.getByRole('link', { name: `Next: ${next.firstName}’s card` }).click()
       else await expect(page.locator('.c-act').getByRole('link', { name: 'See the board' })).toHaveClass(/first/)

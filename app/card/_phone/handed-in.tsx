@@ -72,7 +72,7 @@ export function HandedIn({ pack, now, card, onWhole }: Props) {
             {job ? `Next: ${job.words}` : 'See the board'}
           </a>
           <p>
-            <button type="button" className="link" onClick={onWhole}>
+            <button type="button" className="btn plain" onClick={onWhole}>
               The whole card
             </button>
             {job && <a href={board}>See the board</a>}

@@ -77,7 +77,7 @@ function Drives({ ball, now, book, hole, refuse }: OneBall) {
           </label>
         ))}
         {taken !== null && (
-          <button type="button" className="link" onClick={() => void write(null)}>
+          <button type="button" className="btn plain" onClick={() => void write(null)}>
             Clear
           </button>
         )}
