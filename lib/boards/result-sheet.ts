@@ -8,13 +8,14 @@ import { boardOf } from './board'
 import { rulingsInForce } from './current-card'
 import { dayOfRecord } from './day-of-record'
 import { dayRulingLines } from './day-rulings'
+import { rowsOfDivision } from './divisions'
 import { type Names, namesOf } from './entrant-names'
 import { listed, ordinal, scoreShort } from './in-words'
 import { mainReading } from './own-handicaps'
 import { prizesInTurn } from './prize-rule'
 import { prizesOf } from './prizes'
 import { rulingLines } from './returns'
-import type { CompetitionBoard, ResultSheet } from './views'
+import type { BoardRow, CompetitionBoard, ResultSheet } from './views'
 
 export interface Publishing {
   readonly number: number
@@ -45,28 +46,34 @@ export function resultSheetOf(record: DayRecord, { number, reason, by, at }: Pub
   }
 }
 
-/** Every tie in words: those that were broken, and those that stand. */
-function tiesOf(board: CompetitionBoard, several: boolean, names: Names): string[] {
+/** Every tie in words: those that were broken, and those that stand; of the whole field, then of each division. */
+export function tiesOf(board: CompetitionBoard, several: boolean, names: Names): string[] {
   const lead = several ? `${board.name}, ` : ''
-  const sentences: string[] = []
+  return [
+    ...tiesAmong(board.rows, lead, board.unit, names),
+    ...(board.divisions ?? []).flatMap(({ id, name }) =>
+      tiesAmong(rowsOfDivision(board, id), `${lead}${name}, `, board.unit, names),
+    ),
+  ]
+}
+
+function tiesAmong(rows: readonly BoardRow[], lead: string, unit: CompetitionBoard['unit'], names: Names): string[] {
   const standing = new Set<number>()
-  for (const row of board.rows) {
-    if (row.place === null) continue
-    if (row.tied && !standing.has(row.place)) {
-      standing.add(row.place)
-      const level = board.rows.filter((one) => one.place === row.place)
+  return rows.flatMap((row) => {
+    const { place } = row
+    if (place === null) return []
+    const sentences: string[] = []
+    if (row.tied && !standing.has(place)) {
+      standing.add(place)
+      const level = rows.filter((one) => one.place === place)
       const all = level.length === 2 ? 'both' : 'all'
       sentences.push(
-        `${lead}${ordinal(row.place)} shared: ${listed(level.map((one) => names.entrantShort(one.entrant)))}, ${all} ${scoreShort(row.score ?? 0, board.unit)}.`,
+        `${lead}${ordinal(place)} shared: ${listed(level.map((one) => names.entrantShort(one.entrant)))}, ${all} ${scoreShort(row.score ?? 0, unit)}.`,
       )
     }
-    if (row.tieSentence) sentences.push(`${lead}${ordinal(row.place)}: ${row.tieSentence}`)
-  }
-  for (const { name, rows } of board.divisions ?? [])
-    for (const row of rows)
-      if (row.tieSentence && row.place !== null)
-        sentences.push(`${lead}${name}, ${ordinal(row.place)}: ${row.tieSentence}`)
-  return sentences
+    if (row.tieSentence) sentences.push(`${lead}${ordinal(place)}: ${row.tieSentence}`)
+    return sentences
+  })
 }
 
 /** To two places, by the engine's own rounding: a published sheet keeps it for ever, also where values are negative. */

@@ -84,6 +84,30 @@ describe('rules without floats', () => {
   })
 })
 
+/** What is published for ever is made here: a place, a prize, an average. */
+const RESULT_MAKING = [
+  'board.ts',
+  'divisions.ts',
+  'prize-giving.ts',
+  'prize-rule.ts',
+  'prizes.ts',
+  'result-sheet.ts',
+  'rounds-of-record.ts',
+  'row-extras.ts',
+  'sides-of-record.ts',
+  'day-of-record.ts',
+  'current-card.ts',
+]
+
+describe('results without floats', () => {
+  test.each(RESULT_MAKING)('lib/boards/%s', (path) => {
+    const found = lookIn(readFileSync(join(RULES, '..', 'boards', path), 'utf8'))
+    // The average of a hole is rounded as a fraction and written as a decimal: only that text becomes a number.
+    const allowed = path === 'result-sheet.ts' ? ['Number itself in averageOf'] : []
+    expect(found.map(({ what, within }) => `${what} in ${within}`)).toEqual(allowed)
+  })
+})
+
 describe('the arithmetic itself', () => {
   test('divides where nothing is left over, and nowhere else', () => {
     const found = filesEnding('.ts')

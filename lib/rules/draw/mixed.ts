@@ -114,8 +114,8 @@ class Table {
     // Nowhere without a second of the band: where fewest of it are.
     const open = this.seats.flatMap((seat, at) => (seat.room > 0 ? [at] : []))
     const many = (at: number) =>
-      Number(this.seats[at]!.fixed.has(band)) +
-      Number(this.given[at]!.bands.has(band)) +
+      (this.seats[at]!.fixed.has(band) ? 1 : 0) +
+      (this.given[at]!.bands.has(band) ? 1 : 0) +
       this.given[at]!.twice.filter((one) => one === band).length
     const at = leastBy(open, many)
     if (at === undefined) return
