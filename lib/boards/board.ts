@@ -9,6 +9,7 @@ import type { CompetitionResult, HoleLine, MatchResult, Standing } from '@/lib/r
 import { calledOffSentence } from './called-off'
 import { cardsOnTheirWay, progressOfRow } from './cards-on-their-way'
 import { boardChances } from './chances'
+import { countedOtherwiseSaid } from './counted-terms'
 import type { CurrentCard } from './current-card'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { dayRulingsSaid } from './day-rulings'
@@ -102,7 +103,11 @@ export function competitionBoard(
       allowanceFrom === 'published' && dividedBy === undefined && result.allowanceFrom.startsWith('published')
         ? `Allowance from the ${published}`
         : `House choice${allowanceReason ? `: ${allowanceReason}` : ''}`,
-    moreTerms: [...rarerTermsInWords(competition), ...dayRulingsSaid(record, competition.id, names)],
+    moreTerms: [
+      ...rarerTermsInWords(competition),
+      ...countedOtherwiseSaid(record, competition),
+      ...dayRulingsSaid(record, competition.id, names),
+    ],
     tieRule: tieRuleInWords(ties),
     unit: result.unit,
     better: result.better,

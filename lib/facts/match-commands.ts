@@ -54,7 +54,13 @@ export const makeTeams = z.strictObject({ ...onDay, names: z.array(teamName).min
 export type MakeTeams = z.input<typeof makeTeams>
 
 /** Earlier days that a competition is added up with. */
-export const countDays = z.strictObject({ ...onDay, competitionId, dayIds: z.array(dayId).max(7) })
+export const countDays = z.strictObject({
+  ...onDay,
+  competitionId,
+  dayIds: z.array(dayId).max(7),
+  /** Said by an officer who has read that some of them had other terms. */
+  underTheseTerms: z.boolean().default(false),
+})
 export type CountDays = z.input<typeof countDays>
 
 /** A further round: the same field, sides and groups on another day or the same one, added up with this. */

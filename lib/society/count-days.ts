@@ -1,5 +1,6 @@
 // A competition over several days: the earlier days it is added up with. This day is its last round.
 
+import { countedOtherwise } from '@/lib/boards/counted-terms'
 import { formatIn } from '@/lib/boards/format-of-competition'
 import type { Actor } from '@/lib/facts/actor'
 import type { DayId } from '@/lib/facts/ids'
@@ -15,7 +16,7 @@ import { notUnderstood, parseInput } from './parse-input'
 /** The engine and the day file know eight rounds a day. */
 const MOST_EARLIER = 7
 
-type Refusals = DayRefusals | 'day-closed' | 'no-sum' | 'too-many-days'
+type Refusals = DayRefusals | 'day-closed' | 'no-sum' | 'too-many-days' | 'terms-differ'
 
 export async function countDays(
   actor: Actor,
@@ -24,7 +25,7 @@ export async function countDays(
 ): Promise<Result<{ version: number }, Refusals>> {
   const read = parseInput(schema, input)
   if (!read.ok) return read
-  const { competitionId, dayIds } = read.value
+  const { competitionId, dayIds, underTheseTerms } = read.value
   return changeOfDay<object, Refusals>(
     actor,
     'change-day',
@@ -46,6 +47,12 @@ export async function countDays(
       const others = day.competitions.filter((one) => one.id !== competitionId).flatMap((one) => one.countedDayIds)
       if (new Set([...others, ...wanted.map((one) => one.id)]).size > MOST_EARLIER)
         return refused('too-many-days', `A day is added up with ${MOST_EARLIER} earlier ones at the most.`)
+      const other = wanted.flatMap((one) => {
+        const sentence = competition.countedDayIds.includes(one.id) ? null : countedOtherwise(competition, one)
+        return sentence ? [{ place: 'underTheseTerms', sentence }] : []
+      })
+      if (other.length > 0 && !underTheseTerms)
+        return refused('terms-differ', `Say that it is to be counted under the terms of ${competition.name}.`, other)
       const nameOf = (id: DayId) => before.find((one) => one.id === id)?.name ?? id
       return {
         record: {

@@ -1,6 +1,8 @@
 import type { CompetitionId, DayId, EntryId, PairingId, SideId, SocietyId, TeamId } from '@/lib/facts/ids'
 import 'server-only'
+import type { CompetitionRecord } from '@/lib/facts/day-record'
 import type { MatchEnding } from '@/lib/facts/match-ending'
+import { competitionTerms } from '@/lib/facts/terms'
 import type { Tx } from './client'
 import { newId } from './new-id'
 
@@ -83,6 +85,7 @@ export interface DayToCount {
   readonly date: string
   readonly holes: number
   readonly courseName: string
+  readonly competitions: readonly Pick<CompetitionRecord, 'name' | 'format' | 'terms'>[]
 }
 
 /** Days of the society that were played before this date, newest first: they can be added up with a later one. */
@@ -95,9 +98,13 @@ export async function daysBefore(tx: Tx, societyId: SocietyId, date: string, day
       date: true,
       createdAt: true,
       rounds: { where: { number: 1 }, select: { holes: true, courseName: true } },
+      competitions: { select: { name: true, format: true, terms: true }, orderBy: { number: 'asc' } },
     },
     orderBy: [{ date: 'desc' }, { createdAt: 'desc' }],
     take: 60,
   })
-  return rows.flatMap(({ rounds, createdAt: _, ...row }) => (rounds[0] ? [{ ...row, ...rounds[0] }] : []))
+  return rows.flatMap(({ rounds, createdAt: _, competitions, ...row }) => {
+    const of = competitions.map((one) => ({ ...one, terms: competitionTerms.parse(JSON.parse(one.terms)) }))
+    return rounds[0] ? [{ ...row, ...rounds[0], competitions: of }] : []
+  })
 }

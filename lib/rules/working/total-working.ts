@@ -54,7 +54,10 @@ function roundSteps({ rounds = [] }: Standing, unit: Unit, clause: string): Work
   return rounds.map(({ score }, at) => ({
     figure: score === null ? '–' : figure(score, unit),
     label: at === rounds.length - 1 ? 'This round' : `Round ${at + 1}`,
-    sentence: score === null ? 'Not played, or no score counts.' : 'As that round stands.',
+    sentence:
+      score === null
+        ? 'Not played, or no score counts.'
+        : 'Counted under the terms of this competition, off the handicap of that day.',
     clause,
   }))
 }

@@ -7,6 +7,7 @@ import { parseDayFile } from '@/lib/facts/day-file'
 import type { DayId } from '@/lib/facts/ids'
 import { scoreDay } from '@/lib/rules/score-day'
 import { callAgain } from '@/lib/society/call-again'
+import { proposeDay } from '@/lib/society/call-day'
 import { changeHandicap } from '@/lib/society/change-handicap'
 import { countDays } from '@/lib/society/count-days'
 import { enterPlayers } from '@/lib/society/enter-players'
@@ -17,11 +18,13 @@ import { publishStart } from '@/lib/society/publish-start'
 import { countedBoard, dayBoard } from '@/lib/society/read-board'
 import { playerCard } from '@/lib/society/read-card'
 import { ruleOnCard } from '@/lib/society/rule-on-card'
+import { book } from '@/lib/store/client'
 import { readDayRecord } from '@/lib/store/day-record'
 import { dayVersionOf } from '@/lib/store/day-versions'
 import { peopleOfSheets } from '@/lib/store/privacy'
 import { asId } from '../../setup/ids'
 import { type DayInPlay, dayInPlay, got, over } from '../scoring/day-in-play'
+import { aDay } from '../setup/world'
 
 let first: DayInPlay
 let second: { dayId: DayId; slug: string }
@@ -50,7 +53,9 @@ beforeAll(async () => {
       holes: 18,
     }),
   )
-}, 60_000)
+  // Said by the officer at the screen: its date lies far ahead too.
+  await book().day.update({ where: { id: second.dayId }, data: { playedAheadAt: new Date() } })
+}, 240_000)
 afterAll(() => first.close())
 
 describe('a further round', () => {
@@ -173,6 +178,34 @@ describe('a change on the earlier day', () => {
     )
     expect((await later()).competitions[1]!.rows[0]!.rounds).toBeUndefined()
     expect((await record(second.dayId)).earlier).toEqual([])
+  })
+
+  it('of other terms are counted under those of the sum only when an officer has read so, and the sheet says it', async () => {
+    const proposal = got(await proposeDay(first.w.actor, first.w.seasonId))
+    const cup = proposal.competitions[0]!
+    const terms = { ...cup.terms, allowance: 90, allowanceFrom: 'house-choice', allowanceReason: 'As ever' } as const
+    const third = await aDay(first.w, {
+      name: 'Third',
+      date: '2031-06-20',
+      entriesCloseOn: null,
+      competitions: [{ ...cup, terms }],
+    })
+    const [one] = (await record(third.dayId)).competitions
+    const asked = async (over: object) =>
+      countDays(first.w.actor, {
+        ...(await at(third.dayId)),
+        competitionId: one!.id,
+        dayIds: [first.dayId],
+        ...over,
+      })
+    const said =
+      'Spring Cup was played off 100 % and counts off 90 % here: a score can differ from the one on its own sheet.'
+    expect(await asked({})).toMatchObject({ code: 'terms-differ', faults: [{ sentence: said }] })
+    expect((await record(third.dayId)).earlier).toEqual([])
+    got(await asked({ underTheseTerms: true }))
+    expect(boardOf(await record(third.dayId), new Date()).competitions[0]!.moreTerms).toContain(said)
+    // What is added up already is not asked for again.
+    got(await asked({}))
   })
 
   it('is refused for a later day and for the day itself', async () => {

@@ -152,6 +152,7 @@ export async function keepCountedDays(where: DayAddress, before: ActState, form:
         ...dayOfForm(form),
         competitionId: text(form, 'competitionId'),
         dayIds: form.getAll('counted').map(String),
+        underTheseTerms: form.get('underTheseTerms') !== null,
       })
       return asked.ok ? countDays(actor, asked.value) : asked
     },

@@ -4,6 +4,7 @@ import { SeenDay } from '@/app/desk/_form/seen-day'
 import { glanceOf } from '@/app/desk/_frame/day-glance'
 import { DeskFrame, DeskRefusal, dayTabs } from '@/app/desk/_frame/desk-frame'
 import { officerOr } from '@/app/desk/_frame/officer'
+import { countedOtherwise } from '@/lib/boards/counted-terms'
 import { deskMatches } from '@/lib/society/desk-matches'
 import {
   callNextRound,
@@ -156,7 +157,18 @@ export default async function Matches({ params }: { params: Promise<{ society: s
             <p className="second">There is no earlier day to add up with.</p>
           ) : (
             added.map((one) => (
-              <CountedDays key={one.id} action={keepCountedDays.bind(null, where)} competition={one} days={days}>
+              <CountedDays
+                key={one.id}
+                action={keepCountedDays.bind(null, where)}
+                competition={one}
+                days={days.map(({ competitions: then, ...before }) => {
+                  const kept = record.competitions.find(({ id }) => id === one.id)
+                  return {
+                    ...before,
+                    otherwise: kept ? countedOtherwise(kept, { ...before, competitions: then }) : null,
+                  }
+                })}
+              >
                 {seen}
               </CountedDays>
             ))

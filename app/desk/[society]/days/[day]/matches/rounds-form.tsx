@@ -14,6 +14,8 @@ interface CountedProps {
     readonly date: string
     readonly holes: number
     readonly courseName: string
+    /** What would be counted otherwise than on its own sheet; null where nothing is. */
+    readonly otherwise: string | null
   }[]
   readonly children: ReactNode
 }
@@ -35,11 +37,23 @@ export function CountedDays({ action, competition, days, children }: CountedProp
             initial={competition.countedDayIds.includes(day.id)}
           >
             {day.name}, {shortDateInWords(day.date)}: {day.holes} holes, {day.courseName}
+            {day.otherwise ? <span className="block small second">{day.otherwise}</span> : null}
           </Choice>
         ))}
       </fieldset>
+      {days.some((day) => day.otherwise !== null) ? (
+        <>
+          <p className="small second">
+            All rounds of one competition count under its terms, each off the handicap of its own day. What is published
+            of the earlier days stays as it is.
+          </p>
+          <Choice type="checkbox" name="underTheseTerms">
+            Count days with other terms under the terms of {competition.name}
+          </Choice>
+        </>
+      ) : null}
       <p className="acts">
-        <Send>Keep what is added up</Send>
+        <Send>Save what is added up</Send>
       </p>
     </ActForm>
   )
