@@ -9,6 +9,7 @@ import { returns } from '@/lib/society/returns'
 import { CloseDay, Publish } from './acts'
 import { BoardTable } from './board-table'
 import { DayRulings } from './day-rulings'
+import { DivisionTables } from './division-tables'
 import { PrizeList } from './prize-list'
 
 export default async function Result({ params }: { params: Promise<{ society: string; day: string }> }) {
@@ -81,6 +82,7 @@ export default async function Result({ params }: { params: Promise<{ society: st
                 name={(entryId) => names.get(entryId) ?? 'unknown'}
                 card={(row) => `/${society}/days/${day}/cards/${row.entryIds[0] ?? row.entrant}`}
               />
+              <DivisionTables board={competition} />
             </section>
           ))
         : null}
