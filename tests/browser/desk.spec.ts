@@ -184,6 +184,11 @@ test('paper cards are keyed by keyboard alone; no return and a penalty are ruled
 }) => {
   const page = await deskPage(browser)
   await page.goto(`${day}/returns`)
+  // The day is still ahead: no card is entered before somebody says that it is played early.
+  await expect(page.getByText('This day has not come yet')).toBeVisible()
+  await looksRight(page)
+  await page.getByRole('button', { name: /^Played early: enter cards before / }).click()
+  await expect(page.getByText('This day has not come yet')).toHaveCount(0)
   await looksRight(page)
   await fitsThePhone(page)
   await page.setViewportSize({ width: 360, height: 780 })

@@ -181,6 +181,48 @@ test('what is moved on the screen is what is published: saved and published by o
   await bar().getByRole('button', { name: 'Back to what was saved' }).click()
 })
 
+const chooseFile = (name: string, text: string) =>
+  page
+    .getByLabel('Spreadsheet, CSV or XLSX')
+    .setInputFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(text, 'utf8') })
+
+test('leaving an import with its choices asks once, and putting a row right does not', async () => {
+  await go('/desk/fernbrake/members')
+  await page.getByRole('link', { name: 'Import a spreadsheet' }).click()
+  await expect(page.getByRole('heading', { name: 'Import members' })).toBeVisible()
+  await expect(bar()).toHaveCount(0)
+  await chooseFile('late.csv', 'Name,M/F,Index\nMoss Tarrant,M,9.0\nFern Tarrant,F,eight\n')
+  await expect(bar()).toContainText('Not done yet: Import members. late.csv')
+  await page.getByLabel('Import row 2, Moss Tarrant').uncheck()
+  await expect(page.getByText('Row 2, “Moss Tarrant”: left out by you.')).toBeVisible()
+  await page.getByLabel('Handicap, row 3').fill('8.0')
+  await page.getByRole('button', { name: 'Put right' }).click()
+  await expect(page.getByLabel('Handicap, row 3')).toHaveCount(0)
+  await expect(question()).toBeHidden()
+
+  await page.getByRole('link', { name: 'Courses', exact: true }).click()
+  await expect(question()).toContainText('late.csv')
+  await question().getByRole('button', { name: 'Stay on this page' }).click()
+  await expect(page.getByText('Row 2, “Moss Tarrant”: left out by you.')).toBeVisible()
+  await page.goBack()
+  await question().getByRole('button', { name: 'Stay on this page' }).click()
+  await bar().getByRole('button', { name: 'Show it' }).click()
+  await expect(page.getByRole('button', { name: /^Import one person/ })).toBeFocused()
+  await page.getByRole('link', { name: 'Courses', exact: true }).click()
+  await question().getByRole('button', { name: 'Leave without saving' }).click()
+  await expect(page.getByRole('heading', { name: 'Courses', exact: true })).toBeVisible()
+  await expect(bar()).toHaveCount(0)
+
+  await page.getByRole('link', { name: 'Import a card' }).click()
+  await chooseFile('card.csv', 'Thistle Links\nHole;1;2;3\nPar;4;3;5\n')
+  await expect(bar()).toContainText('Import a course card. card.csv')
+  await bar().getByRole('button', { name: 'Clear' }).click()
+  await expect(bar()).toHaveCount(0)
+  await expect(page.getByLabel('Spreadsheet, CSV or XLSX')).toHaveValue('')
+  await page.getByRole('link', { name: 'Members', exact: true }).click()
+  await expect(page.getByRole('heading', { name: 'Members', exact: true })).toBeVisible()
+})
+
 /** Changes the first thing in a form that can be changed; false where there is nothing to type. */
 async function changeSomething(form: ReturnType<Page['locator']>): Promise<boolean> {
   return form.evaluate((element) => {

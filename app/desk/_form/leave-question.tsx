@@ -55,7 +55,7 @@ export function LeaveQuestion({ forms }: { readonly forms: readonly UnsavedForm[
     }
     const onSubmit = (event: SubmitEvent) => {
       const form = event.target
-      if (letGo.current || !(form instanceof HTMLFormElement) || form.dataset.deskForm !== undefined) return
+      if (letGo.current || !(form instanceof HTMLFormElement) || form.closest('[data-desk-form]') !== null) return
       event.preventDefault()
       event.stopPropagation()
       const { submitter } = event

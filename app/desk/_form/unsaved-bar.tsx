@@ -31,14 +31,17 @@ export function UnsavedBar({ forms }: { readonly forms: readonly UnsavedForm[] }
 function UnsavedLine({ unsaved }: { readonly unsaved: UnsavedForm }) {
   const { form, saves, label, what, meanwhile, undo, stepBack } = unsaved
   const show = () => {
-    const button = saveButtonOf(form) ?? form.querySelector<HTMLElement>('button, input, select, textarea')
+    const button =
+      saveButtonOf(form) ??
+      form.querySelector<HTMLElement>('button[data-saves]') ??
+      form.querySelector<HTMLElement>('button, input, select, textarea')
     button?.closest('details')?.setAttribute('open', '')
     button?.scrollIntoView({ block: 'center' })
     button?.focus()
   }
   const save = () => {
     const button = saveButtonOf(form)
-    if (button) form.requestSubmit(button)
+    if (button?.form) button.form.requestSubmit(button)
     else show()
   }
   return (

@@ -30,7 +30,8 @@ export interface UnsavedForm {
   readonly undo: () => void
   /** One step back, where the form counts its steps. */
   readonly stepBack: (() => void) | null
-  readonly form: HTMLFormElement
+  /** The form, or the part of the page that takes part like one. */
+  readonly form: HTMLElement
 }
 
 export type Report = (id: string, unsaved: UnsavedForm | null) => void
@@ -166,8 +167,8 @@ export function useUnsavedForm(ref: RefObject<HTMLFormElement | null>, about: Ab
 }
 
 /** The button that saves a form, or the one that does what it prepares; null while that cannot be pressed. */
-export function saveButtonOf(form: HTMLFormElement): HTMLButtonElement | null {
-  const ready = [...form.querySelectorAll<HTMLButtonElement>('button[type=submit]')].filter(
+export function saveButtonOf(form: HTMLElement): HTMLButtonElement | null {
+  const ready = [...form.querySelectorAll<HTMLButtonElement>('button[type=submit], button[data-saves]')].filter(
     (button) => button.getAttribute('aria-disabled') !== 'true' && !button.disabled,
   )
   return ready.find((button) => button.dataset.saves !== undefined) ?? ready[0] ?? null

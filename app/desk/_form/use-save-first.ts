@@ -42,7 +42,7 @@ export function useSaveFirst(
     }
     for (const one of others) {
       const button = saveButtonOf(one.form)
-      if (button) one.form.requestSubmit(button)
+      if (button?.form) button.form.requestSubmit(button)
       // What cannot be saved as it stands says why beside its own button.
       else waiting.current = null
     }

@@ -1,12 +1,16 @@
 'use client'
 
-import { startTransition, useActionState, useEffect, useRef, useState } from 'react'
+import { type RefObject, startTransition, useActionState, useEffect, useRef, useState } from 'react'
+import { useStartAgain } from '@/app/desk/_form/unsaved'
+import { useUnsavedPart } from '@/app/desk/_form/use-unsaved-part'
 import { type ImportAction, type ImportState, NOTHING_READ } from './import-state'
 
 /** A server action takes a request of one megabyte. */
 const MOST_BYTES = 900_000
 
 export interface Importing<Preview, Choices> {
+  /** The part of the page that holds the file and everything said about it. */
+  readonly part: RefObject<HTMLDivElement | null>
   readonly state: ImportState<Preview>
   readonly pending: boolean
   readonly choices: Choices
@@ -20,11 +24,27 @@ export interface Importing<Preview, Choices> {
   readonly take: (digest: string) => void
 }
 
-export function useImport<Preview, Choices>(action: ImportAction<Preview>, none: Choices): Importing<Preview, Choices> {
+/** A chosen file with everything said about it is unsaved work until it is imported; `label` is its name there. */
+export function useImport<Preview, Choices>(
+  label: string,
+  action: ImportAction<Preview>,
+  none: Choices,
+): Importing<Preview, Choices> {
   const [state, send, pending] = useActionState<ImportState<Preview>, FormData>(action, NOTHING_READ)
   const [file, setFile] = useState<File | null>(null)
   const [tooLarge, setTooLarge] = useState(false)
   const [choices, setChoices] = useState(none)
+  const part = useRef<HTMLDivElement>(null)
+  const startAgain = useStartAgain()
+  useUnsavedPart(
+    part,
+    file && {
+      label,
+      what: file.name,
+      meanwhile: 'Nothing is imported until its button is pressed.',
+      clear: () => startAgain?.(),
+    },
+  )
 
   function sendWith(sent: File | null, said: Choices, digest?: string) {
     if (!sent) return
@@ -37,6 +57,7 @@ export function useImport<Preview, Choices>(action: ImportAction<Preview>, none:
   }
 
   return {
+    part,
     state,
     pending,
     choices,

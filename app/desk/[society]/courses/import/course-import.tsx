@@ -1,6 +1,7 @@
 'use client'
 
 import { Notice, Refusal } from '@/app/_parts/notice'
+import { StartsAgain } from '@/app/desk/_form/unsaved'
 import { FileField } from '@/app/desk/[society]/_import/file-field'
 import type { ImportAction } from '@/app/desk/[society]/_import/import-state'
 import { useFocusOnRefusal, useImport } from '@/app/desk/[society]/_import/use-import'
@@ -8,16 +9,26 @@ import type { CourseImportPreview } from '@/lib/boards/desk-views'
 import { type CourseImportChoices, NOTHING_SAID } from '@/lib/facts/course-import'
 import { TeeAsked } from './tee-asked'
 
+interface Props {
+  readonly action: ImportAction<CourseImportPreview>
+}
+
 /** Choose a card, answer tee by tee what it does not have, then import it: the whole course or nothing. */
-export function CourseImport({ action }: { readonly action: ImportAction<CourseImportPreview> }) {
-  const importing = useImport<CourseImportPreview, CourseImportChoices>(action, NOTHING_SAID)
+export const CourseImport = (props: Props) => (
+  <StartsAgain>
+    <FileToImport {...props} />
+  </StartsAgain>
+)
+
+function FileToImport({ action }: Props) {
+  const importing = useImport<CourseImportPreview, CourseImportChoices>('Import a course card', action, NOTHING_SAID)
   const { state, pending, choices, choose } = importing
   const { preview } = state
   const answer = useFocusOnRefusal(state)
   const say = (key: string, more: CourseImportChoices['tees'][string]) =>
     choose({ ...choices, tees: { ...choices.tees, [key]: { ...choices.tees[key], ...more } } })
   return (
-    <div aria-busy={pending} className="import">
+    <div ref={importing.part} data-desk-form="" aria-busy={pending} className="import">
       <FileField
         tooLarge={importing.tooLarge}
         onFile={(file) => void importing.chooseFile(file)}
@@ -84,6 +95,7 @@ export function CourseImport({ action }: { readonly action: ImportAction<CourseI
               <button
                 type="button"
                 className={preview.ready ? 'btn first' : 'btn'}
+                data-saves=""
                 aria-disabled={!preview.ready || pending || undefined}
                 onClick={() => {
                   if (preview.ready && !pending) importing.take(preview.digest)

@@ -1,6 +1,7 @@
 'use client'
 
 import { Notice, Refusal } from '@/app/_parts/notice'
+import { StartsAgain } from '@/app/desk/_form/unsaved'
 import { FileField } from '@/app/desk/[society]/_import/file-field'
 import type { ImportAction } from '@/app/desk/[society]/_import/import-state'
 import { useFocusOnRefusal, useImport } from '@/app/desk/[society]/_import/use-import'
@@ -12,15 +13,25 @@ import { Questions } from './questions'
 import { RowsToLookAt } from './rows-to-look-at'
 import { SpreadsheetColumns } from './spreadsheet-columns'
 
+interface Props {
+  readonly action: ImportAction<MemberImportPreview>
+}
+
 /** Choose a file, say what its columns are, put right or leave out what is wrong, then import: all of it or nothing. */
-export function MemberImport({ action }: { readonly action: ImportAction<MemberImportPreview> }) {
-  const importing = useImport<MemberImportPreview, MemberImportChoices>(action, NOTHING_CHOSEN)
+export const MemberImport = (props: Props) => (
+  <StartsAgain>
+    <FileToImport {...props} />
+  </StartsAgain>
+)
+
+function FileToImport({ action }: Props) {
+  const importing = useImport<MemberImportPreview, MemberImportChoices>('Import members', action, NOTHING_CHOSEN)
   const { state, pending, choices, choose } = importing
   const { preview } = state
   const answer = useFocusOnRefusal(state)
   const change = (more: Partial<MemberImportChoices>) => choose({ ...choices, ...more })
   return (
-    <div aria-busy={pending} className="import">
+    <div ref={importing.part} data-desk-form="" aria-busy={pending} className="import">
       <FileField
         tooLarge={importing.tooLarge}
         onFile={(file) => void importing.chooseFile(file)}
@@ -71,6 +82,7 @@ export function MemberImport({ action }: { readonly action: ImportAction<MemberI
               <button
                 type="button"
                 className={preview.ready ? 'btn first' : 'btn'}
+                data-saves=""
                 aria-disabled={!preview.ready || pending || undefined}
                 onClick={() => {
                   if (preview.ready && !pending) importing.take(preview.digest)

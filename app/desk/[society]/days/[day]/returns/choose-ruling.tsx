@@ -4,6 +4,7 @@ import { useState } from 'react'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Field, SelectField, Send } from '@/app/desk/_form/field'
+import { StartsAgain } from '@/app/desk/_form/unsaved'
 import type { CardReturn, ReturnHole } from '@/lib/boards/returns-view'
 import { type CardFaultOffer, faultsOffered, SETTLED_IN_WORDS } from '@/lib/boards/ruling-acts'
 import { worth } from './keyed-nine'
@@ -17,7 +18,13 @@ interface Props {
 }
 
 /** What was wrong with the card, and the answers to it: the one of the Rules first, each with clause and consequence. */
-export function ChooseRuling({ card, action, hasMatches, reading }: Props) {
+export const ChooseRuling = (props: Props) => (
+  <StartsAgain>
+    <RulingByFault {...props} />
+  </StartsAgain>
+)
+
+function RulingByFault({ card, action, hasMatches, reading }: Props) {
   const offers = faultsOffered(hasMatches)
   const [fault, setFault] = useState('')
   const offer = offers.find((one) => one.fault === fault)
