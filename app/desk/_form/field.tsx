@@ -1,6 +1,6 @@
 'use client'
 
-import type { ComponentProps, ReactNode } from 'react'
+import { type ComponentProps, type ReactNode, useState } from 'react'
 import { Choice as PlainChoice } from '@/app/_parts/choice'
 import { Field as PlainField, Select as PlainSelect } from '@/app/_parts/field'
 import { useFormNow } from './act-form'
@@ -44,12 +44,17 @@ const optionOf = ({ value, label }: Option) => (
 
 export function SelectField({ initial, options, groups, value, onChange, ...select }: SelectProps) {
   const { typed, refused } = useFormNow()
-  const begin = value === undefined ? { defaultValue: typed[select.name]?.[0] ?? initial } : { value }
+  const first = [...options, ...(groups ?? []).flatMap((group) => group.options)][0]?.value
+  // Remembered here and not by the browser, which forgets it when the page is read again and the options move.
+  const [chosen, setChosen] = useState(typed[select.name]?.[0] ?? initial ?? first ?? '')
   return (
     <PlainSelect
-      {...begin}
       {...select}
-      onChange={(event) => onChange?.(event.target.value)}
+      value={value ?? chosen}
+      onChange={(event) => {
+        setChosen(event.target.value)
+        onChange?.(event.target.value)
+      }}
       wrong={wrongWith(refused?.faults, select.name)}
     >
       {options.map(optionOf)}
