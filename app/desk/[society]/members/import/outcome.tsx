@@ -32,9 +32,16 @@ export function Outcome({ preview, choices, onChange }: PartProps) {
                   <label className="choice">
                     <input
                       type="checkbox"
-                      checked
+                      // As it was pressed, also while the file is looked at again.
+                      checked={!choices.leftOut.includes(row.row)}
                       aria-label={`Import row ${row.row}, ${row.firstName} ${row.familyName}`}
-                      onChange={() => onChange({ leftOut: [...choices.leftOut, row.row] })}
+                      onChange={(event) =>
+                        onChange({
+                          leftOut: event.target.checked
+                            ? choices.leftOut.filter((one) => one !== row.row)
+                            : [...choices.leftOut, row.row],
+                        })
+                      }
                     />
                     <span className="fig">{row.row}</span>
                   </label>

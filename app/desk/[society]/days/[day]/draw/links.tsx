@@ -22,7 +22,7 @@ interface Props {
 /** The way into each group's card: a link behind the QR code, and a code to type. */
 export function Links({ renew, groups, children }: Props) {
   return (
-    <div className="scroll" role="group" aria-label="Links and codes">
+    <div className="scroll group-links" role="group" aria-label="Links and codes">
       <table>
         <caption className="unseen">Link and code of each group</caption>
         <thead>
