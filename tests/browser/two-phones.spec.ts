@@ -69,6 +69,7 @@ async function deliver(
 }
 
 test('two phones under one name, one of them dies, and a third goes on', async ({ browser }) => {
+  test.setTimeout(240_000)
   const link = links.at(-1)!
   const a = await phone(browser, link)
   const [me, , third] = a.pack.cards as [PackCard, PackCard, PackCard, PackCard]
@@ -124,7 +125,8 @@ test('two phones under one name, one of them dies, and a third goes on', async (
     }).toPass()
     const undo = a.page.getByRole('button', { name: /^Undo/ })
     await expect(undo).toHaveAttribute('aria-disabled', 'true')
-    await undo.click()
+    // Marked as out of use, and it answers all the same: only a script waits until it may be pressed.
+    await undo.click({ force: true })
     await expect(a.page.locator('.c-sent')).toContainText(
       `${third.firstName} was changed to ${level(third) + 1} on another phone`,
     )
@@ -247,7 +249,9 @@ test('a card that is signed leads to the next one, and a signature that comes of
   await test.step('it opens on the hole that was left out, and says why', async () => {
     await looks(page)
     await holderButton(page, pack.cards[3]!).click()
-    await page.reload()
+    // Opened by its link once more: a reload would stay on the hole that the address names.
+    await page.goto('about:blank')
+    await page.goto(`/card/${link}`)
     await expect(page.getByRole('heading', { name: 'Hole 3', exact: true })).toBeVisible()
     await expect(page.locator('.c-sent')).toContainText(`Hole 3 first: ${pack.cards[1]!.firstName} has no score`)
   })
