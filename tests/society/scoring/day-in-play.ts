@@ -57,6 +57,8 @@ export async function published(w: World, slug: string, over: object = {}): Prom
       dayId,
       version: await version(),
       hostId: asId(w.people[5]!),
+      // A second day of the same society knows him.
+      namesake: 'same',
       firstName: 'Fintan',
       familyName: 'Rushgate',
       gender: 'men',

@@ -11,6 +11,7 @@ import type { CallDay } from '@/lib/facts/commands'
 import type { Gender } from '@/lib/rules/day'
 import { editionFor, editionOf } from '@/lib/rules/editions/editions'
 import { rangeInWords } from '@/lib/rules/hole-numbers'
+import { closingWith } from './closing-date'
 import { CompetitionFields } from './competition-fields'
 import { draftOf, intervalAdvice, newCompetition, proposedAgain } from './drafts'
 import { FieldOfDay } from './field-of-day'
@@ -62,6 +63,7 @@ export const DayForm = (props: Props) => (
 function DayFields({ action, label, day, courses, expected: before, send, words, field, saves, children }: Props) {
   const [courseId, setCourse] = useState(day.courseId || courses[0]?.id || '')
   const [date, setDate] = useState(day.date)
+  const [closing, setClosing] = useState({ on: day.entriesCloseOn ?? '', byHand: false })
   const [holes, setHoles] = useState(day.holes ?? 18)
   const [expected, setExpected] = useState(before)
   const [start, setStart] = useState({ kind: day.startKind ?? 'tee-times', minutes: day.intervalMinutes })
@@ -86,13 +88,22 @@ function DayFields({ action, label, day, courses, expected: before, send, words,
               type="date"
               value={date}
               onChange={(event) => {
-                setDate(event.target.value)
+                const to = event.target.value
+                setDate(to)
+                if (!closing.byHand) setClosing({ ...closing, on: closingWith(closing.on, date, to) })
                 propose(expected, editionFor(event.target.value))
               }}
               required
               hint={date ? `Counted under the ${editionOf(edition).title}.` : undefined}
             />
-            <Field name="entriesCloseOn" label="Entries close on" type="date" initial={day.entriesCloseOn} />
+            <Field
+              name="entriesCloseOn"
+              label="Entries close on"
+              type="date"
+              value={closing.on}
+              onChange={(event) => setClosing({ on: event.target.value, byHand: true })}
+              hint={closing.byHand ? undefined : 'Moves with the date, until you choose another.'}
+            />
             <SelectField
               name="courseId"
               label="Course"
