@@ -13,7 +13,7 @@ const ACTS: Readonly<Record<string, string>> = {
   'keep-course': 'changed a course',
   'delete-course': 'deleted a course',
   'keep-people': 'changed the member list',
-  'delete-person': 'deleted a member or guest',
+  'delete-person': 'deleted a person',
   'call-day': 'called a day',
   'change-day': 'changed a day',
   'call-off-day': 'called a day off',

@@ -85,3 +85,18 @@ function labelText(label: HTMLLabelElement | undefined): string {
   for (const other of bare.querySelectorAll('.hint, select, input')) other.remove()
   return bare.textContent
 }
+
+/**
+ * What is saved once the answer is there: the page as it came back, which may carry other fields than were sent; of the
+ * fields touched meanwhile, what was sent. `touched` null: it is not known what was touched, and only what was sent counts.
+ */
+export function savedOf(sent: Snapshot, present: Snapshot, touched: ReadonlySet<string> | null): Snapshot {
+  if (touched === null) return sent
+  const saved = new Map(present)
+  for (const name of touched) {
+    const then = sent.get(name)
+    if (then === undefined) saved.delete(name)
+    else saved.set(name, then)
+  }
+  return saved
+}

@@ -13,7 +13,7 @@ import {
   useRef,
   useState,
 } from 'react'
-import { changedInWords, changedNames, readAgain, type Snapshot, snapshotOf } from './form-snapshot'
+import { changedInWords, changedNames, readAgain, type Snapshot, savedOf, snapshotOf } from './form-snapshot'
 
 export interface UnsavedForm {
   readonly id: string
@@ -70,6 +70,8 @@ export function useUnsavedForm(ref: RefObject<HTMLFormElement | null>, about: Ab
   const loaded = useRef<Snapshot | null>(null)
   const seen = useRef<Snapshot>(new Map())
   const sent = useRef<Snapshot | null>(null)
+  /** Names of the fields that were touched while the answer was on its way; null: something else was, by a button. */
+  const since = useRef<Set<string> | null>(new Set())
   const acting = useRef(false)
   const heard = useRef(about.answers)
   const now = useRef(about)
@@ -104,9 +106,8 @@ export function useUnsavedForm(ref: RefObject<HTMLFormElement | null>, about: Ab
     if (form && heard.current !== about.answers) {
       heard.current = about.answers
       if (!about.refused) {
-        // What was typed while the answer was on its way is not in it.
         const present = snapshotOf(form)
-        loaded.current = about.clears || sent.current === null ? present : sent.current
+        loaded.current = about.clears || sent.current === null ? present : savedOf(sent.current, present, since.current)
         seen.current = present
         sent.current = null
       }
@@ -129,12 +130,24 @@ export function useUnsavedForm(ref: RefObject<HTMLFormElement | null>, about: Ab
         acting.current = false
       }, SETTLED)
     }
-    const typed = () => {
+    const typed = (event: Event) => {
       if (!now.current.pending) sent.current = null
+      const field = event.target
+      if (
+        field instanceof HTMLInputElement ||
+        field instanceof HTMLSelectElement ||
+        field instanceof HTMLTextAreaElement
+      )
+        since.current?.add(field.name)
+      act()
+    }
+    const acted = () => {
+      if (now.current.pending) since.current = null
       act()
     }
     const submitted = () => {
       sent.current = snapshotOf(form)
+      since.current = new Set()
     }
     const press = () => {
       down = true
@@ -148,14 +161,14 @@ export function useUnsavedForm(ref: RefObject<HTMLFormElement | null>, about: Ab
     const typing = ['input', 'change', 'paste', 'drop'] as const
     const moving = ['click', 'keydown'] as const
     for (const kind of typing) form.addEventListener(kind, typed, true)
-    for (const kind of moving) form.addEventListener(kind, act, true)
+    for (const kind of moving) form.addEventListener(kind, acted, true)
     form.addEventListener('submit', submitted, true)
     form.addEventListener('pointerdown', press, true)
     for (const kind of ['pointerup', 'touchend', 'mouseup'] as const) window.addEventListener(kind, release, true)
     return () => {
       if (settled) clearTimeout(settled)
       for (const kind of typing) form.removeEventListener(kind, typed, true)
-      for (const kind of moving) form.removeEventListener(kind, act, true)
+      for (const kind of moving) form.removeEventListener(kind, acted, true)
       form.removeEventListener('submit', submitted, true)
       form.removeEventListener('pointerdown', press, true)
       for (const kind of ['pointerup', 'touchend', 'mouseup'] as const) window.removeEventListener(kind, release, true)
