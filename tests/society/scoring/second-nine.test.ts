@@ -12,6 +12,7 @@ import { startSheetOf } from '@/lib/boards/start-sheet'
 import type { CardPack } from '@/lib/facts/card-pack'
 import { cardsNow, holesInPlay, roundOfPack } from '@/lib/outbox/card-now'
 import { mayNotSign } from '@/lib/outbox/signing'
+import { callDay } from '@/lib/society/call-day'
 import { changeDay } from '@/lib/society/change-day'
 import { enterPlayers } from '@/lib/society/enter-players'
 import { keyCard } from '@/lib/society/enter-score'
@@ -111,7 +112,9 @@ describe('before the start', () => {
     const [one] = form.competitions
     const asked = { ...form, competitions: [{ ...one!, terms: { ...one!.terms, countedHoles: [3, 12] } }] }
     // On a day whose handicaps are not frozen yet: on this one the terms stand.
-    expect(JSON.stringify(await callDay(w.actor, { ...asked, name: 'Third evening' }))).toContain('The day has no hole 3: it is played on holes 10 to 18.')
+    expect(JSON.stringify(await callDay(w.actor, { ...asked, name: 'Third evening' }))).toContain(
+      'The day has no hole 3: it is played on holes 10 to 18.',
+    )
   })
 })
 
