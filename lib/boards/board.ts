@@ -19,7 +19,7 @@ import { formatIn } from './format-of-competition'
 import { groupsOnCourse } from './groups-on-course'
 import { playerIds } from './ids-from-engine'
 import { leadSentence, teamSentence } from './lead-sentence'
-import { resultNamed } from './match-sentences'
+import { resultShown } from './match-sentences'
 import { drivesOfRow, holesOfDay, noteOfRow, roundsOfRow, sharedGroupsOf } from './row-extras'
 import { rarerTermsInWords } from './terms-in-words'
 import { tieRuleInWords, tieSentence } from './tie-sentences'
@@ -126,10 +126,8 @@ export function competitionBoard(
 /** "A 2 up after 11" with the name of A; without one where the winner's name stands before it, "2 up after 11, abandoned". */
 function namedResult(match: MatchResult, names: Names): MatchResult {
   const short = { a: names.entrantShort(match.a), b: names.entrantShort(match.b) }
-  const named = (one: Pick<MatchResult, 'winner' | 'result'>) =>
-    one.winner === null ? resultNamed(one, short) : one.result.replace(/^[AB] /, '')
-  const parts = match.parts?.map((part) => ({ ...part, result: named(part) }))
-  return { ...match, result: named(match), ...(parts ? { parts } : {}) }
+  const parts = match.parts?.map((part) => ({ ...part, result: resultShown(part, short) }))
+  return { ...match, result: resultShown(match, short), ...(parts ? { parts } : {}) }
 }
 
 function boardRow(

@@ -22,6 +22,11 @@ export function resultNamed({ result }: Pick<MatchResult, 'result'>, { a, b }: B
   return who === null ? result : `${who} ${result.slice(2)}`
 }
 
+/** As it stands beside the winner, who is named apart: "2&1", "1 up after 9, abandoned"; with a name where nobody won. */
+export function resultShown(one: Pick<MatchResult, 'winner' | 'result'>, both: Both): string {
+  return one.winner === null ? resultNamed(one, both) : one.result.replace(/^[AB] /, '')
+}
+
 /** "Trevennor beat Coldbrook 2&1.", "Trevennor and Haldane are 2 up after 11." */
 export function matchSentence(match: MatchResult, both: Both, written?: Written): string {
   const { a, b } = both

@@ -14,7 +14,7 @@ import { competitionBoard, dayHead } from './board'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { type Names, namesOf } from './entrant-names'
 import { listed } from './in-words'
-import { matchSentence, resultNamed } from './match-sentences'
+import { matchSentence, resultShown } from './match-sentences'
 import { matchSides } from './match-sides'
 import type { MatchSheet, MatchSide } from './match-views'
 
@@ -98,7 +98,7 @@ function openedMatch(
   return {
     ...dayHead(record),
     ...sides,
-    match: { ...match, result: resultNamed(match, short) },
+    match: { ...match, result: resultShown(match, short) },
     sentence: matchSentence(match, short, {
       a: holesWritten(sides.a),
       b: holesWritten(sides.b),
