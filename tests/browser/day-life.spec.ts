@@ -148,7 +148,7 @@ test('prizes are seen before publishing, cards still out are asked about, and sh
   await expect(page.getByRole('button', { name: 'Publish sheet 2' })).toHaveCount(0)
   await expect(page.getByRole('heading', { name: 'Prizes on sheet 1' })).toBeVisible()
 
-  await page.getByText('Open the day again').first().click()
+  await page.locator('summary', { hasText: 'Open the day again' }).click()
   await page.getByLabel('Reason', { exact: true }).fill('A penalty was forgotten.')
   await page.getByRole('button', { name: 'Open the day again' }).click()
   await expect(page.getByRole('button', { name: 'Close the day' })).toBeVisible()

@@ -111,7 +111,8 @@ export function Publish({ record, where, differs }: Props & { readonly differs: 
       <h2 id="publish-h">{last ? `Sheet ${last.number} is published` : 'Publish the result'}</h2>
       {last && differs.length === 0 ? (
         <p>
-          Nothing differs from sheet {last.number}: there is nothing to publish. To correct a score, open the day again.
+          Nothing differs from sheet {last.number}: there is nothing to publish. A score is corrected by opening the day
+          first.
         </p>
       ) : (
         <PublishNext record={record} where={where} differs={differs} />
