@@ -6,7 +6,6 @@ import type { PartProps } from './part-props'
 export function Outcome({ preview, choices, onChange }: PartProps) {
   const { rows } = preview
   if (rows.length === 0) return null
-  const says = rows.some((row) => row.genderUnsaid)
   return (
     <section aria-labelledby="outcome-h">
       <h3 id="outcome-h">What will be imported</h3>
@@ -49,7 +48,7 @@ export function Outcome({ preview, choices, onChange }: PartProps) {
                 <td>{row.firstName}</td>
                 <th scope="row">{row.familyName}</th>
                 <td>
-                  {says && row.genderUnsaid && row.gender !== null ? (
+                  {(row.genderUnsaid || choices.mended[row.row]?.gender !== undefined) && row.gender !== null ? (
                     <select
                       className="cell"
                       aria-label={`Tees, row ${row.row}`}
