@@ -2,6 +2,7 @@
 
 import type { DayStatus } from '@/lib/facts/day-record'
 import type { EntryId, PersonId } from '@/lib/facts/ids'
+import { clockInWords } from './dates-in-words'
 import { playerIds } from './ids-from-engine'
 import { movedUp } from './waiting-list'
 
@@ -70,13 +71,12 @@ export function ifWithdrawn(day: DrawnDay, entryIds: readonly EntryId[]): IfWith
 type Names = (ids: readonly EntryId[]) => string
 
 const isDrawn = (day: DrawnDay, id: EntryId) => day.groups.some((group) => group.entryIds.includes(id))
-const clock = (time: string) => time.replace(/^0/, '').replace(':', '.')
 
 function groupSentences(day: DrawnDay, out: ReadonlySet<EntryId>, names: Names): readonly string[] {
   return day.groups.flatMap(({ number, startTime, entryIds }) => {
     const left = entryIds.filter((id) => !out.has(id))
     if (left.length === entryIds.length) return []
-    const group = `Group ${number}, ${clock(startTime)}`
+    const group = `Group ${number}, ${clockInWords(startTime)}`
     if (left.length === 0) return [`${group}: nobody is left in it.`]
     if (left.length === 1)
       return [`${group}: only ${names(left)} is left, and nobody could mark the card. Move a player under Draw.`]

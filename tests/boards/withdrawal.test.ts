@@ -54,9 +54,9 @@ describe('what a withdrawal comes to', () => {
   })
 
   it('says who is left of the group, and that one alone has no marker', () => {
-    expect(said(day({ groups: [group] }), 'a')[0]).toBe('Group 2, 10.08: Player B and Player C play on.')
+    expect(said(day({ groups: [group] }), 'a')[0]).toBe('Group 2, 10.08 am: Player B and Player C play on.')
     expect(said(day({ groups: [group] }), 'a', 'b')[0]).toContain('only Player C is left')
-    expect(said(day({ groups: [group] }), 'a', 'b', 'c')[0]).toBe('Group 2, 10.08: nobody is left in it.')
+    expect(said(day({ groups: [group] }), 'a', 'b', 'c')[0]).toBe('Group 2, 10.08 am: nobody is left in it.')
   })
 
   it('says that the start sheet changes only when it is out and the player is on it', () => {
