@@ -1,4 +1,5 @@
 import Link from 'next/link'
+import { redirect } from 'next/navigation'
 import { DeskFrame, DeskRefusal, dayTabs } from '@/app/desk/_frame/desk-frame'
 import { LiveRefresh } from '@/app/desk/_frame/live-refresh'
 import { timeOf } from '@/app/desk/_frame/moments'
@@ -26,7 +27,10 @@ export default async function Returns({ params, searchParams }: Props) {
   if (!answer.ok) return <DeskRefusal answer={answer} back={`/desk/${society}`} />
   const view = answer.value
   const cards = view.groups.flatMap((group) => group.cards)
-  const card = cards.find((one) => one.cardId === asked.card) ?? firstToKey(cards)
+  const first = firstToKey(cards)
+  // The card stands in the address, so that an answer about it is read on it and not on the next one.
+  if (Object.keys(asked).length === 0 && first && isBlank(first)) redirect(`${here}?card=${first.cardId}`)
+  const card = cards.find((one) => one.cardId === asked.card) ?? first
   const ruled = view.rulings.find((one) => String(one.number) === asked.ruled)
   const before = cards.find((one) => one.cardId === asked.after && one.state === 'taken-in')
 
