@@ -265,8 +265,8 @@ test('a card that is signed leads to the next one, and a signature that comes of
   await page.getByRole('link', { name: new RegExp(nameOf(one)) }).click()
   await test.step('the signature stands under the thumb, and the phone is handed over in between', async () => {
     const sign = page.getByRole('button', { name: `I am ${marker.firstName}: sign as marker` })
-    const screen = page.getByRole('button', { name: /: sign/ }).first()
-    await expect(screen).toBeInViewport()
+    const inTheFoot = page.locator('.c-act').getByRole('button', { name: /: sign/ })
+    await expect(inTheFoot).toBeInViewport()
     await sign.click()
     await expect(page.getByRole('heading', { name: `Now give the phone to ${one.firstName}` })).toBeVisible()
     await page.screenshot({ path: `${test.info().outputDir}/give.png` })
