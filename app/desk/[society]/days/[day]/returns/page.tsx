@@ -1,11 +1,13 @@
 import Link from 'next/link'
 import { redirect } from 'next/navigation'
+import { DayAhead } from '@/app/desk/_frame/day-ahead'
 import { DeskFrame, DeskRefusal, dayTabs } from '@/app/desk/_frame/desk-frame'
 import { LiveRefresh } from '@/app/desk/_frame/live-refresh'
 import { timeOf } from '@/app/desk/_frame/moments'
 import { officerOr } from '@/app/desk/_frame/officer'
 import { scoreLong } from '@/lib/boards/in-words'
 import type { CardReturn, ReturnsView } from '@/lib/boards/returns-view'
+import { deskDay } from '@/lib/society/desk-day'
 import { returnsAt } from '@/lib/society/returns'
 import { openCardAgain } from './actions'
 import { OneCard } from './one-card'
@@ -32,6 +34,8 @@ export default async function Returns({ params, searchParams }: Props) {
   if (Object.keys(asked).length === 0 && first && isBlank(first)) redirect(`${here}?card=${first.cardId}`)
   const card = cards.find((one) => one.cardId === asked.card) ?? first
   const ruled = view.rulings.find((one) => String(one.number) === asked.ruled)
+  // Where nothing is accepted yet the day may lie ahead: nothing can be entered before that is said.
+  const desk = view.takenIn === 0 && view.status !== 'closed' ? await deskDay(actor, day) : null
   const before = cards.find((one) => one.cardId === asked.after && one.state === 'taken-in')
 
   return (
@@ -58,6 +62,7 @@ export default async function Returns({ params, searchParams }: Props) {
         <>
           <ReturnsList view={view} current={card?.cardId} here={here} />
           <div className="returns-main">
+            {desk?.ok ? <DayAhead desk={desk.value} where={{ society, day }} /> : null}
             {before ? <Accepted card={before} view={view} where={{ society, day }} here={here} /> : null}
             {ruled ? (
               <p className="said" role="status">
