@@ -87,6 +87,8 @@ const ANSWERED_IN_PLACE = new Set([
   'not-understood',
   'draw-not-as-shown',
   'last-secretary',
+  // Opening the day again stands on the same page.
+  'nothing-changed',
 ])
 
 describe('a refusal that names what comes first', () => {

@@ -7,11 +7,13 @@ import type { Actor } from '@/lib/facts/actor'
 import type { DayId } from '@/lib/facts/ids'
 import type { Result } from '@/lib/result'
 import { proposeDay } from '@/lib/society/call-day'
+import { dayPlace } from '@/lib/society/day-place'
 import { deskDay } from '@/lib/society/desk-day'
 import { deskMatches } from '@/lib/society/desk-matches'
 import { dayFileOf } from '@/lib/society/export-day'
 import { handicapTable } from '@/lib/society/freeze-handicaps'
 import { courseById } from '@/lib/society/keep-course'
+import { nextSheet } from '@/lib/society/next-sheet'
 import { onCourse } from '@/lib/society/on-the-course'
 import { startSheet } from '@/lib/society/publish-start'
 import { returns } from '@/lib/society/returns'
@@ -34,6 +36,8 @@ const READINGS: Readonly<Record<string, (actor: Actor, of: Known) => Promise<Res
   onCourse: (actor, of) => onCourse(actor, of.slug),
   startSheet: (actor, of) => startSheet(actor, of.dayId),
   returns: (actor, of) => returns(actor, of.dayId),
+  dayPlace: (actor, of) => dayPlace(actor, of.slug),
+  nextSheet: (actor, of) => nextSheet(actor, of.dayId),
 }
 
 /** Why they are not in the table. */
@@ -47,6 +51,8 @@ const OTHERWISE: Readonly<Record<string, string>> = {
   exportRecord: 'narrows the record of the society that asks',
   notePhone: 'notes the phone that asks',
   watchPlay: 'watches the group of the link that asks',
+  watchCards: 'watches the group of the link that asks',
+  servedPack: 'serves the group of the link that asks',
 }
 
 let close: () => Promise<void>
