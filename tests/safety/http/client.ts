@@ -90,6 +90,10 @@ function outcomeOf(answer: Response, text: string): string {
 export async function get(base: string, path: string, cookie?: string): Promise<Answer> {
   const answer = await fetch(`${base}${path}`, { redirect: 'manual', headers: cookie ? { cookie } : {} })
   const text = await answer.text()
+  // A page that only puts more into its own address, such as the card it shows, is read there.
+  const onward = new URL(answer.headers.get('location') ?? path, base)
+  if (answer.status === 307 && onward.pathname === path && onward.search !== '')
+    return get(base, `${onward.pathname}${onward.search}`, cookie)
   return { status: answer.status, text, outcome: String(answer.status) }
 }
 

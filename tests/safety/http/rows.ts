@@ -191,8 +191,7 @@ export const ACTIONS: readonly ActionRow[] = [
     act: 'stop-play',
     action: 'tellTheCourse',
     bound: (own, of) => [{ society: own.slug, dayId: of.dayId }],
-    form: () => ({ kind: 'stop-at-once', reason: '' }),
-    neverUnderstood: true,
+    form: () => ({ kind: 'stop-at-once', reason: 'Lightning' }),
   },
   {
     act: 'take-card-in',
