@@ -3,8 +3,8 @@
 // of the demonstration tells a contact detail. In a real browser, with an authenticator of the browser's own making.
 
 import AxeBuilder from '@axe-core/playwright'
-import { expect, type Page, test } from '@playwright/test'
 import { contactDetails, publicBook } from './public-book'
+import { expect, type Page, test } from './walk'
 
 // A passkey belongs to a name, not to a number: the same server by its name.
 const port = Number(process.env.BROWSER_PORT ?? 3190)

@@ -4,10 +4,10 @@
 
 import { randomUUID } from 'node:crypto'
 import AxeBuilder from '@axe-core/playwright'
-import { expect, type Page, test } from '@playwright/test'
 import type { DayBoard } from '@/lib/boards/views'
 import type { CardPack } from '@/lib/facts/card-pack'
 import { type PublicBook, publicBook } from './public-book'
+import { expect, type Page, test } from './walk'
 
 let book: PublicBook
 let board = ''

@@ -2,11 +2,11 @@
 // closed page; the phone says what it holds, and in the end the board has every score, once.
 
 import AxeBuilder from '@axe-core/playwright'
-import { type BrowserContext, expect, type Page, test } from '@playwright/test'
 import type { DayBoard } from '@/lib/boards/views'
 import type { CardPack, PackCard } from '@/lib/facts/card-pack'
 import { untilKept } from './kept-on-phone'
 import { quietGroups } from './quiet-groups'
+import { type BrowserContext, expect, type Page, test } from './walk'
 
 const PHONE = { viewport: { width: 360, height: 780 }, hasTouch: true, isMobile: true } as const
 

@@ -3,8 +3,8 @@
 // each other, and nothing typed is lost on a refusal. Axe finds nothing on any page of the desk.
 
 import AxeBuilder from '@axe-core/playwright'
-import { type Browser, expect, type Page, test } from '@playwright/test'
 import { OFFICERS, PASSWORD } from '@/seed/members'
+import { type Browser, expect, type Page, test } from './walk'
 
 test.describe.configure({ mode: 'serial' })
 

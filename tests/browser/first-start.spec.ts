@@ -4,8 +4,8 @@
 
 import { spawnSync } from 'node:child_process'
 import AxeBuilder from '@axe-core/playwright'
-import { expect, type Page, test } from '@playwright/test'
 import { endOwnBooks, type OwnBook, startOwnBook } from './own-book'
+import { expect, type Page, test } from './walk'
 
 test.describe.configure({ mode: 'serial' })
 

@@ -2,12 +2,12 @@
 // sight, however often; and a code can still be typed.
 
 import AxeBuilder from '@axe-core/playwright'
-import { expect, type Page, test } from '@playwright/test'
 import { dateInWords } from '@/lib/boards/dates-in-words'
 import type { CardPack } from '@/lib/facts/card-pack'
 import { untilKept } from './kept-on-phone'
 import { type OwnBook, startOwnBook } from './own-book'
 import { quietGroups } from './quiet-groups'
+import { expect, type Page, test } from './walk'
 
 const PHONE = { viewport: { width: 360, height: 780 }, hasTouch: true, isMobile: true } as const
 

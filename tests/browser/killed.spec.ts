@@ -11,7 +11,6 @@ import { spawnSync } from 'node:child_process'
 import { existsSync, mkdtempSync, readlinkSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { type BrowserContext, chromium, expect, type Page, test } from '@playwright/test'
 import Database from 'better-sqlite3'
 import type { DayBoard } from '@/lib/boards/views'
 import type { CardPack, PackCard } from '@/lib/facts/card-pack'
@@ -24,6 +23,7 @@ import { Network, withNetwork } from '../faults/network'
 import { SimPhone } from '../faults/sim-phone'
 import { asId } from '../setup/ids'
 import { quietGroups } from './quiet-groups'
+import { type BrowserContext, chromium, expect, type Page, test } from './walk'
 
 interface Scored {
   readonly results: readonly { readonly standings: readonly Record<(typeof COMPARED)[number], unknown>[] }[]

@@ -3,10 +3,11 @@
 // whenever it was chosen.
 
 import AxeBuilder from '@axe-core/playwright'
-import { type Browser, expect, type Page, test } from '@playwright/test'
 import type { CardPack } from '@/lib/facts/card-pack'
 import { OFFICERS, PASSWORD } from '@/seed/members'
+import { chooseHolder } from './holder'
 import { groupsInPlay, quietGroups } from './quiet-groups'
+import { type Browser, expect, type Page, test } from './walk'
 
 const PHONE = { viewport: { width: 360, height: 780 }, hasTouch: true, isMobile: true } as const
 
@@ -49,8 +50,7 @@ test('a stop told at the desk is on the open card at once, and the card still ta
   const card = await phone.newPage()
   await card.goto(`/card/${link}`)
   const [first] = (await packOf(card, link)).cards
-  await card.getByRole('button', { name: `${first!.firstName} ${first!.familyName}` }).click()
-  await expect(card.getByRole('radiogroup').first()).toBeVisible()
+  await chooseHolder(card, `${first!.firstName} ${first!.familyName}`)
 
   const page = await desk(browser)
   await page.goto(`/desk/${society}/days/${day}/course`)

@@ -1,11 +1,11 @@
 // Promise: when the signal is back, whether or not the phone says so, what waits is received within three seconds; a
 // second phone of the group shows a score within two; and a phone that has the newest cards is not sent them again.
 
-import { type BrowserContext, expect, type Page, test } from '@playwright/test'
 import type { CardPack, PackCard } from '@/lib/facts/card-pack'
 import { untilKept } from './kept-on-phone'
 import { type OwnBook, startOwnBook } from './own-book'
 import { quietGroups } from './quiet-groups'
+import { type BrowserContext, expect, type Page, test } from './walk'
 
 const PHONE = { viewport: { width: 360, height: 780 }, hasTouch: true, isMobile: true } as const
 

@@ -6,11 +6,12 @@ import { spawnSync } from 'node:child_process'
 import { mkdtempSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { expect, type Page, test } from '@playwright/test'
 import type { DayBoard } from '@/lib/boards/views'
 import type { CardPack } from '@/lib/facts/card-pack'
 import { OFFICERS, PASSWORD } from '@/seed/members'
+import { chooseHolder } from './holder'
 import { quietGroups } from './quiet-groups'
+import { expect, type Page, test } from './walk'
 
 interface Scored {
   readonly results: readonly {
@@ -51,7 +52,7 @@ test('a score goes from the phone to the board and the desk, and the card is acc
 
   await board.goto(`/${society}/days/${day}`)
   await phone.goto(`/card/${link}`)
-  await phone.getByRole('button', { name }).click()
+  await chooseHolder(phone, name)
 
   await test.step('the board moves within a second', async () => {
     const first = card.holes[pack.group.startHole - 1]!

@@ -2,8 +2,8 @@
 // back; and a published sheet shows its divisions and opens each prize into how it was won.
 
 import AxeBuilder from '@axe-core/playwright'
-import { expect, type Page, test } from '@playwright/test'
 import { OFFICERS, PASSWORD } from '@/seed/members'
+import { expect, type Page, test } from './walk'
 
 const DESK = '/desk/fernbrake'
 

@@ -1,11 +1,12 @@
 // Promise: two phones under one name never overwrite each other silently; a dead phone's place is taken on purpose; every
 // button answers; four players stand above the foot; a signature that comes off says so; and signing leads on.
 
-import { type Browser, type BrowserContext, expect, type Page, test } from '@playwright/test'
 import type { CardPack, PackCard } from '@/lib/facts/card-pack'
 import type { CardId } from '@/lib/facts/ids'
+import { chooseHolder } from './holder'
 import { type OwnBook, startOwnBook } from './own-book'
 import { quietGroups } from './quiet-groups'
+import { type Browser, type BrowserContext, expect, type Page, test } from './walk'
 
 let book: OwnBook
 let links: string[]
@@ -173,6 +174,7 @@ test('in a difference between two people no button does nothing', async ({ brows
   await a.page.getByRole('button', { name: `Yes, it was ${level(third)}`, exact: true }).click()
   await expect(a.page.getByText(`You say ${level(third)}. Waiting for ${two.firstName}.`)).toBeVisible()
   await a.page.screenshot({ path: `${test.info().outputDir}/waiting.png` })
+  await still(a.page)
   await a.page.getByRole('button', { name: `Yes, it was ${level(third) + 1}` }).click()
   await expect(a.page.locator('.c-differs')).toHaveCount(0)
   await a.context.close()
@@ -196,9 +198,7 @@ test('four players stand above the foot on every usual phone, whatever the card 
     const { context, page, pack } = await phone(browser, link, { ...PHONE, viewport: { width, height } })
     const [one, two, third, fourth] = pack.cards as [PackCard, PackCard, PackCard, PackCard]
     const hole = 4 + at
-    await holderButton(page, one).click()
-    const yes = page.getByRole('button', { name: 'Yes, use this phone now' })
-    if (await yes.isVisible()) await yes.click()
+    await chooseHolder(page, nameOf(one))
     await page.evaluate((to) => window.location.assign(`#hole-${to}`), hole)
     await expect(page.getByRole('heading', { name: `Hole ${hole}`, exact: true })).toBeVisible()
     const over = async (what: string) => {

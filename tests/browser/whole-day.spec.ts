@@ -6,9 +6,9 @@ import { spawnSync } from 'node:child_process'
 import { mkdtempSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { expect, type Page, test } from '@playwright/test'
 import type { DayBoard } from '@/lib/boards/views'
 import { type OwnBook, startOwnBook } from './own-book'
+import { expect, type Page, test } from './walk'
 
 test.describe.configure({ mode: 'serial' })
 

@@ -72,12 +72,14 @@ export async function sendAction(
     body,
   })
   const text = await answer.text()
-  return { status: answer.status, text, outcome: outcomeOf(answer, text) }
+  const redirect = answer.headers.get('x-action-redirect') ?? undefined
+  return { status: answer.status, text, outcome: outcomeOf({ status: answer.status, redirect }, text) }
 }
 
-function outcomeOf(answer: Response, text: string): string {
+/** What a form was answered: 'done', the code of a refusal, or a status from 400 upwards. */
+export function outcomeOf(answer: { readonly status: number; readonly redirect: string | undefined }, text: string) {
   if (answer.status >= 400) return String(answer.status)
-  if (answer.status >= 300 || answer.headers.get('x-action-redirect')) return 'done'
+  if (answer.status >= 300 || answer.redirect !== undefined) return 'done'
   const code = /"refused":\{[^{}]*?"code":"([a-z-]+)"/.exec(text)?.[1]
   if (code) return code
   // The forms that hand out a link answer with a sentence only.

@@ -1,0 +1,94 @@
+// The `test` of every story on a screen: it also notes which forms were sent from a page, and which of the phone's facts,
+// and were accepted. `acts-walked.spec.ts` reads the notes when all stories have ended.
+
+import { appendFileSync, mkdirSync, readFileSync } from 'node:fs'
+import { type Browser, type BrowserContext, test as base, type Response } from '@playwright/test'
+import { outcomeOf } from '../safety/http/client'
+
+export * from '@playwright/test'
+
+const FOLDER = 'data/browser'
+const NOTES = `${FOLDER}/walked.jsonl`
+
+export interface Walked {
+  /** A server action by its id in the build, `fact` with its kind, or `page` with its address. */
+  readonly what: 'action' | 'fact' | 'page'
+  readonly name: string
+  /** The test that did it, as `file › title`. */
+  readonly by: string
+}
+
+export const walkedSoFar = (): readonly Walked[] =>
+  readFileSync(NOTES, 'utf8')
+    .split('\n')
+    .filter((line) => line !== '')
+    .map((line) => JSON.parse(line) as Walked)
+
+let by = ''
+const pending = new Set<Promise<void>>()
+const noted = new Set<string>()
+
+function note(what: Walked['what'], name: string): void {
+  const line = `${JSON.stringify({ what, name, by } satisfies Walked)}\n`
+  if (noted.has(line)) return
+  noted.add(line)
+  mkdirSync(FOLDER, { recursive: true })
+  appendFileSync(NOTES, line)
+}
+
+async function look(response: Response): Promise<void> {
+  const request = response.request()
+  const { pathname } = new URL(response.url())
+  const action = request.headers()['next-action']
+  if (action !== undefined) {
+    const headers = response.headers()
+    const moved = response.status() >= 300 || headers['x-action-redirect'] !== undefined
+    const text = moved ? '' : await response.text()
+    if (outcomeOf({ status: response.status(), redirect: headers['x-action-redirect'] }, text) === 'done')
+      note('action', action)
+  } else if (request.method() === 'POST' && /^\/api\/group\/[^/]+\/facts$/.test(pathname) && response.ok()) {
+    const sent = request.postDataJSON() as { facts?: readonly { kind: string }[] } | null
+    for (const fact of sent?.facts ?? []) note('fact', fact.kind)
+  } else if (request.resourceType() === 'document' && response.ok()) note('page', pathname)
+}
+
+const watched = new WeakSet<BrowserContext>()
+
+function watch(context: BrowserContext): void {
+  if (watched.has(context)) return
+  watched.add(context)
+  context.on('response', (response) => {
+    // A page that was left has no answer to read any more: what it sent is not counted.
+    const looked = look(response).catch(() => undefined)
+    pending.add(looked)
+    void looked.then(() => pending.delete(looked))
+  })
+}
+
+export const test = base.extend<{ noted: undefined }, { browser: Browser }>({
+  browser: [
+    async ({ browser }, use) => {
+      const open = browser.newContext.bind(browser)
+      browser.newContext = async (...settings) => {
+        const context = await open(...settings)
+        watch(context)
+        return context
+      }
+      await use(browser)
+    },
+    { scope: 'worker' },
+  ],
+  context: async ({ context }, use) => {
+    watch(context)
+    await use(context)
+  },
+  noted: [
+    // biome-ignore lint/correctness/noEmptyPattern: the test library reads here which fixtures are wanted.
+    async ({}, use, info) => {
+      by = info.titlePath.join(' › ')
+      await use(undefined)
+      await Promise.all(pending)
+    },
+    { auto: true },
+  ],
+})
