@@ -1,18 +1,24 @@
 // What stands about a side's ball beside the strokes: whose drive was taken hole by hole, and where the named ball was
 // lost. The newest fact of a side and hole counts; what came late is kept and not counted.
 
-import type { BallFactRecord } from '@/lib/facts/day-record'
+import type { BallFactRecord, DayRecord } from '@/lib/facts/day-record'
 import type { EntryId, SideId } from '@/lib/facts/ids'
-import { hasHole, placeOfHole, type RoundHoles, shownHole } from '@/lib/rules/hole-numbers'
+import { hasHole, holesFrom, placeOfHole, type RoundHoles } from '@/lib/rules/hole-numbers'
 
 export interface SideBall {
   /** Entry id of whose drive was taken, hole by hole. */
   readonly drives: readonly (EntryId | null)[]
-  /** First hole on which the named ball is said to be lost. */
+  /** First hole, in the order of play, on which the named ball is said to be lost. */
   readonly ballLostOn: number | null
 }
 
-export function sideBall(sideId: SideId, facts: readonly BallFactRecord[], round: RoundHoles): SideBall {
+/** `startHole`: where the side's group began. */
+export function sideBall(
+  sideId: SideId,
+  facts: readonly BallFactRecord[],
+  round: RoundHoles,
+  startHole: number = round.firstHole,
+): SideBall {
   const drives: (EntryId | null)[] = new Array(round.holes).fill(null)
   const lost: boolean[] = new Array(round.holes).fill(false)
   for (const fact of facts) {
@@ -21,8 +27,13 @@ export function sideBall(sideId: SideId, facts: readonly BallFactRecord[], round
     if (fact.kind === 'drive') drives[place] = fact.entryId
     else lost[place] = fact.lost
   }
-  const first = lost.indexOf(true)
-  return { drives, ballLostOn: first < 0 ? null : shownHole(round, first) }
+  const first = holesFrom(round, startHole).find((hole) => lost[placeOfHole(round, hole)])
+  return { drives, ballLostOn: first ?? null }
+}
+
+/** Where the group of a side began; undefined before the draw. */
+export function startHoleOf({ groups }: Pick<DayRecord, 'groups'>, entryIds: readonly string[]): number | undefined {
+  return groups.find((group) => group.entryIds.some((id) => entryIds.includes(id)))?.startHole
 }
 
 export interface DriveCount {

@@ -5,7 +5,7 @@ import type { CompetitionId, DayId, EntryId, PairingId, SideId } from '@/lib/fac
 import { type MatchEnding, NO_ENDING } from '@/lib/facts/match-ending'
 import { ballValueOf } from '@/lib/rules/formats/format'
 import { holesOfRound } from '@/lib/rules/hole-numbers'
-import { sideBall } from './ball-facts'
+import { sideBall, startHoleOf } from './ball-facts'
 import { namesOf } from './entrant-names'
 import { figureOf } from './figure'
 import { formatIn } from './format-of-competition'
@@ -163,7 +163,7 @@ function ballsAtDesk(record: DayRecord, competition: CompetitionRecord): BallAtD
   if (kind === null) return []
   const names = namesOf(record)
   return competition.sides.map((side) => {
-    const { drives, ballLostOn } = sideBall(side.id, record.ballFacts, record.round)
+    const { drives, ballLostOn } = sideBall(side.id, record.ballFacts, record.round, startHoleOf(record, side.entryIds))
     const taken = side.entryIds
       .map((id) => `${names.short(id)} ${drives.filter((one) => one === id).length}`)
       .join(', ')

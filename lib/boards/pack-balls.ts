@@ -2,6 +2,7 @@
 
 import type { CardPack, PackBall } from '@/lib/facts/card-pack'
 import type { CompetitionRecord, DayRecord, GroupRecord, SideRecord } from '@/lib/facts/day-record'
+import { holesFrom } from '@/lib/rules/hole-numbers'
 import { sideBall } from './ball-facts'
 import { namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
@@ -46,7 +47,8 @@ function ballOf(
       players: side.entryIds.map((entryId) => ({ entryId, name: names.short(entryId) })),
       minimum: kind === 'drives' ? (terms.minimumDrives ?? null) : null,
       drives: kind === 'drives' ? drives : drives.map(() => null),
-      lost: kind === 'named-ball' ? [...lost].flatMap(([hole, is]) => (is ? [hole] : [])).sort((a, b) => a - b) : [],
+      // In the order of play, so that the first is where it was lost.
+      lost: kind === 'named-ball' ? holesFrom(record.round, group.startHole).filter((hole) => lost.get(hole)) : [],
     },
   ]
 }

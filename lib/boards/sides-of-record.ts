@@ -3,7 +3,7 @@
 import type { CompetitionRecord, DayRecord, PairingRecord } from '@/lib/facts/day-record'
 import type { EntryId } from '@/lib/facts/ids'
 import type { Absent, Card, Competition, Match, Side, Team } from '@/lib/rules/day'
-import { sideBall } from './ball-facts'
+import { sideBall, startHoleOf } from './ball-facts'
 import { namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
 import { playerId, sideOf } from './ids-from-engine'
@@ -15,7 +15,9 @@ export function sidesOf(record: DayRecord, playing: ReadonlySet<string>): Side[]
     if (!format || format.sideSize < 2) return []
     const isNamed = format.count.kind === 'named-player'
     return sidesIn(one, playing).map(({ id, name, players }) => {
-      const lost = isNamed ? sideBall(id, record.ballFacts, record.round).ballLostOn : null
+      const lost = isNamed
+        ? sideBall(id, record.ballFacts, record.round, startHoleOf(record, players)).ballLostOn
+        : null
       return {
         id,
         players,

@@ -192,7 +192,10 @@ export const REGISTER: readonly RegisteredRule[] = [
     clause: 'Society custom',
     edition: CUSTOM,
     status: 'done',
-    departures: ['A hole is shared out once everybody in the group has finished it.'],
+    departures: [
+      'A hole is shared out once everybody in the group has finished it.',
+      'A tied hole is carried to the next in the order of play; a hole that does not count carries nothing.',
+    ],
     file: 'lib/rules/score/shared-holes.ts',
   },
   {

@@ -3,7 +3,7 @@
 
 import { hasHole, rangeInWords, shownHole } from '@/lib/rules/hole-numbers'
 import 'server-only'
-import { sideBall } from '@/lib/boards/ball-facts'
+import { sideBall, startHoleOf } from '@/lib/boards/ball-facts'
 import type { Actor } from '@/lib/facts/actor'
 import { type KeyBall, keyBall as schema } from '@/lib/facts/match-commands'
 import { ok, type Result, refused } from '@/lib/result'
@@ -57,7 +57,7 @@ export async function keyBall(
       faults.push({ place: 'drives', sentence: `This round has ${rangeInWords(round)}.` })
     if (faults.length > 0) return notUnderstood(faults)
 
-    const stands = sideBall(sideId, day.ballFacts, round)
+    const stands = sideBall(sideId, day.ballFacts, round, startHoleOf(day, side.entryIds))
     const added: NewBallFact[] = []
     const add = (fact: Pick<NewBallFact, 'kind' | 'hole' | 'entryId' | 'lost'>) =>
       added.push({

@@ -10,6 +10,7 @@ import { levelOnHole } from '../values/value-on-hole'
 import type { Ball } from './balls'
 import type { Entrant } from './entrants'
 import { ownLine, sideLine, wasPlayed } from './hole-lines'
+import { placeInPlay, startPlace } from './order-of-play'
 
 /** Everything about an entrant but the place. */
 export interface Entry {
@@ -63,13 +64,14 @@ export function entryOf(entrant: Entrant, balls: readonly Ball[], reading: Readi
   let due = 0
   let noScore = false
   let gross: number | null = balls.length === 1 ? 0 : null
+  const isLost = lostFrom(entrant, balls)
   for (let i = 0; i < size; i++) {
     const count = reading.counts[i]!
     let worth: HoleScore
     if (single) {
       worth = first.values[i]!
       if (typeof worth === 'number') worth *= count.weight
-    } else worth = sideWorth(entrant, balls, i, reading, chosen)
+    } else worth = sideWorth(entrant, balls, i, isLost(i), reading, chosen)
     const times = reading.holeTimes[i]!
     if (typeof worth === 'number') worth *= times
     if (!counted[i]) worth = null
@@ -113,17 +115,39 @@ export function entryOf(entrant: Entrant, balls: readonly Ball[], reading: Readi
   }
 }
 
+/** Is the hole at a place of the card one on which the named ball was lost already, in the order of play? */
+export function lostFrom(
+  { ballLostOn }: Pick<Entrant, 'ballLostOn'>,
+  balls: readonly Ball[],
+): (place: number) => boolean {
+  if (ballLostOn === undefined) return () => false
+  const { holes } = balls[0]!
+  const on = holes.findIndex(({ hole }) => hole === ballLostOn)
+  if (on < 0) return () => false
+  const start = startPlace(balls, holes)
+  const from = placeInPlay(on, start, holes.length)
+  return (place) => placeInPlay(place, start, holes.length) >= from
+}
+
+/**
+ * Who has the named ball at a place of the card: in turn from the first hole of the card, wherever a group began, so that a
+ * start sheet can say it beforehand.
+ */
+export function namedOn({ players }: Pick<Entrant, 'players'>, place: number): string {
+  return players[place % players.length]!
+}
+
 function sideWorth(
-  { players, ballLostOn }: Entrant,
+  { players }: Entrant,
   balls: readonly Ball[],
   i: number,
+  lost: boolean,
   { counts, format, ballLost }: Reading,
   chosen: number[],
 ): HoleScore {
   const count = counts[i]!
   if (count.namedTimes === 0) return countOnHole(balls, i, count, -1, format.better, chosen)
   const named = i % players.length
-  const lost = ballLostOn !== undefined && balls[0]!.holes[i]!.hole >= ballLostOn
   if (!lost) return countOnHole(balls, i, count, named, format.better, chosen)
   if (ballLost === 'counts-once')
     return countOnHole(balls, i, { ...count, namedTimes: 1 }, named, format.better, chosen)

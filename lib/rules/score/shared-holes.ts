@@ -1,5 +1,6 @@
 // Holes shared inside a group: skins and split sixes. Society custom; strokes as in a match, everybody off the lowest of
-// the group (RoH 2024, Appendix C). A hole is shared out once everybody in the group has finished it.
+// the group (RoH 2024, Appendix C). A hole is shared out once everybody in the group has finished it; what a tied hole
+// carries goes to the next in the order of play, and past a hole that does not count.
 
 import type { HoleScore } from '../day'
 import { editionOf } from '../editions/editions'
@@ -12,6 +13,7 @@ import { type Entrant, entrantsOf } from './entrants'
 import { type Entry, entryOf } from './entry-lines'
 import { readingOf } from './field'
 import { handicapInFull, ownHandicap } from './handicap-of-ball'
+import { inOrderOfPlay, startPlace } from './order-of-play'
 import type { TermsInForce } from './terms-in-force'
 
 type SharedValue = Extract<ValueChoice, { kind: 'shared' }>
@@ -40,8 +42,8 @@ function groupEntries(group: readonly Entrant[], terms: TermsInForce, value: Sha
   const fromLowest = choice.kind !== 'none' && choice.off === 'lowest'
   const strokes = fromLowest ? matchStrokes(full, terms.competition.matchDifference ?? usual) : full.map(ownHandicap)
   const balls = seeds.map((seed, i) => ballOf(seed, strokes[i]!, terms, closed))
-  const shares = sharesOf(balls, value.shares)
   const reading = readingOf(terms, seeds, lowestPar)
+  const shares = sharesOf(balls, value.shares, reading.counted)
   return group.map((entrant, g) => {
     const ball = { ...balls[g]!, values: shares[g]! }
     const entry = entryOf(entrant, [ball], reading)
@@ -50,12 +52,17 @@ function groupEntries(group: readonly Entrant[], terms: TermsInForce, value: Sha
   })
 }
 
-/** What each ball gets on each hole; null while somebody is still out on it. */
-export function sharesOf(balls: readonly Pick<Ball, 'values'>[], shares: Shares): HoleScore[][] {
-  const holes = balls[0]?.values.length ?? 0
-  const got = balls.map(() => new Array<HoleScore>(holes).fill(null))
+/** What each ball gets on each hole; null while somebody is still out on it, and on a hole that does not count. */
+export function sharesOf(
+  balls: readonly Pick<Ball, 'values' | 'holes' | 'card'>[],
+  shares: Shares,
+  counted: readonly boolean[],
+): HoleScore[][] {
+  const holes = balls[0]?.holes ?? []
+  const got = balls.map(() => new Array<HoleScore>(holes.length).fill(null))
   let pot = 1
-  for (let i = 0; i < holes; i++) {
+  for (const i of inOrderOfPlay(startPlace(balls, holes), holes.length)) {
+    if (!counted[i]) continue
     const scores = balls.map((ball) => ball.values[i]!)
     if (scores.some((score) => score === null)) {
       // What a tied hole carries on is not known beyond a hole still to be played.

@@ -7,7 +7,8 @@ import { FORMATS } from '../formats/catalogue'
 import { type BallValue, ballValueOf, type Format, type Unit } from '../formats/format'
 import type { Ball } from '../score/balls'
 import { indexOf } from '../score/day-index'
-import { entryOf } from '../score/entry-lines'
+import type { Entrant } from '../score/entrants'
+import { type Entry, entryOf, lostFrom, namedOn } from '../score/entry-lines'
 import { ballsOf, fieldOf } from '../score/field'
 import { sharedEntries } from '../score/shared-holes'
 import { type TermsInForce, termsInForce } from '../score/terms-in-force'
@@ -66,7 +67,7 @@ export function holeWorking(
     ...(shared === null ? [] : [differenceStep(counting)]),
     ...ballSteps(counting, i, terms),
     ...(shared === null ? [] : [shareStep(line.value)]),
-    ...(balls.length > 1 ? [sideStep(balls, i, line.value, line.by ?? [], terms, nameIn(day))] : []),
+    ...(balls.length > 1 ? [sideStep(entry, i, terms, nameIn(day))] : []),
   ]
   return {
     entrant: entrantId,
@@ -198,27 +199,45 @@ function shareStep(value: number | null): WorkingStep {
 }
 
 function sideStep(
-  balls: readonly Ball[],
+  { entrant, balls, holes }: Entry,
   i: number,
-  value: number | null,
-  by: readonly string[],
   terms: TermsInForce,
   nameOf: (id: string) => string,
 ): WorkingStep {
+  const { value, by = [] } = holes[i]!
   const each = balls.map((ball) => `${nameOf(ball.id)} ${shownValue(ball.values[i]!)}`).join(', ')
   const names = by.map(nameOf).join(' and ')
   return {
     figure: value === null ? '–' : figure(value, terms.format.unit),
     label: 'The side on this hole',
     sum: each,
-    sentence:
+    sentence: `${namedBall(entrant, balls, i, terms, nameOf)}${
       by.length === 0
         ? 'Nobody has a score that counts.'
         : by.length === 1
           ? `The score of ${names} counts.`
-          : `The scores of ${names} count.`,
+          : `The scores of ${names} count.`
+    }`,
     clause: terms.format.clause,
   }
+}
+
+/** Who has the named ball on the hole, or where it was lost and what that costs. */
+function namedBall(
+  entrant: Entrant,
+  balls: readonly Ball[],
+  i: number,
+  { format, competition }: TermsInForce,
+  nameOf: (id: string) => string,
+): string {
+  if (format.count.kind !== 'named-player') return ''
+  if (!lostFrom(entrant, balls)(i)) return `${nameOf(namedOn(entrant, i))} has the named ball on this hole. `
+  const cost = {
+    'counts-once': 'the score in turn counts once, like the others',
+    'named-score-nothing': 'the score in turn counts nothing',
+    'side-out': 'the side is out',
+  }[competition.ballLost ?? format.count.lost]
+  return `The named ball was lost on hole ${entrant.ballLostOn}: ${cost}. `
 }
 
 const nameIn = (day: Day) => (id: string) => day.players.find((one) => one.id === id)?.name ?? id

@@ -17,6 +17,8 @@ const given = z.strictObject({
   secondRound: z.record(z.string(), z.array(score)).optional(),
   sides: z.record(z.string(), z.array(z.string())).optional(),
   ballLostOn: z.int().optional(),
+  /** Where everybody began. */
+  startHole: z.int().optional(),
   teams: z.record(z.string(), z.array(z.string())).optional(),
   open: z.boolean().optional(),
   /** Players who were not in the second round at all. */
@@ -25,7 +27,19 @@ const given = z.strictObject({
 })
 
 function dayOf(one: z.infer<typeof given>): Day {
-  const { terms, handicaps, scores, secondRound, sides, ballLostOn, teams, open, outcomes, missedSecond = [] } = one
+  const {
+    terms,
+    handicaps,
+    scores,
+    secondRound,
+    sides,
+    ballLostOn,
+    teams,
+    open,
+    outcomes,
+    missedSecond = [],
+    startHole,
+  } = one
   const four = (list: readonly (number | 'x' | null)[]) => HOLES.map((_, at) => (at < list.length ? list[at]! : 4))
   const competition = { id: 'c', allowance: 100, ...terms } as Competition
   return {
@@ -49,6 +63,7 @@ function dayOf(one: z.infer<typeof given>): Day {
         player,
         scores: four(list),
         ...(outcomes?.[player] ? { outcome: outcomes[player] } : {}),
+        ...(startHole === undefined ? {} : { startHole }),
       })),
       ...Object.entries(secondRound ?? {}).map(([player, list]) => ({ player, scores: four(list), round: 2 })),
       ...missedSecond.map((player) => ({ player, scores: [], round: 2, missed: true as const })),
@@ -72,6 +87,7 @@ export const SMALL_DAY_READINGS = {
       scores: by(standings, (one) => one.score),
       places: by(standings, (one) => one.place),
       noPlace: by(standings, (one) => one.noPlace ?? null),
+      holesPlayed: by(standings, (one) => one.holesPlayed),
       playingHandicaps: by(standings, (one) => one.playingHandicap),
       handicaps: by(standings, (one) => one.handicaps),
       firstSix: by(standings, (one) => one.holes.slice(0, 6).map((hole) => hole.value)),

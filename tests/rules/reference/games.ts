@@ -3,6 +3,7 @@ import type { Competition } from '@/lib/rules/day'
 import { type Ball, ballOf, handicapInFull, type Owner, type Round } from './balls'
 import { compare, fraction, halfUp, minus, plus } from './exact'
 import { parOf } from './handicaps'
+import { counts, orderPlayed } from './holes'
 
 /** The lowest plays off nought, the others off the difference, of rounded handicaps unless the terms say otherwise. */
 export function offTheLowest(round: Round, competition: Competition, owners: readonly Owner[]): Ball[] {
@@ -20,12 +21,18 @@ export function offTheLowest(round: Round, competition: Competition, owners: rea
 const NO_SCORE = Number.POSITIVE_INFINITY
 
 /** Who takes what on each hole, by player; null while somebody of the group has still to finish it. */
-export function gameValues({ format }: Competition, balls: readonly Ball[]): (number | null)[][] {
+export function gameValues(competition: Competition, balls: readonly Ball[]): (number | null)[][] {
+  const { format } = competition
   const isSkins = format.startsWith('skins')
   const carries = format === 'skins'
   let carried = 0
   let unknown = false
-  const byHole = balls[0]!.tee.holes.map((_, at) => {
+  const numbers = balls[0]!.tee.holes.map(({ hole }) => hole)
+  const taken = new Map<number, (number | null)[]>()
+  for (const hole of orderPlayed(balls)) if (counts(competition, hole)) taken.set(hole, taking(numbers.indexOf(hole)))
+  return balls.map((_, who) => numbers.map((hole) => taken.get(hole)?.[who] ?? null))
+
+  function taking(at: number): (number | null)[] {
     const scores = balls.map((ball) => ball.gross[at] ?? null)
     const open = scores.includes(null)
     // What is carried to this hole is not known while one before it is open.
@@ -38,8 +45,7 @@ export function gameValues({ format }: Competition, balls: readonly Ball[]): (nu
     const skins = nets.map((net) => (alone && net === lowest ? 1 + carried : 0))
     carried = alone || !carries ? 0 : carried + 1
     return skins
-  })
-  return balls.map((_, who) => byHole.map((taken) => taken[who]!))
+  }
 }
 
 function sixShared(format: string, nets: readonly number[]): number[] {

@@ -39,7 +39,8 @@ export function sideWorth(competition: Competition, { balls, side }: Entrant, at
   if (named) {
     const own = named.worth[at]!
     if (own === null) return null
-    sum += Number(own) * timesNamed(competition, form, side?.ballLostOn, hole)
+    const isLost = holesWithoutBall(balls, side?.ballLostOn).includes(hole)
+    sum += Number(own) * timesNamed(competition, form, isLost)
   }
   const bestFirst = values.sort(higherIsBetter(competition.format) ? (a, b) => b - a : (a, b) => a - b)
   for (let place = 0; place < weights.length; place += 1) {
@@ -50,9 +51,25 @@ export function sideWorth(competition: Competition, { balls, side }: Entrant, at
   return sum * holeTimes(competition, hole)
 }
 
+/** Numbers of the holes in the order a group played them, from the one all its cards begin on. */
+export function orderPlayed(balls: readonly Ball[]): number[] {
+  const numbers = balls[0]!.tee.holes.map(({ hole }) => hole)
+  const own = balls.filter((ball) => !ball.standIn)
+  const starts = new Set(own.flatMap(({ card }) => card?.startHole ?? []))
+  if (starts.size !== 1) return numbers
+  while (!starts.has(numbers[0]!)) numbers.push(numbers.shift()!)
+  return numbers
+}
+
+function holesWithoutBall(balls: readonly Ball[], lostOn: number | undefined): number[] {
+  if (lostOn === undefined) return []
+  const played = orderPlayed(balls)
+  return played.slice(played.indexOf(lostOn))
+}
+
 /** From the hole where the ball was lost the named score counts once only, or not at all. */
-function timesNamed(competition: Competition, form: Form, lostOn: number | undefined, hole: number): number {
-  if (lostOn === undefined || hole < lostOn) return form.named!
+function timesNamed(competition: Competition, form: Form, isLost: boolean): number {
+  if (!isLost) return form.named!
   return (competition.ballLost ?? form.lost) === 'counts-once' ? 1 : 0
 }
 

@@ -86,7 +86,8 @@ export function randomDay(seed: number, wanted: Wanted): Day {
     const like = shadow === null ? undefined : cards.find(({ player }) => player === players[shadow]!.id)
     cards.push(cardOf(chance, id, teeOf, index, like, blobs))
   }
-  const sides = sidesOf(chance, wanted, players)
+  const numbers = own[0]!.holes.map(({ hole }) => hole)
+  const sides = sidesOf(chance, wanted, players, numbers)
   const second = rounds === 2 ? secondRound(chance, cards, players, own) : []
   if (everything && sideSize > 1) for (const side of sides) cards.push(...ownCardOf(chance, side, wanted, players, own))
   const day = {
@@ -96,7 +97,7 @@ export function randomDay(seed: number, wanted: Wanted): Day {
     tees: own,
     players: chance.shuffled(players),
     sides: chance.shuffled(sides),
-    cards: chance.shuffled([...cards, ...second]),
+    cards: chance.shuffled([...(everything ? withStarts(chance, cards, sides, numbers) : cards), ...second]),
     closed: wanted.closed ?? (everything ? !chance.oneIn(4) : true),
   }
   return { ...day, ...competitionsOf(chance, day, wanted, rounds) }
@@ -141,14 +142,30 @@ function secondRound(chance: Chance, first: readonly Card[], players: readonly P
   })
 }
 
-function sidesOf(chance: Chance, wanted: Wanted, players: readonly Player[]): Side[] {
+/** Groups go off together: a side, or everybody, on one hole; now and then the cards say different ones. */
+function withStarts(
+  chance: Chance,
+  cards: readonly Card[],
+  sides: readonly Side[],
+  numbers: readonly number[],
+): Card[] {
+  if (chance.oneIn(3)) return [...cards]
+  const whole = chance.pick(numbers)
+  const start = new Map(sides.map((side) => [side.id, chance.oneIn(2) ? chance.pick(numbers) : whole]))
+  return cards.map((card) => {
+    const side = sides.find(({ id, players }) => id === card.player || players.includes(card.player))
+    return { ...card, startHole: side ? start.get(side.id)! : whole }
+  })
+}
+
+function sidesOf(chance: Chance, wanted: Wanted, players: readonly Player[], numbers: readonly number[]): Side[] {
   const { sideSize, competitions, shortSides } = wanted
   const sides: Side[] = []
   for (let at = 0; sideSize > 1 && at < players.length; at += sideSize) {
     const short = shortSides === true && chance.oneIn(3) ? chance.between(1, Math.max(1, sideSize - 2)) : 0
     const inIt = players.slice(at, at + sideSize - short).map((one) => one.id)
     const named = shortSides === true ? { competitions: competitions.map(({ id }) => id) } : {}
-    const lost = wanted.everything === true && chance.oneIn(4) ? { ballLostOn: chance.between(1, 18) } : {}
+    const lost = wanted.everything === true && chance.oneIn(4) ? { ballLostOn: chance.pick(numbers) } : {}
     sides.push({ id: `s${sides.length + 1}`, players: inIt, ...named, ...lost })
   }
   return sides
