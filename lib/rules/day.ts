@@ -109,7 +109,7 @@ export type MissingPlayer =
   | { readonly kind: 'nothing' }
   /** A ghost, so many over net par on every hole (two is no points); its course handicap where a side plays one ball. */
   | { readonly kind: 'ghost'; readonly overPar: number; readonly courseHandicap: number }
-  /** The lowest score of the others counts again; on one ball the lowest handicap is taken twice. */
+  /** The best score of the others on the hole counts again; on one ball the lowest handicap is taken twice. */
   | { readonly kind: 'lowest-again' }
   /** The card of somebody else in the competition, drawn by lot from the recorded seed. */
   | { readonly kind: 'drawn'; readonly seed: number }

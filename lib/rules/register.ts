@@ -179,7 +179,7 @@ export const REGISTER: readonly RegisteredRule[] = [
   },
   {
     id: 'short-sides',
-    name: 'Sides short of a player: ghost, lowest again, drawn by lot',
+    name: 'Sides short of a player: ghost, the best again, drawn by lot',
     clause: 'Society custom',
     edition: CUSTOM,
     status: 'done',

@@ -163,7 +163,7 @@ function neededBy(card: PossibleCard, foremost: readonly PossibleCard[], terms: 
   const { look, best, worst } = card
   if (look === null || look.open.length === 0 || best.noPlace !== undefined) return []
   const balls = ballsOf(look.field, look.at, terms, look.index)
-  // The lowest of the others counts again: the open holes of such a side are not its own alone to choose.
+  // The best of the others counts again: the open holes of such a side are not its own alone to choose.
   if (balls.some(({ filled }) => filled) && terms.competition.missing?.kind === 'lowest-again') return []
   const { counts, holeTimes } = look.field.reading
   const me = { best, worst, balls, counts, times: holeTimes, open: look.open }

@@ -1,5 +1,5 @@
-// A side short of a player, by the society's own terms: a ghost, the lowest score again, or somebody else's card drawn by
-// lot. Nothing is published for it; the terms of the competition say which. On one ball the handicap is filled up
+// A side short of a player, by the society's own terms: a ghost, the best score of the others again, or somebody else's card
+// drawn by lot. Nothing is published for it; the terms of the competition say which. On one ball the handicap is filled up
 // instead (score/handicap-of-ball.ts).
 
 import type { HoleScore, MissingPlayer } from '../day'
@@ -34,7 +34,7 @@ export function filledUp(
     const found = drawn(entrant, missing.seed, short, field, ballOfPlayer)
     return [...balls, ...found.map((one) => behind(one, balls))]
   }
-  const one = missing.kind === 'ghost' ? ghost(balls[0]!, missing, terms) : lowestAgain(balls, format)
+  const one = missing.kind === 'ghost' ? ghost(balls[0]!, missing, terms) : bestAgain(balls, format)
   return [...balls, ...new Array<Ball>(short).fill(behind(one, balls))]
 }
 
@@ -65,27 +65,32 @@ function ghost(like: Ball, missing: Extract<MissingPlayer, { kind: 'ghost' }>, t
   }
 }
 
-function lowestAgain(balls: readonly Ball[], format: Format): Ball {
-  const lowest = balls[0]!.holes.map((_, i) => {
-    let worst = 0
+/**
+ * On every hole the best score of the others counts once more: the most points, the fewest strokes. While one of them is
+ * still to finish the hole nobody knows which that is.
+ */
+function bestAgain(balls: readonly Ball[], format: Format): Ball {
+  const best = balls[0]!.holes.map((_, i) => {
+    let found = 0
     for (let b = 1; b < balls.length; b++)
-      if (isWorse(balls[b]!.values[i]!, balls[worst]!.values[i]!, format)) worst = b
-    return balls[worst]!
+      if (isAhead(balls[b]!.values[i]!, balls[found]!.values[i]!, format)) found = b
+    return balls[found]!
   })
   return {
     ...balls[0]!,
-    id: 'lowest again',
+    id: 'the best again',
     card: null,
-    strokes: lowest.map((ball, i) => ball.strokes[i]!),
-    gross: lowest.map((ball, i) => ball.gross[i]!),
-    values: lowest.map((ball, i) => ball.values[i]!),
+    strokes: best.map((ball, i) => ball.strokes[i]!),
+    gross: best.map((ball, i) => ball.gross[i]!),
+    values: best.map((ball, i) => ball.values[i]!),
   }
 }
 
-function isWorse(a: HoleScore, b: HoleScore, format: Format): boolean {
+/** A hole still to be played goes before every score, and a score before none. */
+function isAhead(a: HoleScore, b: HoleScore, format: Format): boolean {
   if (a === null || b === null) return a === null && b !== null
-  if (a === 'x' || b === 'x') return a === 'x' && b !== 'x'
-  return format.better === 'high' ? a < b : a > b
+  if (a === 'x' || b === 'x') return b === 'x' && a !== 'x'
+  return format.better === 'high' ? a > b : a < b
 }
 
 function drawn(

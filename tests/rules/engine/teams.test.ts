@@ -77,7 +77,7 @@ describe('a team of four', () => {
     const ghost = { kind: 'ghost', overPar: 1, courseHandicap: 20 } as const
     expect(values({ missing: ghost })).toEqual(points[0]!.map((_, i) => best(three, i, 3) + 1))
     expect(values({ missing: { kind: 'lowest-again' } })).toEqual(
-      points[0]!.map((_, i) => best(three, i, 3) + Math.min(...three.map((one) => one[i]!))),
+      points[0]!.map((_, i) => best(three, i, 3) + Math.max(...three.map((one) => one[i]!))),
     )
     // Nobody else is in the competition: there is no card to draw (the second way draws from larger fields).
     expect(values({ missing: { kind: 'drawn', seed: 3 } })).toEqual(points[0]!.map((_, i) => best(three, i, 3)))

@@ -125,26 +125,23 @@ export function standIns(
     return lots.slice(0, short).map(({ one }) => asStandIn(ofPlayer(one)))
   }
   const first = own[0]!
-  if (missing.kind === 'lowest-again') return Array<Ball>(short).fill(lowestAgain(competition, own))
+  if (missing.kind === 'lowest-again') return Array<Ball>(short).fill(bestAgain(competition, own))
   const { holes } = first.tee
   const gross = holes.map(({ par }) => par + missing.overPar)
   const worth = holes.map(({ par }, at) => holeValue(competition, form, gross[at]!, par, 0))
   return Array<Ball>(short).fill(asStandIn({ ...first, gross, worth }))
 }
 
-/** Hole by hole the ball whose value is the poorest: a hole still to be played before one without a score before a figure. */
-function lowestAgain({ format }: Competition, own: readonly Ball[]): Ball {
-  const poorest = own[0]!.tee.holes.map((_, at) => {
-    const goodness = own.map(({ worth }) => {
-      const value = worth[at]!
-      if (value === null) return Number.NEGATIVE_INFINITY
-      if (value === 'no score') return -1e9
-      return higherIsBetter(format) ? value : -value
-    })
-    return own[goodness.indexOf(Math.min(...goodness))]!
+/** Hole by hole the ball that scored best; one still to be played makes the best of the hole unknown. */
+function bestAgain({ format }: Competition, own: readonly Ball[]): Ball {
+  const bestFirst = own[0]!.tee.holes.map((_, at) => {
+    const open = own.find(({ worth }) => worth[at] === null)
+    const holed = own.filter(({ worth }) => typeof worth[at] === 'number')
+    holed.sort((a, b) => (Number(b.worth[at]) - Number(a.worth[at])) * (higherIsBetter(format) ? 1 : -1))
+    return open ?? holed[0] ?? own[0]!
   })
-  const gross = poorest.map((ball, at) => ball.gross[at]!)
-  const worth = poorest.map((ball, at) => ball.worth[at]!)
+  const gross = bestFirst.map((ball, at) => ball.gross[at]!)
+  const worth = bestFirst.map((ball, at) => ball.worth[at]!)
   return { ...own[0]!, gross, worth, standIn: true }
 }
 
