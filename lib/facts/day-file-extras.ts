@@ -20,6 +20,7 @@ export function extraTermsFaults(
   if (competition.dividedBy !== undefined && competition.allowance !== undefined) {
     out('dividedBy', 'Give an allowance or a divisor, not both.')
   }
+  sideTeeFault(file, competition, format, `${place}.sideTee`, faults)
   groupFaults(competition, format, file, place, faults)
   roundFaults(file, competition, format, place, faults)
   const divisions = competition.divisions ?? []
@@ -34,6 +35,21 @@ export function extraTermsFaults(
     const known = ballValueOf(format.value).kind === 'strokes'
     if (match.extraHoles !== undefined && !known) out(`matches[${m}].extraHoles`, 'Extra holes are played on strokes.')
   })
+}
+
+function sideTeeFault(
+  file: DayFileShape,
+  { sideTee }: CompetitionShape,
+  format: Format,
+  place: string,
+  faults: Faults,
+): void {
+  if (sideTee === undefined) return
+  const played = [...file.players, ...file.cards].some(({ tee }) => tee === sideTee)
+  if (format.ball === 'own') faults.at(place, `In ${format.name} every player has a card of the own tee.`)
+  else if (!file.course.tees.some(({ id }) => id === sideTee))
+    faults.at(place, `There is no tee ${quoted(sideTee)} on this course.`)
+  else if (!played) faults.at(place, `Nobody plays from ${quoted(sideTee)}.`)
 }
 
 function groupFaults(

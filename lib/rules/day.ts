@@ -176,6 +176,11 @@ export interface Competition {
   readonly maximum?: MaximumScore
   /** Highest playing handicap by gender; for a side with one ball the highest course handicap of each player. */
   readonly handicapLimit?: { readonly men?: number; readonly women?: number }
+  /**
+   * One ball: the tee whose card the side plays to, par and stroke indexes, in every round somebody plays from it. When
+   * absent, the tee of its players with the lowest par; of equal par the one with the lower course rating.
+   */
+  readonly sideTee?: string
   /** House variant for one ball: the combined course handicaps divided by this, in place of the allowance. */
   readonly dividedBy?: number
   /** Order of work in a match; the edition's own when absent. */

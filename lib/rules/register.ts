@@ -55,7 +55,7 @@ export const REGISTER: readonly RegisteredRule[] = [
     edition: ROH,
     status: 'done',
     departures: [
-      'Where partners play from different tees, the side’s ball has the par and indexes of the first named.',
+      'Where partners play from different tees, the committee names the tees whose card the side plays to; where it names none, those with the lowest par of its players, of equal par those with the lower course rating: a house rule.',
     ],
     file: 'lib/rules/handicap/side-handicap.ts',
   },

@@ -33,6 +33,7 @@ export function richDay() {
       guest: at === 3,
       groups: at < 2 ? ['seniors'] : [],
       ...(at === 1 ? { playingHandicap: { cup: 17, '*': 18 } } : {}),
+      ...(at === 2 ? { courseHandicap: 21, handicapIndexBefore: 19.8 } : {}),
     })),
     sides: [
       ...day.sides.map((side, at) => (at === 0 ? { ...side, name: 'First out' } : side)),
@@ -56,6 +57,7 @@ export function richDay() {
         tee: 'red-women',
         handicapIndex: '+0.4',
         playingHandicap: 4,
+        courseHandicap: 5,
       },
     ],
     absent: [
@@ -145,7 +147,15 @@ export function richDay() {
       },
       { id: 'again', format: 'four-ball-par', missing: { kind: 'lowest-again' }, rounds: [1] },
       { id: 'short', format: 'four-ball-medal', missing: { kind: 'nothing' }, rounds: [1] },
-      { id: 'scramble', format: 'scramble-2', dividedBy: 4, minimumDrives: 3, notPlayed: 'level', rounds: [1] },
+      {
+        id: 'scramble',
+        format: 'scramble-2',
+        dividedBy: 4,
+        sideTee: 'red-women',
+        minimumDrives: 3,
+        notPlayed: 'level',
+        rounds: [1],
+      },
     ],
   }
 }

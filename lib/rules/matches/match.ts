@@ -85,8 +85,8 @@ export interface MatchFooting {
 export function footingOf(a: Entrant, b: Entrant, terms: TermsInForce, index: DayIndex): MatchFooting {
   const { format, competition } = terms
   const one = format.ball === 'one'
-  const seedsA = seedsOf(a.id, a.players, one, index)
-  const seeds = [...seedsA, ...seedsOf(b.id, b.players, one, index)]
+  const seedsA = seedsOf(a.id, a.players, one, index, competition.sideTee)
+  const seeds = [...seedsA, ...seedsOf(b.id, b.players, one, index, competition.sideTee)]
   const { edition } = index.day
   const lowestPar = lowestParOf(seeds)
   const usual = editionOf(edition).matchDifference

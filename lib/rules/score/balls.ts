@@ -34,7 +34,14 @@ export interface BallSeed {
   readonly card: Card | null
 }
 
-export function seedsOf(entrant: string, players: readonly string[], one: boolean, index: DayIndex): BallSeed[] {
+/** `sideTee`: the tee that the terms name for the one card of a side. */
+export function seedsOf(
+  entrant: string,
+  players: readonly string[],
+  one: boolean,
+  index: DayIndex,
+  sideTee?: string,
+): BallSeed[] {
   const lines: PlayerLine[] = []
   for (const id of players) {
     const line = index.players.get(id)
@@ -49,9 +56,23 @@ export function seedsOf(entrant: string, players: readonly string[], one: boolea
       card: index.cards.get(line.player.id) ?? null,
     }))
   }
-  // One ball: its card is the side's, or the first of its players' that there is; its tee is the first player's.
+  // One ball: its card is the side's, or the first of its players' that there is.
   const card = index.cards.get(entrant) ?? firstCard(players, index)
-  return [{ id: entrant, lines, sheet: lines[0]!.sheet, card }]
+  const named = sideTee !== undefined && index.teesPlayed.has(sideTee) ? index.sheets.get(sideTee) : undefined
+  return [{ id: entrant, lines, sheet: named ?? lowestCard(lines), card }]
+}
+
+/**
+ * The card of a side whose players stand on different tees, where the terms name none: a house rule, no source. Lowest par
+ * first, then the lower rating, slope and id, so that it is the same whoever of the side is named first.
+ */
+function lowestCard(lines: readonly PlayerLine[]): TeeSheet {
+  const isLower = (a: TeeSheet, b: TeeSheet) => {
+    const by =
+      a.par - b.par || a.tee.courseRatingTenths - b.tee.courseRatingTenths || a.tee.slopeRating - b.tee.slopeRating
+    return by < 0 || (by === 0 && a.tee.id < b.tee.id)
+  }
+  return lines.reduce((low, { sheet }) => (isLower(sheet, low) ? sheet : low), lines[0]!.sheet)
 }
 
 function firstCard(players: readonly string[], index: DayIndex): Card | null {

@@ -27,6 +27,8 @@ export interface DayIndex {
   readonly sheets: ReadonlyMap<string, TeeSheet>
   readonly players: ReadonlyMap<string, PlayerLine>
   readonly sides: ReadonlyMap<string, Side>
+  /** Ids of the tees somebody plays this round from. */
+  readonly teesPlayed: ReadonlySet<string>
   /** By player id, or by side id where a side plays one ball. */
   readonly cards: ReadonlyMap<string, Card>
 }
@@ -52,7 +54,8 @@ export function indexOf(day: Day, round = 1): DayIndex {
   }
   const sides = new Map<string, Side>()
   for (const side of day.sides) sides.set(side.id, side)
-  return { day, sheets, players, sides, cards }
+  const teesPlayed = new Set([...players.values()].map(({ sheet }) => sheet.tee.id))
+  return { day, sheets, players, sides, teesPlayed, cards }
 }
 
 /** Holes of this round, told by the cards that were played from a tee of their own. */

@@ -22,7 +22,9 @@ export interface Field {
 
 export function fieldOf(terms: TermsInForce, index: DayIndex): Field {
   const entrants = entrantsOf(terms, index)
-  const seeds = entrants.map((entrant) => seedsOf(entrant.id, entrant.players, terms.format.ball === 'one', index))
+  const seeds = entrants.map((entrant) =>
+    seedsOf(entrant.id, entrant.players, terms.format.ball === 'one', index, terms.competition.sideTee),
+  )
   const all = seeds.flat()
   const lowestPar = lowestParOf(all)
   return { entrants, seeds, lowestPar, reading: readingOf(terms, all, lowestPar) }

@@ -191,6 +191,24 @@ function limitSteps(seed: BallSeed, terms: TermsInForce): WorkingStep[] {
   })
 }
 
+/** Which tees the one card of a side is from, where that can be asked. */
+function sideCardSteps({ lines, sheet }: BallSeed, { competition, format }: TermsInForce): WorkingStep[] {
+  const tees = new Set([sheet, ...lines.map((line) => line.sheet)])
+  if (format.ball !== 'one' || tees.size === 1) return []
+  const named = competition.sideTee === sheet.tee.id
+  const card = `Par ${sheet.par} and the stroke indexes of the ${sheet.tee.name.toLowerCase()} tees for ${sheet.tee.gender} count for the side`
+  return [
+    {
+      figure: String(sheet.par),
+      label: 'Par of the side’s card',
+      sentence: named
+        ? `${card}, as the terms of the competition name them.`
+        : `${card}: of the tees of its players those with the lowest par, as no tees are named.`,
+      clause: named ? 'Terms of the competition' : 'House rule, no source',
+    },
+  ]
+}
+
 /** All steps from the figure to the playing handicap of one ball. */
 export function handicapSteps(
   seed: BallSeed,
@@ -199,5 +217,5 @@ export function handicapSteps(
   editionId: string,
 ): WorkingStep[] {
   const own = seed.lines.flatMap((line) => [indexStep(line), courseHandicapStep(line, editionId)])
-  return [...own, ...playingHandicapSteps(seed, terms, lowestPar, editionId)]
+  return [...own, ...sideCardSteps(seed, terms), ...playingHandicapSteps(seed, terms, lowestPar, editionId)]
 }

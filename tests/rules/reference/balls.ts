@@ -73,10 +73,15 @@ export function ownerOf(round: Round, player: Player): Owner {
   return { id: player.id, players: [player], tee: teeIn(round, player), card: round.cards.get(player.id) }
 }
 
-/** One ball for the side: the first player's tee, and the side's own card or the first there is of its players. */
-export function ownerOfSide(round: Round, id: string, players: readonly Player[]): Owner {
+/** One ball for the side: the tee that is named, or the one with the least par and then rating that its players stand on. */
+export function ownerOfSide(round: Round, id: string, players: readonly Player[], sideTee?: string): Owner {
   const card = [id, ...players.map((one) => one.id)].flatMap((owner) => round.cards.get(owner) ?? [])[0]
-  return { id, players, tee: teeIn(round, players[0]!), card }
+  const played = [...round.players.values()].map((player) => teeIn(round, player))
+  const leastFirst = players
+    .map((player) => teeIn(round, player))
+    .map((tee) => ({ tee, key: [parOf(tee), tee.courseRatingTenths, tee.slopeRating].map((n) => 1000 + n).join(' ') }))
+    .sort((a, b) => (`${a.key} ${a.tee.id}` < `${b.key} ${b.tee.id}` ? -1 : 1))
+  return { id, players, tee: played.find((tee) => tee.id === sideTee) ?? leastFirst[0]!.tee, card }
 }
 
 /** Handicap with everything but the rounding, and the strokes for a tee of higher par (Rule 6.2b) beside it. */

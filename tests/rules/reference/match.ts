@@ -49,7 +49,9 @@ function ballsOf(round: Round, competition: Competition, ids: readonly string[])
   const { size, oneBall } = formOf(competition.format)
   const owners = ids.map((id): Owner[] => {
     const players = playersOf(round.day, id)
-    return oneBall ? [ownerOfSide(round, id, players)] : players.map((player) => ownerOf(round, player))
+    return oneBall
+      ? [ownerOfSide(round, id, players, competition.sideTee)]
+      : players.map((player) => ownerOf(round, player))
   })
   const lowestPar = Math.min(...owners.flat().map(({ tee }) => parOf(tee)))
   // Singles: the difference of rounded handicaps. Sides: of handicaps in full, rounded last, from the 2024 edition on.

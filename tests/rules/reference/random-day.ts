@@ -204,7 +204,8 @@ function competitionsOf(
     return { competitions: withTies }
   }
   const numbers = day.tees[0]!.holes.map(({ hole }) => hole)
-  const around = { numbers, entrants, players, closed: day.closed, rounds }
+  const tees = day.tees.map(({ id }) => id)
+  const around = { numbers, entrants, players, tees, closed: day.closed, rounds }
   const all = competitions.map((one) => {
     const matches = one.matches && randomMatches(chance, entrants)
     return randomTerms(chance, matches ? { ...one, matches } : one, around)

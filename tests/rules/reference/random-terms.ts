@@ -32,6 +32,7 @@ export interface Around {
   readonly numbers: readonly number[]
   readonly entrants: readonly string[]
   readonly players: readonly string[]
+  readonly tees: readonly string[]
   readonly closed: boolean
   readonly rounds: number
 }
@@ -45,6 +46,7 @@ export function randomTerms(chance: Chance, one: Named, around: Around): Competi
     ...(ties && !isMatch ? { ties } : {}),
     ...(form.kind === 'maximum' && one.maximum === undefined ? { maximum: maximum(chance) } : {}),
     ...strokeTerms(chance, form),
+    ...(form.oneBall && chance.oneIn(3) ? { sideTee: chance.pick(around.tees) } : {}),
     ...(isMatch ? matchTerms(chance, one.matches!, around) : holeTerms(chance, one, form, around)),
     ...(isGame(one.format) ? groupsOf(chance, one.format, around) : {}),
     ...(around.rounds > 1 ? { rounds: roundsOf(chance, isMatch) } : {}),

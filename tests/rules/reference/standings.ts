@@ -78,7 +78,9 @@ function ownersOf(round: Round, competition: Competition): { id: string; side?: 
   }
   return sidesOf(day, competition).map((side) => {
     const inIt = side.players.map((id) => players.get(id)!)
-    const owners = oneBall ? [ownerOfSide(round, side.id, inIt)] : inIt.map((player) => ownerOf(round, player))
+    const owners = oneBall
+      ? [ownerOfSide(round, side.id, inIt, competition.sideTee)]
+      : inIt.map((player) => ownerOf(round, player))
     return { id: side.id, side, owners }
   })
 }
