@@ -21,6 +21,7 @@ import { playerIds } from './ids-from-engine'
 import { leadSentence, teamSentence } from './lead-sentence'
 import { resultShown } from './match-sentences'
 import { drivesOfRow, holesOfDay, noteOfRow, roundsOfRow, sharedGroupsOf } from './row-extras'
+import { withoutPartnerSaid } from './short-of-partner'
 import { rarerTermsInWords } from './terms-in-words'
 import { tieRuleInWords, tieSentence } from './tie-sentences'
 import type { BoardRow, CompetitionBoard, DayBoard, DayHead } from './views'
@@ -104,6 +105,7 @@ export function competitionBoard(
         ? `Allowance from the ${published}`
         : `House choice${allowanceReason ? `: ${allowanceReason}` : ''}`,
     moreTerms: [
+      ...withoutPartnerSaid(record, competition, names),
       ...rarerTermsInWords(competition),
       ...countedOtherwiseSaid(record, competition),
       ...dayRulingsSaid(record, competition.id, names),
@@ -151,7 +153,7 @@ function boardRow(
     entrant,
     entryIds: playerIds(players),
     name: names.entrant(entrant),
-    note: noteOfRow(record, standing, names),
+    note: noteOfRow(record, competition, standing, names),
     playingHandicap: standing.playingHandicap,
     score,
     againstLevel: standing.againstLevel,

@@ -8,6 +8,7 @@ import { formatIn } from './format-of-competition'
 import { playerIds, sideOf } from './ids-from-engine'
 import { counted, listed } from './in-words'
 import { notShared } from './shared-games'
+import { notReturnedNote } from './short-of-partner'
 import type { BoardRow, CompetitionBoard } from './views'
 
 /** Holes of this day alone: an earlier round has its own board. */
@@ -29,13 +30,23 @@ export function roundsOfRow(record: DayRecord, { rounds }: Standing): Pick<Board
 }
 
 /** "guest of Storrey, did not play Friday"; null when there is nothing to say. */
-export function noteOfRow(record: DayRecord, { players, rounds }: Standing, names: Names): string | null {
+export function noteOfRow(
+  record: DayRecord,
+  competition: CompetitionRecord,
+  { players, rounds }: Standing,
+  names: Names,
+): string | null {
   const [first] = players
   const own = players.length === 1 && first !== undefined ? names.note(first) : null
   const missed = (rounds ?? []).flatMap(({ round, missed: is }) =>
     is ? [(round === 1 ? record : record.earlier[round - 2]!).name] : [],
   )
-  const said = [...(own ? [own] : []), ...(missed.length > 0 ? [`did not play ${listed(missed)}`] : [])]
+  const out = notReturnedNote(record, competition, playerIds(players), names)
+  const said = [
+    ...(own ? [own] : []),
+    ...(missed.length > 0 ? [`did not play ${listed(missed)}`] : []),
+    ...(out ? [out] : []),
+  ]
   return said.length > 0 ? said.join(', ') : null
 }
 

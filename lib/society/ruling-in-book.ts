@@ -101,6 +101,8 @@ const OUTCOMES: readonly string[] = ['no-return', 'disqualified', 'withdrawn']
 /** A second ruling on the same thing stands in place of the first, also when nobody said so. */
 function takesPlaceOf(ruling: RulingToGive, inForce: readonly RulingRecord[]): number | null {
   const before = inForce.findLast((one) => {
+    // A card that stands after all is a returned one.
+    if (ruling.kind === 'card-stands') return one.kind === 'no-return'
     if (OUTCOMES.includes(ruling.kind)) return OUTCOMES.includes(one.kind)
     if (ruling.kind === 'hole-score') return one.kind === 'hole-score' && one.hole === ruling.hole
     return HANDICAP_RULINGS.includes(ruling.kind) && HANDICAP_RULINGS.includes(one.kind)

@@ -233,7 +233,14 @@ export const RULINGS_ON_CARDS: readonly CardRuling[] = [
     name: 'Not handed in, or too late',
     sentence: 'The card did not come in when the terms say it must.',
     choices: [
-      choice('no-return', 'No return', { kind: 'no-return' }, 'The card has no place.', 'Rules of Golf 3.3b(2)', true),
+      choice(
+        'no-return',
+        'No return',
+        { kind: 'no-return' },
+        'The card has no place, and does not count for a partner or a team either.',
+        'Rules of Golf 3.3b(2), 23.2b',
+        true,
+      ),
       OWN,
     ],
   },

@@ -2,7 +2,7 @@
 // Golf 3.3, 21 and 23 for what a card in any state is worth.
 
 import type { Card, Hole, HoleScore } from '../day'
-import { ballValueOf } from '../formats/format'
+import { ballValueOf, type Format } from '../formats/format'
 import { strokesInOrder } from '../strokes/strokes-on-holes'
 import { valueOnHole } from '../values/value-on-hole'
 import type { DayIndex, PlayerLine, TeeSheet } from './day-index'
@@ -94,15 +94,25 @@ export function lowestParOf(seeds: readonly BallSeed[]): number {
   return lowest
 }
 
+/**
+ * The scores of a disqualified partner are no use to the side, nor are those of a card that was never returned: the side's
+ * score on a hole comes from a returned card (Rules of Golf 23.2b, 3.3b(2)). In a match no card is returned. Alone, such
+ * scores are only shown.
+ */
+export function isStruckOut(card: Card | null, { side, ball, isMatch }: Format): boolean {
+  if (side.to === 1 || ball === 'one') return false
+  return card?.outcome === 'disqualified' || (card?.outcome === 'no-return' && !isMatch)
+}
+
 /** The ball with so many strokes. `over` says that holes not played will not be played any more. */
 export function ballOf(seed: BallSeed, handicap: number, terms: TermsInForce, over: boolean): Ball {
   const { sheet, card } = seed
   const holes = sheet.tee.holes
   const value = ballValueOf(terms.format.value)
   const strokes = strokesInOrder(handicap, sheet.order)
-  // A disqualified partner's scores are no use to the side (Rules of Golf 23.2); alone, they are only shown.
-  const struckOut = card?.outcome === 'disqualified' && terms.format.side.to > 1 && terms.format.ball === 'own'
-  const gross = struckOut ? holes.map((): HoleScore => 'x') : grossOf(card, holes, over, terms.format.isMatch)
+  const gross = isStruckOut(card, terms.format)
+    ? holes.map((): HoleScore => 'x')
+    : grossOf(card, holes, over, terms.format.isMatch)
   if (over && terms.competition.notPlayed === 'level') playLevel(card, gross, holes, strokes)
   const values = new Array<HoleScore>(holes.length)
   for (let i = 0; i < holes.length; i++) {

@@ -7,7 +7,7 @@ import type { Format } from '../formats/format'
 import { ballValueOf } from '../formats/format'
 import type { HoleLine, NoPlace } from '../standings'
 import { levelOnHole } from '../values/value-on-hole'
-import type { Ball } from './balls'
+import { type Ball, isStruckOut } from './balls'
 import type { Entrant } from './entrants'
 import { ownLine, sideLine, wasPlayed } from './hole-lines'
 import { placeInPlay, startPlace } from './order-of-play'
@@ -97,7 +97,7 @@ export function entryOf(entrant: Entrant, balls: readonly Ball[], reading: Readi
   }
   const complete = settled === due
   if (complete) level = reading.wholeLevel
-  const off = format.unit === 'strokes' ? 0 : penaltyPoints(balls)
+  const off = format.unit === 'strokes' ? 0 : penaltyPoints(balls, format)
   const sideOut = reading.ballLost === 'side-out' && entrant.ballLostOn !== undefined
   return {
     entrant,
@@ -170,9 +170,9 @@ function emptyEntry(entrant: Entrant): Entry {
   return { entrant, balls: [], ...nothing, complete: false, noPlace: 'not-started' }
 }
 
-function penaltyPoints(balls: readonly Ball[]): number {
+function penaltyPoints(balls: readonly Ball[], format: Format): number {
   let off = 0
-  for (const ball of balls) if (!ball.filled) off += ball.card?.penaltyPoints ?? 0
+  for (const { filled, card } of balls) if (!filled && !isStruckOut(card, format)) off += card?.penaltyPoints ?? 0
   return off
 }
 

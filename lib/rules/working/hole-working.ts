@@ -1,11 +1,11 @@
 // One hole of one entrant shown step by step: strokes by index (RoH Appendix E), gross, net (Rules of Golf 3.1c), value
 // (21.1b, 21.2b, 21.3b), and which balls of a side count (23.2).
 
-import type { Day, HoleScore } from '../day'
+import type { CardOutcome, Day, HoleScore } from '../day'
 import { floorDiv, modulo, wholeHandicap } from '../exact/fraction'
 import { FORMATS } from '../formats/catalogue'
 import { type BallValue, ballValueOf, type Format, type Unit } from '../formats/format'
-import type { Ball } from '../score/balls'
+import { type Ball, isStruckOut } from '../score/balls'
 import { indexOf } from '../score/day-index'
 import type { Entrant } from '../score/entrants'
 import { type Entry, entryOf, lostFrom, namedOn } from '../score/entry-lines'
@@ -205,7 +205,9 @@ function sideStep(
   nameOf: (id: string) => string,
 ): WorkingStep {
   const { value, by = [] } = holes[i]!
-  const each = balls.map((ball) => `${nameOf(ball.id)} ${shownValue(ball.values[i]!)}`).join(', ')
+  const own = (ball: Ball) =>
+    isStruckOut(ball.card, terms.format) ? OUT_OF_SIDE[ball.card!.outcome!] : shownValue(ball.values[i]!)
+  const each = balls.map((ball) => `${nameOf(ball.id)} ${own(ball)}`).join(', ')
   const names = by.map(nameOf).join(' and ')
   return {
     figure: value === null ? '–' : figure(value, terms.format.unit),
@@ -241,6 +243,13 @@ function namedBall(
 }
 
 const nameIn = (day: Day) => (id: string) => day.players.find((one) => one.id === id)?.name ?? id
+
+/** Why a partner’s card is no use to the side. */
+const OUT_OF_SIDE: Readonly<Record<CardOutcome, string>> = {
+  'no-return': 'card not returned',
+  disqualified: 'disqualified',
+  withdrawn: 'withdrawn',
+}
 
 const shownValue = (value: HoleScore) => (value === null ? 'not played' : value === 'x' ? 'no score' : String(value))
 

@@ -33,6 +33,11 @@ export interface Entrant {
   readonly balls: readonly Ball[]
 }
 
+/** To a side in stroke play: the card of a partner who is disqualified, or one that never came back. */
+export function isUseless(card: Card | undefined, form: Form): boolean {
+  return (card?.outcome === 'disqualified' || card?.outcome === 'no-return') && form.size > 1 && !form.oneBall
+}
+
 const known = new WeakMap<Day, Round[]>()
 
 export function roundOf(day: Day, number: number): Round {
@@ -135,7 +140,7 @@ export function ballOf(round: Round, competition: Competition, owner: Owner, han
   const strokes = strokesDealt(handicap, tee.holes)
   const begun = card?.scores.some((score) => score !== null) ?? false
   const gross = tee.holes.map(({ par }, at): HoleScore => {
-    if (card?.outcome === 'disqualified' && form.size > 1 && !form.oneBall) return 'x'
+    if (isUseless(card, form)) return 'x'
     const score = grossOn(card, tee, at)
     if (score !== null) return score
     if (closed && competition.notPlayed === 'level' && begun && card!.outcome === undefined) return par + strokes[at]!

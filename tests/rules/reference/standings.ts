@@ -6,6 +6,7 @@ import {
   ballOf,
   type Entrant,
   handicapInFull,
+  isUseless,
   isWritten,
   type Owner,
   ownerOf,
@@ -141,7 +142,9 @@ function counted(
   const values = worth.map((one) => (one === 'no score' ? null : one))
   const complete = settled.length === due.length
   const off = higherIsBetter(competition.format)
-    ? own.reduce((sum, { card }) => sum + (card?.penaltyPoints ?? 0), 0)
+    ? own
+        .filter(({ card }) => !isUseless(card, formOf(competition.format)))
+        .reduce((sum, { card }) => sum + (card?.penaltyPoints ?? 0), 0)
     : 0
   const total = values.reduce<number>((sum, value) => sum + (value ?? 0), 0) - off
   return {

@@ -75,14 +75,15 @@ export const KINDS_OF_RULING: readonly KindOfRuling[] = [
   {
     kind: 'card-stands',
     label: 'The card stands',
-    consequence: 'Accepted as it is, although it is unsigned or otherwise not in order.',
+    consequence:
+      'Accepted as it is, although it is unsigned, late or otherwise not in order. It counts for a partner or a team too.',
     clause: 'Rules of Golf 3.3b(2), committee decision',
     needs: [],
   },
   {
     kind: 'no-return',
     label: 'No return',
-    consequence: 'The player has no place. Partners in a pair may still count.',
+    consequence: 'The card was not returned: no place, and it does not count for a partner or a team.',
     clause: 'Rules of Golf 3.3b(2)',
     needs: [],
     grave: true,
