@@ -113,7 +113,9 @@ export function competitionBoard(
     tieRule: tieRuleInWords(ties),
     unit: result.unit,
     better: result.better,
-    ...(result.divisions?.length ? { divisions: divisionBoards(competition.terms, result, names) } : {}),
+    ...(result.divisions?.length
+      ? { divisions: divisionBoards(competition.terms, result, names, formatIn(competition)) }
+      : {}),
     rows: result.standings.map((standing) => boardRow(record, competition, standing, result.unit, cards, names)),
     matches: (result.matches ?? []).map((match) => namedResult(match, names)),
     names: Object.fromEntries(

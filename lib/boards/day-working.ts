@@ -10,8 +10,9 @@ import { divisionWorkings } from '@/lib/rules/working/division-working'
 import { teamWorking } from '@/lib/rules/working/team-working'
 import { dayHead } from './board'
 import { dayOfRecord } from './day-of-record'
-import { divisionInWords } from './divisions'
+import { decidingHandicap, divisionInWords } from './divisions'
 import { type Names, namesOf } from './entrant-names'
+import { formatIn } from './format-of-competition'
 import { capital, counted } from './in-words'
 import type { DayHead } from './views'
 
@@ -95,7 +96,7 @@ function ofDivision(
     const { figure = 'in', sum } = way.handicap ?? {}
     return [{ ...own.step, figure, label: names.entrant(entrant), ...(sum === undefined ? {} : { sum }) }]
   })
-  const sentence = divisionInWords(division)
+  const sentence = divisionInWords(division, decidingHandicap(formatIn(kept)))
   const many = steps.some((_, at) => (standings[at]?.players.length ?? 1) > 1)
   const all = many ? counted(steps.length, 'side') : counted(steps.length, 'player')
   return {

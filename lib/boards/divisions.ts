@@ -3,23 +3,29 @@
 
 import type { CompetitionTerms } from '@/lib/facts/terms'
 import type { Division } from '@/lib/rules/day'
+import type { Format } from '@/lib/rules/formats/format'
 import type { CompetitionResult, Standing } from '@/lib/rules/standings'
 import type { Names } from './entrant-names'
 import { capital } from './in-words'
 import { tieSentence } from './tie-sentences'
 import type { BoardRow, CompetitionBoard, DivisionBoard } from './views'
 
+/** Which handicap says who is in a division. */
+export const decidingHandicap = (format: Pick<Format, 'strokes'> | null) =>
+  format?.strokes.kind === 'none' ? 'course' : 'playing'
+
 export function divisionBoards(
   terms: Pick<CompetitionTerms, 'divisions'>,
   result: CompetitionResult,
   names: Names,
+  format: Format | null,
 ): readonly DivisionBoard[] {
   return (result.divisions ?? []).map(({ id, name, standings }) => {
     const division = terms.divisions?.find((one) => one.id === id)
     return {
       id,
       name,
-      sentence: division ? divisionInWords(division) : '',
+      sentence: division ? divisionInWords(division, decidingHandicap(format)) : '',
       rows: standings.map((standing) => placed(standing, result.unit, names)),
     }
   })
@@ -55,19 +61,25 @@ export function rowsOfDivision<Row extends Placed>(
   })
 }
 
-/** "Women with a playing handicap from 0 to 18, without guests; only those marked “senior”." */
-export function divisionInWords(division: Omit<Division, 'id' | 'name'>): string {
+/**
+ * "Women with a playing handicap from 0 to 18, without guests; only those marked “senior”." `handicap`: which one decides,
+ * the course handicap where none counts.
+ */
+export function divisionInWords(
+  division: Omit<Division, 'id' | 'name'>,
+  handicap: 'playing' | 'course' = 'playing',
+): string {
   const { handicapFrom: from, handicapTo: to, gender, guests, group } = division
   const who = guests === 'only' ? 'guests' : guests === 'none' ? 'members' : gender ? '' : 'everybody'
   const people = gender ? `${gender}${who ? `, ${who} only` : ''}` : who
-  const figure = (handicap: number) => (handicap < 0 ? `+${-handicap}` : String(handicap))
+  const figure = (one: number) => (one < 0 ? `+${-one}` : String(one))
   const band =
     from !== undefined && to !== undefined
-      ? `with a playing handicap from ${figure(from)} to ${figure(to)}`
+      ? `with a ${handicap} handicap from ${figure(from)} to ${figure(to)}`
       : from !== undefined
-        ? `with a playing handicap of ${figure(from)} or more`
+        ? `with a ${handicap} handicap of ${figure(from)} or more`
         : to !== undefined
-          ? `with a playing handicap of ${figure(to)} or less`
+          ? `with a ${handicap} handicap of ${figure(to)} or less`
           : ''
   const marked = group ? `marked “${group}”` : ''
   return `${capital([people, band, marked].filter((part) => part !== '').join(' '))}.`

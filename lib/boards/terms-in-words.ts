@@ -3,7 +3,7 @@
 import type { CompetitionRecord } from '@/lib/facts/day-record'
 import { ballValueOf, type Format } from '@/lib/rules/formats/format'
 import { readBack } from '@/lib/rules/formats/read-back'
-import { divisionInWords } from './divisions'
+import { decidingHandicap, divisionInWords } from './divisions'
 import { formatIn } from './format-of-competition'
 import { inWords, listed } from './in-words'
 
@@ -40,7 +40,7 @@ export function termSentences(terms: Partial<Pick<Terms, Said>>, format: Format 
     ...(terms.minimumDrives ? [drivesInWords(terms.minimumDrives)] : []),
     ...(terms.ballLost ? [BALL_LOST[terms.ballLost]] : []),
     ...(terms.notPlayed ? [NOT_PLAYED[terms.notPlayed]] : []),
-    ...(terms.divisions ?? []).map((one) => `${one.name}: ${lowered(divisionInWords(one))}`),
+    ...(terms.divisions ?? []).map((one) => `${one.name}: ${lowered(divisionInWords(one, decidingHandicap(format)))}`),
   ]
 }
 

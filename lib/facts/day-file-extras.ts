@@ -20,6 +20,9 @@ export function extraTermsFaults(
   if (competition.dividedBy !== undefined && competition.allowance !== undefined) {
     out('dividedBy', 'Give an allowance or a divisor, not both.')
   }
+  const { value } = format
+  if (competition.partPoints !== undefined && !(value.kind === 'against-opponent' && value.parts !== undefined))
+    out('partPoints', `In ${format.name} no match has parts.`)
   sideTeeFault(file, competition, format, `${place}.sideTee`, faults)
   groupFaults(competition, format, file, place, faults)
   roundFaults(file, competition, format, place, faults)

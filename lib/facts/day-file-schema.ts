@@ -160,6 +160,7 @@ const competition = z.strictObject({
   ...rarerTerms,
   groups: z.array(z.array(id).min(2, 'A group has at least two players.')).max(200).optional(),
   sideTee: id.optional(),
+  partPoints: z.enum(['each-part', 'whole'], 'Write "each-part" or "whole".').optional(),
   rounds: z
     .array(whole(1, 8, 'A round'))
     .min(1, 'Name at least one round.')

@@ -185,6 +185,8 @@ export interface Competition {
   readonly dividedBy?: number
   /** Order of work in a match; the edition's own when absent. */
   readonly matchDifference?: 'rounded' | 'unrounded'
+  /** What a match in several parts is worth to a team: a point for each part when absent, or one for the whole. */
+  readonly partPoints?: 'each-part' | 'whole'
   /** Do strokes fall on extra holes as on the card? They do when absent. */
   readonly extraHoleStrokes?: 'as-on-the-card' | 'none'
   /** Holes whose value is multiplied in a format that has such holes. */

@@ -91,9 +91,11 @@ export interface MatchResult {
   /** Strokes of each ball, by player, or by side where it plays one. */
   readonly strokes: Readonly<Record<string, number>>
   readonly parts?: readonly MatchPartResult[]
+  /** Only the whole match counts for a team; each of the parts when absent. */
+  readonly wholeForTeams?: true
 }
 
-/** Points of a team from the matches of one competition, in halves: 7 is 3½. */
+/** Points of a team from the matches of one competition, each part of one in parts a match, in halves: 7 is 3½. */
 export interface TeamPoints {
   readonly team: string
   readonly name: string

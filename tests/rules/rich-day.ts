@@ -127,6 +127,7 @@ export function richDay() {
         id: 'singles',
         name: 'Three-part match',
         format: 'three-part-match',
+        partPoints: 'whole',
         extraHoleStrokes: 'none',
         rounds: [1],
         matches: [

@@ -105,6 +105,8 @@ export interface FormatData extends FiveChoices {
   readonly sentence: string
   readonly family: Family
   readonly allowance: FormatAllowance
+  /** Published figures of sides short of players, by how many there are. */
+  readonly shortSides?: Readonly<Record<number, AllowanceRow>>
   /** Where the form of play is defined. */
   readonly clause: string
   /** Holes whose value is multiplied: named in the terms of the competition. */

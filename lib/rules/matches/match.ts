@@ -2,7 +2,7 @@
 // stroke indexes of the own tee. Also for any two cards of a day, or any four as a four-ball, after the event.
 
 import { countsOf } from '../count/count-on-hole'
-import type { Day, Match } from '../day'
+import type { Competition, Day, Match } from '../day'
 import { editionOf } from '../editions/editions'
 import { formatOf } from '../formats/catalogue'
 import { ballValueOf, type Format } from '../formats/format'
@@ -48,7 +48,7 @@ export function matchOf(match: Match, terms: TermsInForce, index: DayIndex): Mat
 }
 
 /** A match that was given although one of the two, or both, have no ball in the day: Rules of Golf 3.2b(1). */
-function decidedWithout(match: Match, { format }: TermsInForce, index: DayIndex): MatchResult | null {
+function decidedWithout(match: Match, { format, competition }: TermsInForce, index: DayIndex): MatchResult | null {
   const ending = givenEnding(match)
   const { day } = index
   const isKnown = (id: string) => entrantOf(id, index) !== null || day.absent?.some((one) => one.id === id) === true
@@ -66,8 +66,12 @@ function decidedWithout(match: Match, { format }: TermsInForce, index: DayIndex)
     holes: [],
     strokes: {},
     ...(parts === undefined ? {} : { parts: partsUnplayed(match, parts, day.tees[0]?.holes ?? [], ending) }),
+    ...wholeAlone(competition),
   }
 }
+
+const wholeAlone = ({ partPoints }: Competition): Pick<MatchResult, 'wholeForTeams'> =>
+  partPoints === 'whole' ? { wholeForTeams: true } : {}
 
 /** What the strokes of a match are taken from. */
 export interface MatchFooting {
@@ -132,6 +136,7 @@ function played(match: Match, a: Entrant, b: Entrant, terms: TermsInForce, index
     holes: round.states,
     strokes: Object.fromEntries([...balls.a, ...balls.b].map((ball) => [ball.id, ball.handicap])),
     ...(parts === null ? {} : { parts: parts.map((part) => partResult(match, part)) }),
+    ...wholeAlone(terms.competition),
   }
 }
 

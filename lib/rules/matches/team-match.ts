@@ -1,33 +1,36 @@
 // A match between teams: one point for a match won, a half for one halved. Society custom; points are kept in halves so
-// that nothing is ever rounded.
+// that nothing is ever rounded. Of a match in parts each part is a match, unless the terms let only the whole count.
 
 import type { Day, Team } from '../day'
 import { halves } from '../exact/fraction'
-import type { CompetitionResult, MatchResult, TeamPoints } from '../standings'
+import type { CompetitionResult, MatchPartResult, MatchResult, TeamPoints } from '../standings'
 
 function teamOf(id: string, day: Day): Team | null {
   const players = day.sides.find((side) => side.id === id)?.players ?? [id]
   return day.teams?.find((team) => players.every((player) => team.players.includes(player))) ?? null
 }
 
-/** What a match is to a team. */
+/** What a match, or a part of one, is to a team. */
 export interface ForTeam {
+  /** Of a match in parts. */
+  readonly part?: string
   readonly fate: 'won' | 'halved' | 'lost' | 'not finished' | 'no result'
   /** The team's own side in it, and the other. */
   readonly own: string
   readonly other: string
 }
 
-/** Null: it is none of the team's business, or between two of its own. */
-export function matchForTeam(match: MatchResult, team: Team, day: Day): ForTeam | null {
+/** Nothing when it is none of the team's business, or between two of its own; one for each part that counts. */
+export function matchForTeam(match: MatchResult, team: Team, day: Day): readonly ForTeam[] {
   const isA = teamOf(match.a, day) === team
   const isB = teamOf(match.b, day) === team
-  if (isA === isB) return null
+  if (isA === isB) return []
   const [own, other] = isA ? [match.a, match.b] : [match.b, match.a]
-  return { fate: fateOf(match, own), own, other }
+  if (match.parts === undefined || match.wholeForTeams) return [{ fate: fateOf(match, own), own, other }]
+  return match.parts.map((part) => ({ part: part.name, fate: fateOf(part, own), own, other }))
 }
 
-function fateOf({ result, finished, winner }: MatchResult, own: string): ForTeam['fate'] {
+function fateOf({ result, finished, winner }: MatchPartResult | MatchResult, own: string): ForTeam['fate'] {
   if (result === 'no result') return 'no result'
   if (!finished) return 'not finished'
   if (winner === null) return 'halved'
@@ -39,8 +42,7 @@ export function teamPoints(matches: readonly MatchResult[], day: Day): TeamPoint
     let won = 0
     let halved = 0
     let lost = 0
-    for (const match of matches) {
-      const fate = matchForTeam(match, team, day)?.fate
+    for (const { fate } of matches.flatMap((match) => matchForTeam(match, team, day))) {
       if (fate === 'won') won++
       else if (fate === 'halved') halved++
       else if (fate === 'lost') lost++

@@ -5,7 +5,7 @@ import type { Card, Hole, HoleScore } from '../day'
 import { ballValueOf, type Format } from '../formats/format'
 import { strokesInOrder } from '../strokes/strokes-on-holes'
 import { valueOnHole } from '../values/value-on-hole'
-import type { DayIndex, PlayerLine, TeeSheet } from './day-index'
+import { type DayIndex, type PlayerLine, setByHand, type TeeSheet } from './day-index'
 import type { TermsInForce } from './terms-in-force'
 
 export interface Ball {
@@ -18,6 +18,12 @@ export interface Ball {
   readonly course: number | null
   /** Playing handicap, or strokes received in a match. */
   readonly handicap: number
+  /**
+   * The handicap its player has: what divisions and the tie steps "lower" and "higher handicap" look at. The playing
+   * handicap of the competition, in a game inside a group too, where `handicap` is the difference from the lowest; where no
+   * handicap counts the course handicap, rounded, or the playing handicap that was set by hand.
+   */
+  readonly has: number
   readonly strokes: readonly number[]
   /** With penalty strokes in; a hole never to be played any more is 'x'. */
   readonly gross: readonly HoleScore[]
@@ -83,8 +89,13 @@ function firstCard(players: readonly string[], index: DayIndex): Card | null {
   return null
 }
 
-/** Handicaps of an entrant's own players together, whatever stands for a missing one. */
-export function handicapOf(balls: readonly Ball[]): number {
+/** Handicaps that an entrant's own players have, together, whatever stands for a missing one. */
+export function handicapOf(balls: readonly Pick<Ball, 'has' | 'filled'>[]): number {
+  return balls.reduce((sum, ball) => (ball.filled ? sum : sum + ball.has), 0)
+}
+
+/** Strokes that an entrant's own balls receive, together. */
+export function strokesOf(balls: readonly Ball[]): number {
   return balls.reduce((sum, ball) => (ball.filled ? sum : sum + ball.handicap), 0)
 }
 
@@ -119,7 +130,24 @@ export function ballOf(seed: BallSeed, handicap: number, terms: TermsInForce, ov
     values[i] = valueOnHole(value, gross[i]!, strokes[i]!, holes[i]!.par, terms.maximum)
   }
   const line = seed.lines.length === 1 ? seed.lines[0]! : null
-  return { id: seed.id, sheet, holes, card, course: line?.course.rounded ?? null, handicap, strokes, gross, values }
+  const has = terms.format.strokes.kind === 'none' ? handicapWithout(seed, terms) : handicap
+  return {
+    id: seed.id,
+    sheet,
+    holes,
+    card,
+    course: line?.course.rounded ?? null,
+    handicap,
+    has,
+    strokes,
+    gross,
+    values,
+  }
+}
+
+/** Where no handicap counts: the course handicaps of the ball's players, or what was set by hand. */
+function handicapWithout(seed: BallSeed, { competition }: TermsInForce): number {
+  return seed.lines.reduce((sum, line) => sum + (setByHand(line, competition.id) ?? line.course.rounded), 0)
 }
 
 function grossOf(card: Card | null, holes: readonly Hole[], over: boolean, inMatch: boolean): HoleScore[] {

@@ -20,6 +20,8 @@ export interface PlayerLine {
   readonly course: CourseHandicap
   /** The course handicap was set by a ruling, not computed from the index. */
   readonly isRuled: boolean
+  /** A playing handicap set by hand for this round, in every competition. */
+  readonly handOfRound: number | undefined
 }
 
 export interface DayIndex {
@@ -50,12 +52,19 @@ export function indexOf(day: Day, round = 1): DayIndex {
     // A round with an index of its own was played on another day: the player's ruling of this day does not reach it.
     const ruled = card?.courseHandicap ?? (card?.indexTenths === undefined ? player.courseHandicap : undefined)
     const course = ruled === undefined ? courseHandicap(indexTenths, sheet.tee, day.edition) : wholeCourse(ruled)
-    players.set(player.id, { player, sheet, indexTenths, course, isRuled: ruled !== undefined })
+    const handOfRound = card?.playingHandicap
+    players.set(player.id, { player, sheet, indexTenths, course, isRuled: ruled !== undefined, handOfRound })
   }
   const sides = new Map<string, Side>()
   for (const side of day.sides) sides.set(side.id, side)
   const teesPlayed = new Set([...players.values()].map(({ sheet }) => sheet.tee.id))
   return { day, sheets, players, sides, teesPlayed, cards }
+}
+
+/** A player's playing handicap set by hand in a competition; null when there is none. */
+export function setByHand({ player, handOfRound }: PlayerLine, competitionId: string): number | null {
+  const set = player.playingHandicap
+  return handOfRound ?? set?.[competitionId] ?? set?.['*'] ?? null
 }
 
 /** Holes of this round, told by the cards that were played from a tee of their own. */

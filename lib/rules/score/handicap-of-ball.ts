@@ -1,6 +1,7 @@
 // The handicap of a ball: RoH 2024, 6.2 with the allowance of Appendix C, the par difference of 6.2b, and whatever the
 // terms say on top: a limit (7.2, a committee may set a lower maximum), a figure set by hand, a divided total.
 
+import { editionOf } from '../editions/editions'
 import { compare, fraction, rounded } from '../exact/fraction'
 import { comparesStrokes } from '../formats/format'
 import { type CourseHandicap, wholeCourse } from '../handicap/course-handicap'
@@ -9,8 +10,8 @@ import { parDifference } from '../handicap/par-difference'
 import { afterAllowance } from '../handicap/playing-handicap'
 import { dividedHandicapInFull, sideHandicapInFull } from '../handicap/side-handicap'
 import type { BallSeed } from './balls'
-import type { PlayerLine } from './day-index'
-import type { TermsInForce } from './terms-in-force'
+import { type PlayerLine, setByHand } from './day-index'
+import { HOUSE_CHOICE, type TermsInForce } from './terms-in-force'
 
 /** Handicap of a ball with the allowance applied and nothing rounded, and the strokes for the par of its tee. */
 export function handicapInFull(
@@ -19,7 +20,7 @@ export function handicapInFull(
   lowestPar: number,
   editionId: string,
 ): MatchHandicap {
-  const { format, competition, allowance } = terms
+  const { format, competition } = terms
   if (format.strokes.kind === 'none') return { full: fraction(0), parDifference: 0 }
   const byHand = handicapByHand(seed, terms)
   if (byHand !== null) return { full: fraction(byHand), parDifference: 0 }
@@ -27,12 +28,14 @@ export function handicapInFull(
   if (format.strokes.kind === 'for-the-side') {
     const courses = courseHandicapsOf(seed, terms)
     const by = competition.dividedBy
+    const allowance = allowanceOfSide(courses.length, terms, editionId)
     const full =
       by === undefined
         ? sideHandicapInFull(courses, allowance, editionId)
         : dividedHandicapInFull(courses, by, editionId)
     return { full, parDifference: due }
   }
+  const { allowance } = terms
   const percent = typeof allowance === 'number' ? allowance : (allowance[0] ?? 100)
   const line = seed.lines[0]!
   const full = afterAllowance(line.course, percent, editionId)
@@ -41,12 +44,20 @@ export function handicapInFull(
   return { full: limited, parDifference: due }
 }
 
-/** Course handicaps that make a side's own, each within the limit; a missing player's included where the terms say how. */
+/**
+ * What a player brings to the one ball of a side: the course handicap in full, cut to the limit before it is combined, so
+ * that a higher handicap never gets fewer strokes; or the playing handicap that was set by hand, as it is.
+ */
+export function courseForSide(line: PlayerLine, terms: TermsInForce): CourseHandicap {
+  const byHand = setByHand(line, terms.competition.id)
+  if (byHand !== null) return wholeCourse(byHand)
+  const limit = limitOf(line, terms)
+  return limit !== null && compare(line.course, fraction(limit)) > 0 ? wholeCourse(limit) : line.course
+}
+
+/** Course handicaps that make a side's own, a missing player's included where the terms say how. */
 export function courseHandicapsOf(seed: BallSeed, terms: TermsInForce): CourseHandicap[] {
-  const courses = seed.lines.map((line) => {
-    const limit = limitOf(line, terms)
-    return limit !== null && line.course.rounded > limit ? wholeCourse(limit) : line.course
-  })
+  const courses = seed.lines.map((line) => courseForSide(line, terms))
   const { missing } = terms.competition
   if (missing === undefined) return courses
   for (let short = terms.format.side.to - courses.length; short > 0; short--) {
@@ -57,13 +68,24 @@ export function courseHandicapsOf(seed: BallSeed, terms: TermsInForce): CourseHa
   return courses
 }
 
+/**
+ * The weights of a side of so many handicaps. Where the published figure of a full side is in force, a shorter side takes
+ * the published one of its own size, if there is one; any other weights are used from the first on.
+ */
+export function allowanceOfSide(
+  players: number,
+  { allowance, allowanceFrom, format }: TermsInForce,
+  editionId: string,
+): number | readonly number[] {
+  const row = allowanceFrom === HOUSE_CHOICE ? undefined : format.shortSides?.[players]
+  return row === undefined ? allowance : editionOf(editionId).allowances[row]
+}
+
 /** A playing handicap set by a ruling: final, whatever the allowance, the tee and the limit. */
 export function handicapByHand(seed: BallSeed, { competition, format }: TermsInForce): number | null {
   // A side's ball has a figure of its own only on the side's own card.
   if (seed.card?.playingHandicap !== undefined && seed.card.player === seed.id) return seed.card.playingHandicap
-  if (format.ball === 'one') return null
-  const set = seed.lines[0]!.player.playingHandicap
-  return set === undefined ? null : (set[competition.id] ?? set['*'] ?? null)
+  return format.ball === 'one' ? null : setByHand(seed.lines[0]!, competition.id)
 }
 
 export function limitOf(line: PlayerLine, terms: TermsInForce): number | null {

@@ -3,7 +3,7 @@
 
 import type { HoleLine, Standing } from '../standings'
 import { type Contender, howBroken, inOrder, type TieTerms } from '../ties/break-ties'
-import { handicapOf } from './balls'
+import { handicapOf, strokesOf } from './balls'
 import type { Entry } from './entry-lines'
 import { isMissed } from './rounds'
 import type { TermsInForce } from './terms-in-force'
@@ -82,7 +82,8 @@ export function contenderOf(entry: Entry, { format }: TermsInForce): Contender {
     entrant: entry.entrant.id,
     values: lines.map((line) => line.value ?? 0),
     gross: shares ? lines.map((line) => (line.value ?? 0) + line.strokes) : null,
-    handicap: handicapOf(last.balls),
+    handicap: strokesOf(last.balls),
+    has: handicapOf(last.balls),
     handicapHoles: last.holes.length,
     numbers: lines.map((line) => line.hole),
     startsAt: startsAt(last, lines),

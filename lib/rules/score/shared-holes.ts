@@ -41,7 +41,7 @@ function groupEntries(group: readonly Entrant[], terms: TermsInForce, value: Sha
   const { strokes: choice } = terms.format
   const fromLowest = choice.kind !== 'none' && choice.off === 'lowest'
   const strokes = fromLowest ? matchStrokes(full, terms.competition.matchDifference ?? usual) : full.map(ownHandicap)
-  const balls = seeds.map((seed, i) => ballOf(seed, strokes[i]!, terms, closed))
+  const balls = seeds.map((seed, i) => ({ ...ballOf(seed, strokes[i]!, terms, closed), has: ownHandicap(full[i]!) }))
   const reading = readingOf(terms, seeds, lowestPar)
   const shares = sharesOf(balls, value.shares, reading.counted)
   return group.map((entrant, g) => {

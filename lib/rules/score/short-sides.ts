@@ -59,6 +59,7 @@ function ghost(like: Ball, missing: Extract<MissingPlayer, { kind: 'ghost' }>, t
     card: null,
     course: null,
     handicap: 0,
+    has: 0,
     strokes: like.holes.map(() => 0),
     gross,
     values: gross.map((score, i) => valueOnHole(on, score, 0, like.holes[i]!.par, terms.maximum)),

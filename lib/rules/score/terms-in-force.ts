@@ -17,6 +17,9 @@ export interface TermsInForce {
   readonly maximum: MaximumScore
 }
 
+/** What `allowanceFrom` says of a figure that is not the published one. */
+export const HOUSE_CHOICE = 'house choice'
+
 const NET_DOUBLE_BOGEY: MaximumScore = { kind: 'net-double-bogey' }
 
 /** The format a competition names, or the one it carries. Null for a name that is not in the list. */
@@ -31,6 +34,7 @@ export function formatOfCompetition(competition: Competition, formats: readonly 
     family: known?.family ?? 'singles',
     allowance: known?.allowance ?? { house: 100, why: 'A format of the society: nothing is published for it.' },
     clause: known?.clause ?? 'Terms of the competition',
+    ...(known?.shortSides === undefined ? {} : { shortSides: known.shortSides }),
   })
 }
 
@@ -46,7 +50,7 @@ export function termsInForce(competition: Competition, day: Day, formats: readon
     competition,
     format,
     allowance,
-    allowanceFrom: published === undefined ? 'house choice' : `published, ${published.clause}`,
+    allowanceFrom: published === undefined ? HOUSE_CHOICE : `published, ${published.clause}`,
     ties: competition.ties ?? PUBLISHED_COUNTBACK,
     maximum: competition.maximum ?? NET_DOUBLE_BOGEY,
   }

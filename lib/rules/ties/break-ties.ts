@@ -14,6 +14,8 @@ export interface Contender {
   /** In net stroke play on one ball, gross scores of the same holes: shares of the handicap are then taken off. */
   readonly gross: readonly number[] | null
   readonly handicap: number
+  /** The handicap the entrant has, which the steps "lower" and "higher handicap" look at; `handicap` is for the shares. */
+  readonly has: number
   /** Holes that handicap is for: more than the values where not every hole counts. */
   readonly handicapHoles: number
   /** Numbers of those holes on the card; one after the other from the first when absent. */
@@ -94,9 +96,9 @@ function figureOf(one: Contender, step: Step, terms: TieTerms): Figure | null {
     case 'holes':
       return windowFigure(one, step, terms)
     case 'lower-handicap':
-      return { order: -one.handicap, shown: wholeHandicap(one.handicap) }
+      return { order: -one.has, shown: wholeHandicap(one.has) }
     case 'higher-handicap':
-      return { order: one.handicap, shown: wholeHandicap(one.handicap) }
+      return { order: one.has, shown: wholeHandicap(one.has) }
     case 'lot': {
       const lot = lotOf(one.entrant, step.seed)
       return { order: -lot, shown: String(lot) }

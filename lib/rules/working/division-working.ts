@@ -41,7 +41,7 @@ export function divisionWorkings(
     entries.map((entry) => [
       entry.entrant.id,
       {
-        handicap: divisions.some(asksHandicap) ? handicapStep(entry) : null,
+        handicap: divisions.some(asksHandicap) ? handicapStep(entry, terms.format) : null,
         divisions: divisions.map((division) => divisionStep(entry, division, index)),
       },
     ]),
@@ -50,16 +50,20 @@ export function divisionWorkings(
 
 const asksHandicap = ({ handicapFrom, handicapTo }: Division) => handicapFrom !== undefined || handicapTo !== undefined
 
-function handicapStep({ balls, entrant }: Entry): WorkingStep {
+function handicapStep({ balls, entrant }: Entry, { strokes }: Format): WorkingStep {
   const own = balls.filter((ball) => !ball.filled)
   const figure = wholeHandicap(handicapOf(balls))
-  const label = 'Playing handicap'
+  const gross = strokes.kind === 'none'
+  const label = gross ? 'Course handicap' : 'Playing handicap'
+  const what = label.toLowerCase()
   if (own.length < 2) {
     const whose = entrant.players.length > 1 ? ' of the side' : ''
-    return { figure, label, sentence: `The playing handicap${whose} in this competition decides.`, clause: CLAUSE }
+    const why = gross ? `No handicap counts here: the course handicap${whose}, rounded, decides.` : null
+    const sentence = why ?? `The playing handicap${whose} in this competition decides.`
+    return { figure, label, sentence, clause: CLAUSE }
   }
-  const sum = own.map((ball) => wholeHandicap(ball.handicap)).join(' + ')
-  return { figure, label, sum, sentence: 'The playing handicaps of the side, added up, decide.', clause: CLAUSE }
+  const sum = own.map((ball) => wholeHandicap(ball.has)).join(' + ')
+  return { figure, label, sum, sentence: `The ${what}s of the side, added up, decide.`, clause: CLAUSE }
 }
 
 function divisionStep(entry: Entry, division: Division, index: DayIndex): DivisionWorking['divisions'][number] {

@@ -19,10 +19,11 @@ import { parDifference } from '../handicap/par-difference'
 import { afterAllowance, beforeAllowance } from '../handicap/playing-handicap'
 import { weightsFor } from '../handicap/side-handicap'
 import type { BallSeed } from '../score/balls'
-import type { PlayerLine } from '../score/day-index'
-import { courseHandicapsOf, handicapByHand, handicapInFull, limitOf } from '../score/handicap-of-ball'
+import { type PlayerLine, setByHand } from '../score/day-index'
+import { allowanceOfSide, courseHandicapsOf, handicapByHand, handicapInFull, limitOf } from '../score/handicap-of-ball'
 import type { TermsInForce } from '../score/terms-in-force'
 import type { WorkingStep } from '../standings'
+import { inWords } from './words'
 
 const inFull = (one: Fraction) => asHandicap(one, 3)
 
@@ -145,7 +146,8 @@ function sideSteps(seed: BallSeed, terms: TermsInForce, editionId: string, when:
   const courses = courseHandicapsOf(seed, terms)
   const low = courses.map((one) => beforeAllowance(one, editionId))
   low.sort(compare)
-  const weights = weightsFor(terms.allowance, low.length)
+  const allowance = allowanceOfSide(low.length, terms, editionId)
+  const weights = weightsFor(allowance, low.length)
   const full = handicapInFull(seed, terms, seed.sheet.par, editionId).full
   const by = terms.competition.dividedBy
   const limits = limitSteps(seed, terms)
@@ -163,22 +165,42 @@ function sideSteps(seed: BallSeed, terms: TermsInForce, editionId: string, when:
   }
   const sum = low.map((one, i) => `${inFull(one)} × ${weights[i] ?? 0} %`).join(' + ')
   return [
+    ...limits,
     {
       figure: shownAs(full, when),
       label: 'Playing handicap of the side',
       sum: `${sum} = ${inFull(full)}`,
-      sentence: `${allowanceInWords(terms.allowance)}, ${when === 'later' ? 'added up. Not rounded yet.' : 'added up and rounded once at the end.'}`,
+      sentence: `${allowanceInWords(allowance)}${shortInWords(low.length, allowance, terms)}, ${when === 'later' ? 'added up. Not rounded yet.' : 'added up and rounded once at the end.'}`,
       clause: `${editionOf(editionId).title}, 6.2a; ${allowanceClause(terms)}`,
     },
   ]
 }
 
-/** Players of a side whose course handicap is cut to the limit before it is shared. */
+/** Which figures a side short of players is given. */
+function shortInWords(
+  players: number,
+  allowance: TermsInForce['allowance'],
+  { format, ...terms }: TermsInForce,
+): string {
+  if (players === format.side.to) return ''
+  if (allowance !== terms.allowance) return `, the published figure for a side of ${inWords(players)}`
+  return typeof allowance === 'number'
+    ? ''
+    : `, the first ${inWords(players)} of the weights for ${inWords(format.side.to)}`
+}
+
+/** Players of a side whose course handicap is set by hand, or cut to the limit before it is shared. */
 function limitSteps(seed: BallSeed, terms: TermsInForce): WorkingStep[] {
   return seed.lines.flatMap((line): WorkingStep[] => {
-    const limit = limitOf(line, terms)
-    if (limit === null || line.course.rounded <= limit) return []
     const { name } = line.player
+    const byHand = setByHand(line, terms.competition.id)
+    if (byHand !== null) {
+      const set = `Set by the committee: it takes the place of the course handicap of ${name} in the side.`
+      const clause = 'Terms of the competition'
+      return [{ figure: wholeHandicap(byHand), label: `Handicap of ${name}`, sentence: set, clause }]
+    }
+    const limit = limitOf(line, terms)
+    if (limit === null || compare(line.course, fraction(limit)) <= 0) return []
     const sentence = `The terms of the competition let nobody here count more than ${limit}: so much counts of ${name}.`
     return [
       {

@@ -37,29 +37,28 @@ export function teamWorking(
   let sum = 0
   const steps = sessions.flatMap(({ name, matches }) =>
     matches.flatMap((match, at): WorkingStep[] => {
-      const found = matchForTeam(match, team, day)
-      if (found === null) return []
-      const { fate, own, other } = found
-      const { halfPoints, said } = WORTH[fate]
-      counts[fate]++
-      const before = sum
-      sum += halfPoints
-      return [
-        {
+      return matchForTeam(match, team, day).map(({ part, fate, own, other }): WorkingStep => {
+        const { halfPoints, said } = WORTH[fate]
+        counts[fate]++
+        const before = sum
+        sum += halfPoints
+        const how = part === undefined ? match : match.parts!.find((one) => one.name === part)!
+        const which = `${name === null ? 'Match' : `${name}, match`} ${at + 1}${part === undefined ? '' : `, ${part}`}`
+        return {
           figure: halves(sum),
-          label: `${name === null ? 'Match' : `${name}, match`} ${at + 1}: ${nameOf(own)} against ${nameOf(other)}`,
+          label: `${which}: ${nameOf(own)} against ${nameOf(other)}`,
           ...(halfPoints === 0 ? {} : { sum: `${halves(before)} + ${halves(halfPoints)}` }),
-          sentence: `${capital(fate)}${howIn(match, fate)}: ${said}.`,
+          sentence: `${capital(fate)}${howIn(how, fate)}: ${said}.`,
           clause: CLAUSE,
-        },
-      ]
+        }
+      })
     }),
   )
   return [...steps, totalStep(sum, counts)]
 }
 
 /** ", 2&1", ", conceded"; nothing where the fate says it all. */
-function howIn({ result }: MatchResult, fate: ForTeam['fate']): string {
+function howIn({ result }: Pick<MatchResult, 'result'>, fate: ForTeam['fate']): string {
   return fate === 'won' || fate === 'lost' ? `, ${result.replace(/^[AB] /, '')}` : ''
 }
 

@@ -39,6 +39,7 @@ it.each(['stableford', 'medal'] as const)('%s', (id) => {
       values: of,
       gross: low ? of.map((value, at) => value + strokes[at]!) : null,
       handicap,
+      has: handicap,
       handicapHoles: 18,
       startsAt: 0,
       lastRound: null,

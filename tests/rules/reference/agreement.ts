@@ -85,7 +85,7 @@ function matchesDiffer(day: Day, competition: Competition, result: CompetitionRe
     }
   }
   for (const { team, halfPoints } of result.teams ?? []) {
-    const wanted = halfPointsOf(day, team, lines, matches)
+    const wanted = halfPointsOf(day, competition, team, lines, matches)
     if (wanted !== halfPoints) return `team ${team}: ${wanted} half points by definition, engine ${halfPoints}`
   }
   return null

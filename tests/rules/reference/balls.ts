@@ -19,6 +19,8 @@ export interface Ball {
   readonly tee: Tee
   readonly card: Card | undefined
   readonly handicap: number
+  /** What the player has, wherever that is asked: a gross competition asks for the course handicap. */
+  readonly has: number
   readonly strokes: readonly number[]
   /** As each hole counts now: a hole that will not be played any more is one without a score. */
   readonly gross: readonly HoleScore[]
@@ -89,14 +91,22 @@ export function ownerOfSide(round: Round, id: string, players: readonly Player[]
   return { id, players, tee: played.find((tee) => tee.id === sideTee) ?? leastFirst[0]!.tee, card }
 }
 
+/** Set by hand: for this round, for this competition, for all of them. */
+function byHandOf(round: Round, { id }: Competition, player: Player): number | undefined {
+  return [
+    round.cards.get(player.id)?.playingHandicap,
+    player.playingHandicap?.[id],
+    player.playingHandicap?.['*'],
+  ].find((one) => one !== undefined)
+}
+
 /** Handicap with everything but the rounding, and the strokes for a tee of higher par (Rule 6.2b) beside it. */
 export function handicapInFull(round: Round, competition: Competition, owner: Owner, lowestPar: number) {
   const form = formOf(competition.format)
   const { players, tee, card } = owner
   const none = { full: fraction(0), extra: 0 }
   if (form.kind === 'gross') return none
-  const hand = players[0]!.playingHandicap
-  const ofPlayer = form.oneBall ? undefined : (hand?.[competition.id] ?? hand?.['*'])
+  const ofPlayer = form.oneBall ? undefined : byHandOf(round, competition, players[0]!)
   const byHand = (card?.player === owner.id ? card.playingHandicap : undefined) ?? ofPlayer
   if (byHand !== undefined) return { full: fraction(byHand), extra: 0 }
   const extra = form.kind === 'strokes' || form.kind === 'maximum' ? parOf(tee) - lowestPar : 0
@@ -109,9 +119,11 @@ export function handicapInFull(round: Round, competition: Competition, owner: Ow
 
 function sideInFull(round: Round, competition: Competition, form: Form, players: readonly Player[]): Fraction {
   const courses = players.map((player) => {
+    const byHand = byHandOf(round, competition, player)
+    if (byHand !== undefined) return fraction(byHand)
     const course = courseIn(round, player)
     const limit = competition.handicapLimit?.[teeIn(round, player).gender]
-    return limit !== undefined && halfUp(course) > limit ? fraction(limit) : course
+    return limit !== undefined && compare(fraction(limit), course) < 0 ? fraction(limit) : course
   })
   const lowest = courses.reduce((low, one) => (compare(one, low) < 0 ? one : low))
   const { missing, dividedBy } = competition
@@ -119,8 +131,17 @@ function sideInFull(round: Round, competition: Competition, form: Form, players:
     courses.push(missing.kind === 'ghost' ? fraction(missing.courseHandicap) : lowest)
   }
   if (dividedBy !== undefined) return times(courses.reduce(plus, fraction(0)), fraction(1, dividedBy))
-  const allowance = competition.allowance ?? form.allowance
+  const allowance = weightsOf(competition, form, courses.length)
   return sideHandicapOf(courses, typeof allowance === 'number' ? courses.map(() => allowance) : allowance)
+}
+
+const SCRAMBLE: Readonly<Record<number, readonly number[]>> = { 2: [35, 15], 3: [30, 20, 10], 4: [25, 20, 15, 10] }
+
+/** A scramble at the published weights of its size takes those of a smaller side for a side that is short. */
+function weightsOf({ format, allowance }: Competition, form: Form, players: number): number | readonly number[] {
+  const wanted = allowance ?? form.allowance
+  const isPublished = [wanted].flat().join() === SCRAMBLE[form.size]?.join()
+  return format.startsWith('scramble') && isPublished ? (SCRAMBLE[players] ?? wanted) : wanted
 }
 
 /** Gross of a hole with the committee's penalty strokes on it. */
@@ -150,5 +171,7 @@ export function ballOf(round: Round, competition: Competition, owner: Owner, han
     const score = gross[at]!
     return score === null ? null : holeValue(competition, form, score, par, strokes[at]!)
   })
-  return { id: owner.id, tee, card, handicap, strokes, gross, worth, standIn: false }
+  const courses = owner.players.map((one) => byHandOf(round, competition, one) ?? halfUp(courseIn(round, one)))
+  const has = form.kind === 'gross' ? courses.reduce((sum, one) => sum + one, 0) : handicap
+  return { id: owner.id, tee, card, handicap, has, strokes, gross, worth, standIn: false }
 }

@@ -14,7 +14,11 @@ export function offTheLowest(round: Round, competition: Competition, owners: rea
     return plus(figure, fraction(extra))
   })
   const lowest = figures.reduce((low, one) => (compare(one, low) < 0 ? one : low))
-  return owners.map((owner, at) => ballOf(round, competition, owner, halfUp(minus(figures[at]!, lowest))))
+  return owners.map((owner, at) => {
+    const { full, extra } = handicapInFull(round, competition, owner, lowestPar)
+    const ball = ballOf(round, competition, owner, halfUp(minus(figures[at]!, lowest)))
+    return { ...ball, has: halfUp(full) + extra }
+  })
 }
 
 /** Behind every score there is. */

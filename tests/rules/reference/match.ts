@@ -206,13 +206,23 @@ function partOf(sides: Sides, whole: { winner: number; result: string }, named: 
 }
 
 /** One point for a match won, a half for one halved, counted in halves: only for a side that is all of one team. */
-export function halfPointsOf(day: Day, team: string, lines: readonly MatchLine[], matches: readonly Match[]): number {
+export function halfPointsOf(
+  day: Day,
+  competition: Competition,
+  team: string,
+  lines: readonly MatchLine[],
+  matches: readonly Match[],
+): number {
   const { players } = day.teams!.find(({ id }) => id === team)!
   const isOurs = (entrant: string) => playersOf(day, entrant).every(({ id }) => players.includes(id))
   return lines.reduce((sum, line, at) => {
     const [a, b] = [isOurs(matches[at]!.a), isOurs(matches[at]!.b)]
-    if (a === b || !line.finished || line.result === 'no result') return sum
-    if (line.winner === null) return sum + 1
-    return sum + (line.winner === (a ? matches[at]!.a : matches[at]!.b) ? 2 : 0)
+    if (a === b) return sum
+    const own = a ? matches[at]!.a : matches[at]!.b
+    const games = competition.partPoints === 'whole' || line.parts.length === 0 ? [line] : line.parts
+    for (const { finished, result, winner } of games) {
+      if (finished && result !== 'no result') sum += winner === null ? 1 : winner === own ? 2 : 0
+    }
+    return sum
   }, 0)
 }

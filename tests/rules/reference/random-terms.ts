@@ -47,7 +47,7 @@ export function randomTerms(chance: Chance, one: Named, around: Around): Competi
     ...(form.kind === 'maximum' && one.maximum === undefined ? { maximum: maximum(chance) } : {}),
     ...strokeTerms(chance, form),
     ...(form.oneBall && chance.oneIn(3) ? { sideTee: chance.pick(around.tees) } : {}),
-    ...(isMatch ? matchTerms(chance, one.matches!, around) : holeTerms(chance, one, form, around)),
+    ...(isMatch ? matchTerms(chance, one.format, one.matches!, around) : holeTerms(chance, one, form, around)),
     ...(isGame(one.format) ? groupsOf(chance, one.format, around) : {}),
     ...(around.rounds > 1 ? { rounds: roundsOf(chance, isMatch) } : {}),
     ...(one.format === 'double-point-stableford' ? { namedHoles: some(chance, around.numbers) } : {}),
@@ -115,12 +115,20 @@ function divisions(chance: Chance): Division[] {
   ]
 }
 
-function matchTerms(chance: Chance, matches: readonly Match[], { numbers }: Around): Partial<Competition> {
+function matchTerms(
+  chance: Chance,
+  format: string,
+  matches: readonly Match[],
+  { numbers }: Around,
+): Partial<Competition> {
   const end = () => chance.pick(['a', 'b'] as const)
   const holed = () => chance.pick([3, 4, 4, 5, 'x'] as const)
   return {
     ...(chance.oneIn(3) ? { matchDifference: chance.pick(['rounded', 'unrounded'] as const) } : {}),
     ...(chance.oneIn(3) ? { extraHoleStrokes: chance.pick(['as-on-the-card', 'none'] as const) } : {}),
+    ...(format === 'three-part-match' && chance.oneIn(2)
+      ? { partPoints: chance.pick(['each-part', 'whole'] as const) }
+      : {}),
     ...(chance.oneIn(8) ? { missing: { kind: 'ghost' as const, overPar: 1, courseHandicap: 18 } } : {}),
     matches: matches.map((match) => ({
       ...match,

@@ -274,7 +274,7 @@ function drivesOf({ format, minimumDrives }: Competition, { side, balls }: Entra
 export function belongs(day: Day, competition: Competition, one: Whole, division: Division): boolean {
   const { entrant } = one.last
   const own = entrant.balls.filter((ball) => !ball.standIn)
-  const handicap = own.reduce((sum, ball) => sum + ball.handicap, 0)
+  const handicap = own.reduce((sum, ball) => sum + ball.has, 0)
   if (handicap < (division.handicapFrom ?? handicap) || handicap > (division.handicapTo ?? handicap)) return false
   const round = roundOf(day, competition.rounds?.at(-1) ?? 1)
   const ids = entrant.side?.players ?? [entrant.id]

@@ -46,11 +46,12 @@ function figure(competition: Competition, rule: TieRule, step: TieStep, one: Cou
   const { entrant, values } = one
   const own = entrant.balls.filter((ball) => !ball.standIn)
   const handicap = own.reduce((sum, ball) => sum + ball.handicap, 0)
+  const has = own.reduce((sum, ball) => sum + ball.has, 0)
   switch (step.kind) {
     case 'lower-handicap':
-      return fraction(handicap)
+      return fraction(has)
     case 'higher-handicap':
-      return fraction(-handicap)
+      return fraction(-has)
     case 'lot':
       return fraction(lotOf(entrant.id, step.seed))
     case 'play-off': {

@@ -19,6 +19,7 @@ export const scramble: readonly FormatData[] = SIZES.flatMap(({ size, word, row 
     strokes: { kind: 'for-the-side', off: 'own' },
     count: { kind: 'best', take: [1] },
     allowance: { row },
+    shortSides: Object.fromEntries(SIZES.flatMap((one) => (one.size < size ? [[one.size, one.row]] : []))),
     clause: 'Society custom; RoH Appendix C',
   }
   const how = `Sides of ${word}: everybody plays from where the best ball lies until it is holed`
