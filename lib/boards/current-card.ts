@@ -27,6 +27,8 @@ export interface CurrentCard {
   readonly missing: readonly number[]
   readonly lateFacts: readonly FactRecord[]
   readonly outcome: CardOutcome | null
+  /** Number of the ruling by which the day was closed without this card; accepting the card takes it back. */
+  readonly closedWithout: number | null
   readonly penaltyStrokes: Readonly<Record<number, number>>
   readonly penaltyPoints: number
   /** Set by the committee: the right index in tenths or the right course handicap, counted by each allowance … */
@@ -75,6 +77,7 @@ export function currentCard({
     missing: abandoned ? [] : lines.filter((line) => line.score === null).map((line) => line.hole),
     lateFacts: mine.filter((fact) => fact.late),
     outcome: outcomeOf(inForce) ?? (abandoned === 'nothing' ? 'no-return' : null),
+    closedWithout: closedWithout(inForce),
     penaltyStrokes: penaltyStrokesOf(inForce),
     penaltyPoints: sum(inForce.filter((one) => one.kind === 'penalty-points').map((one) => one.value ?? 0)),
     ...handicapRuled(inForce),
@@ -134,8 +137,19 @@ function handicapRuled(inForce: readonly RulingRecord[]) {
   }
 }
 
+/** The reason the book itself gives when a day is closed without a card: no officer has judged that card. */
+export const CLOSED_WITHOUT = 'The card had not been returned when the day was closed.'
+
+function closedWithout(inForce: readonly RulingRecord[]): number | null {
+  const last = lastOutcome(inForce)
+  return last?.kind === 'no-return' && last.reason === CLOSED_WITHOUT ? last.number : null
+}
+
+const lastOutcome = (inForce: readonly RulingRecord[]) =>
+  inForce.findLast(({ kind }) => kind === 'no-return' || kind === 'disqualified' || kind === 'withdrawn')
+
 function outcomeOf(inForce: readonly RulingRecord[]): CardOutcome | null {
-  const last = inForce.findLast(({ kind }) => kind === 'no-return' || kind === 'disqualified' || kind === 'withdrawn')
+  const last = lastOutcome(inForce)
   return last ? (last.kind as CardOutcome) : null
 }
 
@@ -153,9 +167,12 @@ export interface CardFault {
   readonly sentence: string
 }
 
-/** What keeps a card from being taken in, one sentence each; nothing when the committee has ruled on its outcome. */
+/**
+ * What keeps a card from being taken in, one sentence each; nothing when the committee has ruled on its outcome. A card
+ * without which the day was closed is like any other once it comes in.
+ */
 export function faultsOf(card: CurrentCard): readonly CardFault[] {
-  if (card.outcome) return []
+  if (card.outcome && card.closedWithout === null) return []
   return [
     ...card.missing.map((hole) => ({ place: `hole ${hole}`, sentence: `Hole ${hole} has no score.` })),
     ...card.notAgreed.map((hole) => ({
@@ -170,7 +187,7 @@ export function faultsOf(card: CurrentCard): readonly CardFault[] {
 /** The same in a few words for a list of cards: "Holes 8 to 18 have no score. The player has not signed." */
 export function wantsInWords(card: CurrentCard): string {
   const rest = faultsOf({ ...card, missing: [] }).map((fault) => fault.sentence)
-  if (card.outcome || !card.missing.length) return rest.join(' ')
+  if ((card.outcome && card.closedWithout === null) || !card.missing.length) return rest.join(' ')
   if (card.missing.length === card.holes.length) return 'No hole has a score yet.'
   const runs = runsOf(card.missing)
   const last = runs.at(-1)

@@ -127,5 +127,12 @@ export interface ReturnsView extends DayHead {
   readonly rulings: readonly RulingLine[]
   readonly lateFacts: readonly LateFactLine[]
   /** Cards that keep the day from being closed; empty when it may be closed. */
-  readonly inTheWay: readonly { readonly place: string; readonly sentence: string; readonly isOut: boolean }[]
+  readonly inTheWay: readonly {
+    readonly entryId: EntryId
+    readonly place: string
+    readonly sentence: string
+    readonly isOut: boolean
+  }[]
+  /** Who counts as not returned, by a ruling or by the close. */
+  readonly notReturned: readonly string[]
 }

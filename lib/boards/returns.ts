@@ -60,6 +60,7 @@ export function returnsOf(record: DayRecord, zone: string): ReturnsView {
     rulings: [...rulings].reverse(),
     lateFacts: all.flatMap((card) => card.lateFacts).sort((a, b) => b.id - a.id),
     inTheWay: cardsInTheWay(record, cards),
+    notReturned: all.filter((card) => card.outcome === 'no-return').map((card) => card.name),
   }
 }
 
@@ -88,6 +89,7 @@ function calledApart(
 /** A card that keeps the day from being closed: still out, or handed in and not accepted yet. */
 export interface CardInTheWay extends CardFault {
   readonly cardId: CardId
+  readonly entryId: EntryId
   readonly isOut: boolean
 }
 
@@ -99,10 +101,20 @@ export function cardsInTheWay(record: DayRecord, cards: ReadonlyMap<string, Curr
   return cardsInOrder.flatMap((kept) => {
     const card = cards.get(kept.entryId)
     const entry = record.entries.find((one) => one.id === kept.entryId)
-    if (!card || entry?.status !== 'entered' || kept.state === 'taken-in' || card.outcome) return []
+    // Signed on the phone after the day was opened again: the card without which it was closed has come in.
+    const cameIn = card?.closedWithout != null && kept.state === 'handed-in'
+    if (!card || entry?.status !== 'entered' || kept.state === 'taken-in' || (card.outcome && !cameIn)) return []
     const wants = wantsInWords(card) || 'The card is ready: accept it.'
     const name = names.full(kept.entryId)
-    return [{ place: name, sentence: `${name}: ${wants}`, cardId: kept.id, isOut: kept.state === 'out' }]
+    return [
+      {
+        place: name,
+        sentence: `${name}: ${wants}`,
+        cardId: kept.id,
+        entryId: kept.entryId,
+        isOut: kept.state === 'out',
+      },
+    ]
   })
 }
 
@@ -206,6 +218,7 @@ export function opinionName(names: Names, fact: FactRecord, opinions: readonly F
 
 /** Short, for the list of cards. */
 function lineOf(kept: CardRecord, card: CurrentCard, group: GroupOnCourse | undefined): string {
+  if (card.outcome && kept.state === 'handed-in' && card.closedWithout !== null) return 'handed in'
   if (card.outcome)
     return { 'no-return': 'no return', disqualified: 'disqualified', withdrawn: 'withdrawn' }[card.outcome]
   if (kept.state === 'taken-in') return 'accepted'

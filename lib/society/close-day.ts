@@ -3,6 +3,7 @@
 import type { CardId, DayId } from '@/lib/facts/ids'
 import 'server-only'
 import type { z } from 'zod'
+import { CLOSED_WITHOUT } from '@/lib/boards/current-card'
 import { cardsAsTheyStand } from '@/lib/boards/day-of-record'
 import { type CardInTheWay, cardsInTheWay } from '@/lib/boards/returns'
 import type { InWords } from '@/lib/facts/act-record'
@@ -123,6 +124,6 @@ const noReturnOf = (dayId: DayId, cardId: CardId): RulingToGive => ({
   hole: null,
   value: null,
   clause: '',
-  reason: 'The card had not been returned when the day was closed.',
+  reason: CLOSED_WITHOUT,
   replaces: null,
 })

@@ -1,10 +1,12 @@
-// The desk accepts a card: complete, agreed and signed, or ruled upon. After this a ruling changes it, or it is opened again.
+// The desk accepts a card: complete, agreed and signed, or ruled upon. A ruling by which the
+// day was closed without it is taken back. After this a ruling changes it, or it is opened again.
 
 import 'server-only'
 import type { z } from 'zod'
 import { currentCard, faultsOf } from '@/lib/boards/current-card'
 import type { Actor } from '@/lib/facts/actor'
 import { takeCardIn as schema } from '@/lib/facts/commands'
+import type { CardId, DayId } from '@/lib/facts/ids'
 import { ok, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
 import { takeIn } from '@/lib/store/card-states'
@@ -16,6 +18,7 @@ import { takeDayOn } from './day-on'
 import { deskOnly, notFound } from './desk-only'
 import { live } from './live'
 import { parseInput } from './parse-input'
+import { putRuling, type RulingToGive } from './ruling-in-book'
 
 /** Refused as `card-not-ready` with every fault named. Taking a card in twice answers the same. */
 export async function takeCardIn(
@@ -25,7 +28,13 @@ export async function takeCardIn(
 ): Promise<
   Result<
     { scoreVersion: number },
-    'not-allowed' | 'not-understood' | 'not-found' | 'day-called-off' | 'day-closed' | 'card-not-ready'
+    | 'not-allowed'
+    | 'not-understood'
+    | 'not-found'
+    | 'day-called-off'
+    | 'day-closed'
+    | 'card-not-ready'
+    | 'no-such-ruling'
   >
 > {
   const officer = deskOnly(actor, 'take-card-in')
@@ -44,9 +53,21 @@ export async function takeCardIn(
     if (sources.card.state === 'taken-in') return ok({ scoreVersion: day.scoreVersion, version: null })
     if (day.status === 'closed')
       return refused('day-closed', 'The day is closed. Open it again, with the reason, before you accept a card.')
-    const faults = faultsOf(currentCard(sources))
+    const card = currentCard(sources)
+    const faults = faultsOf(card)
     if (faults.length)
       return refused('card-not-ready', 'The card cannot be accepted yet; each reason stands below.', faults)
+    if (card.closedWithout !== null) {
+      const back = await putRuling(
+        tx,
+        officer.value,
+        day,
+        sources,
+        returnedAfterAll(read.value, card.closedWithout),
+        now,
+      )
+      if (!back.ok) return back
+    }
     await takeIn(tx, { societyId, cardId, by: userId, at: now })
     const subject = await cardInWords(tx, societyId, cardId)
     const [before, after] = [{ Card: sources.card.state.replace('-', ' ') }, { Card: 'accepted' }]
@@ -59,3 +80,15 @@ export async function takeCardIn(
   if (version) live().announce(dayId, version)
   return ok({ scoreVersion })
 }
+
+/** The day was closed without this card and opened again: that ruling of the close counts no longer. */
+const returnedAfterAll = (of: { readonly dayId: DayId; readonly cardId: CardId }, number: number): RulingToGive => ({
+  dayId: of.dayId,
+  cardId: of.cardId,
+  kind: 'withdrawn-ruling',
+  hole: null,
+  value: null,
+  clause: '',
+  reason: 'The card was returned after the day was opened again.',
+  replaces: number,
+})

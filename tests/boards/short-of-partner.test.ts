@@ -62,7 +62,7 @@ it('counts a card that was not returned for nobody, and names it', () => {
 it('says it in the working of a hole', () => {
   const working = cardWorkingOf(ruled('no-return'), asId('d-Verrow'), { competition: 2, hole: 1 }, 'Europe/London')
   const steps = JSON.stringify(working)
-  expect(steps).toContain('Ashgill card not returned, Verrow 2')
+  expect(steps).toContain('A Ashgill card not returned, V Verrow 2')
 })
 
 it('says before the close whose partner will count alone', () => {

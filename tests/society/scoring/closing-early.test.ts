@@ -2,12 +2,16 @@
 // a day with cards still out is closed only by naming how many count as not returned.
 
 import { afterAll, beforeAll, expect, it } from 'vitest'
+import { cardsAsTheyStand } from '@/lib/boards/day-of-record'
+import { returnsOf } from '@/lib/boards/returns'
 import type { EntryId } from '@/lib/facts/ids'
 import { closeDay } from '@/lib/society/close-day'
 import { deskDay } from '@/lib/society/desk-day'
 import { keyCard } from '@/lib/society/enter-score'
 import { playDayAhead } from '@/lib/society/play-day-ahead'
 import { publishResult } from '@/lib/society/publish-result'
+import { reopenDay } from '@/lib/society/reopen-day'
+import { takeCardIn } from '@/lib/society/take-card-in'
 import { book } from '@/lib/store/client'
 import { type DayInPlay, dayInPlay, got, LEVEL, over, playEverything } from './day-in-play'
 
@@ -58,6 +62,22 @@ it('says who is still out, and closes over them only when their number is named'
   expect(record.rulings.every((one) => one.kind === 'no-return')).toBe(true)
   const act = await book().actRecord.findFirstOrThrow({ where: { act: 'close-day' } })
   expect(JSON.parse(act.after!)['Not returned']).toHaveLength(8)
+})
+
+it('takes the ruling of the close back with the card that is accepted after opening the day again', async () => {
+  got(await reopenDay(day.w.actor, { ...(await at()), reason: 'A card was found in the car.' }))
+  const [found] = day.players(1)
+  const card = { dayId: day.dayId, cardId: day.cardOf(found!) }
+  const outcome = async () => cardsAsTheyStand(await day.record()).get(found!)?.outcome ?? null
+  expect(await takeCardIn(day.w.actor, card)).toMatchObject({ code: 'card-not-ready' })
+  expect(await outcome()).toBe('no-return')
+  got(await keyCard(day.w.actor, { ...card, scores: [...LEVEL], signed: { player: true, marker: true } }))
+  got(await takeCardIn(day.w.actor, card))
+  expect(await outcome()).toBeNull()
+  const view = returnsOf(await day.record(), 'Europe/London')
+  expect(view).toMatchObject({ takenIn: 1, inTheWay: [] })
+  expect(view.notReturned).toHaveLength(7)
+  expect(view.groups[0]!.cards[0]).toMatchObject({ line: 'accepted', outcome: null })
 })
 
 it('never closes over a card that is handed in', async () => {

@@ -6,7 +6,9 @@ import { Field, Send } from '@/app/desk/_form/field'
 import { SeenDay } from '@/app/desk/_form/seen-day'
 import { glanceOf } from '@/app/desk/_frame/day-glance'
 import { count, list } from '@/app/desk/_frame/words'
+import { namesOf } from '@/lib/boards/entrant-names'
 import type { ReturnsView } from '@/lib/boards/returns-view'
+import { countingAlone } from '@/lib/boards/short-of-partner'
 import type { DayRecord } from '@/lib/facts/day-record'
 import { closeTheDay, publishTheResult, reopenTheDay } from './actions'
 
@@ -29,6 +31,12 @@ export function CloseDay({
 }: Props & { readonly view: ReturnsView; readonly at: string; readonly isAhead: boolean }) {
   const { inTheWay } = view
   const out = inTheWay.filter((card) => card.isOut)
+  // What it means for partners and teams, by name.
+  const alone = countingAlone(
+    record,
+    out.map((card) => card.entryId),
+    namesOf(record),
+  )
   const whyNever = isAhead ? 'the day has not come yet' : view.cards === 0 && 'no card is made out'
   const whyNot = whyNever || (inTheWay.length > 0 && `${inTheWay.length} in the way`)
   return (
@@ -57,8 +65,9 @@ export function CloseDay({
         </p>
       ) : (
         <p>
-          {view.takenIn} of {view.cards} cards are taken in and nothing is open. Closing breaks the ties and settles the
-          prizes.
+          {view.takenIn} of {view.cards} cards are accepted
+          {view.notReturned.length > 0 ? `, not returned: ${list(view.notReturned)}` : ' and nothing is open'}. Closing
+          breaks the ties and settles the prizes.
         </p>
       )}
       <ActForm action={closeTheDay.bind(null, where)} label="Close the day">
@@ -78,8 +87,16 @@ export function CloseDay({
             <p>
               <b>{list(out.map((card) => card.place))}</b> {out.length === 1 ? 'takes' : 'take'} no place:{' '}
               {out.length === 1 ? 'the card counts' : `the ${out.length} cards count`} as not returned, as a ruling of
-              the committee with its number (Rule 3.3b). It can be taken back by opening the day again.
+              the committee with its number (Rule 3.3b). It is taken back by opening the day again and accepting the
+              card.
             </p>
+            {alone.length > 0 ? (
+              <ul>
+                {alone.map((line) => (
+                  <li key={line}>{line}</li>
+                ))}
+              </ul>
+            ) : null}
             <p className="acts">
               <Send kind="grave">Close the day: {count(out.length, 'card')} not returned</Send>
             </p>
