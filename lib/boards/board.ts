@@ -64,6 +64,7 @@ export function boardOf(record: DayRecord, countedAt: Date): DayBoard {
     cards: way.cards,
     cardsIn: way.in,
     cardsToSign: way.toSign,
+    ...(way.notReturned > 0 ? { cardsNotReturned: way.notReturned } : {}),
     course: (course?.holes ?? []).map(({ hole, par, yards }) => ({ hole, par, yards: yards ?? null })),
     groups: groupsOnCourse(record, cards),
     ...(record.teams.length > 0

@@ -60,14 +60,20 @@ export interface CardsOnTheirWay {
   readonly toSign: number
   /** Handed in, accepted or ruled out. */
   readonly in: number
+  /** Of those in: never returned, by a ruling or because the day was closed without them. */
+  readonly notReturned: number
   readonly accepted: number
 }
 
 export function cardsOnTheirWay(record: Day, cards: Cards): CardsOnTheirWay {
   const byCard = new Map<string, CardProgress>()
+  const gone = new Set<string>()
   for (const { id, status } of record.entries) {
     const progress = status === 'entered' ? progressOf(record, cards, id) : null
-    if (progress) byCard.set(sharedCard(record, id)?.id ?? id, progress)
+    if (!progress) continue
+    const card = sharedCard(record, id)?.id ?? id
+    byCard.set(card, progress)
+    if (isIn(progress) && isNotReturned(record, cards, id)) gone.add(card)
   }
   const all = [...byCard.values()]
   const count = (state: CardProgress['state']) => all.filter((one) => one.state === state).length
@@ -77,6 +83,14 @@ export function cardsOnTheirWay(record: Day, cards: Cards): CardsOnTheirWay {
     onCourse: count('on-hole'),
     toSign: count('finished'),
     in: all.filter(isIn).length,
+    notReturned: gone.size,
     accepted: count('accepted'),
   }
+}
+
+/** Nobody waits for the card any more, and nobody has it: a no return, or a player who went home with it. */
+function isNotReturned(record: Day, cards: Cards, entryId: EntryId): boolean {
+  const outcome = cards.get(entryId)?.outcome
+  if (outcome === 'no-return') return true
+  return outcome === 'withdrawn' && record.cards.find((one) => one.entryId === entryId)?.state === 'out'
 }

@@ -130,6 +130,8 @@ export interface DayBoard {
   readonly cardsIn: number
   /** Every hole written, a signature missing. */
   readonly cardsToSign?: number
+  /** Counted as in because nobody waits for them, though they never came. Sheets of before have none. */
+  readonly cardsNotReturned?: number
   readonly course: readonly { readonly hole: number; readonly par: number; readonly yards: number | null }[]
   readonly groups: readonly GroupOnCourse[]
   /** Who plays for which team, where the day has teams. */

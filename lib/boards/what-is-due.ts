@@ -62,7 +62,10 @@ export function whatIsDue(record: DayRecord, counts: DeskCounts, calledOn: strin
 function linesOf(record: DayRecord, counts: DeskCounts, calledOn: string, today: string): readonly Line[] {
   const { date } = record
   const published = record.publications.at(-1)
-  const closing = record.entriesCloseOn ?? addDays(date, -10)
+  // Nothing is due before what it waits for: entries that close late, or a day called at short notice, move the rest.
+  const called = calledOn < date ? calledOn : addDays(date, -10)
+  const closing = record.entriesCloseOn ?? later(addDays(date, -10), called)
+  const before = (days: number) => later(addDays(date, -days), closing)
   const begun = record.status === 'in-play' || record.status === 'closed'
   const lastGroup = record.groups.filter((group) => group.entryIds.length > 0).at(-1)
   const lastIn = lastGroup ? minutesLater(lastGroup.startTime, ROUND_MINUTES) : undefined
@@ -79,7 +82,7 @@ function linesOf(record: DayRecord, counts: DeskCounts, calledOn: string, today:
     },
     {
       what: 'freeze',
-      on: addDays(date, -FREEZE_BEFORE),
+      on: before(FREEZE_BEFORE),
       at: FREEZE_AT,
       done: frozen,
       title: frozen
@@ -94,7 +97,7 @@ function linesOf(record: DayRecord, counts: DeskCounts, calledOn: string, today:
     },
     {
       what: 'draw',
-      on: addDays(date, -DRAW_BEFORE),
+      on: before(DRAW_BEFORE),
       done: counts.groups > 0 && counts.ungrouped === 0,
       title: counts.groups > 0 && counts.ungrouped > 0 ? 'Mend the draw' : 'Make the draw',
       note:
@@ -106,7 +109,7 @@ function linesOf(record: DayRecord, counts: DeskCounts, calledOn: string, today:
     },
     {
       what: 'publish-start',
-      on: addDays(date, -START_BEFORE),
+      on: before(START_BEFORE),
       done: record.startPublishedAt !== null,
       title: 'Publish the start sheet',
       note: 'Cards, codes and links for every group',
@@ -154,6 +157,8 @@ function linesOf(record: DayRecord, counts: DeskCounts, calledOn: string, today:
     },
   ]
 }
+
+const later = (one: string, other: string) => (one > other ? one : other)
 
 function minutesLater(clock: string, minutes: number): string {
   const [hour = 0, minute = 0] = clock.split(':').map(Number)

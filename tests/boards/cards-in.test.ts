@@ -13,7 +13,9 @@ import { cardsOnTheirWay } from '@/lib/boards/cards-on-their-way'
 import { cardsAsTheyStand } from '@/lib/boards/day-of-record'
 import { inWords } from '@/lib/boards/in-words'
 import { countsOf } from '@/lib/boards/what-is-due'
-import { CARD_STATES, type CardState, type DayRecord } from '@/lib/facts/day-record'
+import { CARD_STATES, type CardState, type DayRecord, type RulingRecord } from '@/lib/facts/day-record'
+import type { CardId } from '@/lib/facts/ids'
+import { asId } from '../setup/ids'
 import { smallRecord } from './small-record'
 
 const PEOPLE = ['Ash', 'Birch', 'Cedar', 'Damson', 'Elder', 'Fir', 'Gean', 'Hazel']
@@ -38,6 +40,20 @@ function dayOf(players: readonly Player[]): DayRecord {
 }
 
 /** Only a whole card can have left its player's hands. */
+const noReturn = (cardId: CardId, number: number): RulingRecord => ({
+  id: asId(`ruling-${number}`),
+  number,
+  cardId,
+  kind: 'no-return',
+  hole: null,
+  value: null,
+  clause: '',
+  reason: 'It never came in.',
+  byName: 'M Secretary',
+  ruledAt: NOW,
+  replaces: null,
+})
+
 const player = fc
   .record({
     holes: fc.constantFrom(0, 0, 3, 11, 17, 18, 18, 18),
@@ -83,6 +99,19 @@ describe('cards that are in', () => {
     expect(groupsOut(screenBoard(boardOf(lead, NOW), 1, 'Europe/London')!)).toBe(
       'Group 2 has not started. One of 8 cards is in, and three more are finished, not signed.',
     )
+  })
+
+  it('says of a day closed without some cards how many never came', () => {
+    const states: CardState[] = ['taken-in', 'taken-in', 'taken-in', 'taken-in', 'taken-in', 'out', 'out', 'out']
+    const record = dayOf(states.map((state, at) => same(at < 6 ? 18 : 0, state)))
+    const rulings = record.cards
+      .filter((card) => card.state === 'out')
+      .map((card, at) => noReturn(asId(card.id), at + 1))
+    const screen = screenBoard(boardOf({ ...record, status: 'closed', rulings }, NOW), 1, 'Europe/London')!
+    expect(groupsOut(screen)).toBe('Five of 8 cards are in; three were not returned.')
+    const [one] = rulings
+    const still = screenBoard(boardOf({ ...record, rulings: [one!] }, NOW), 1, 'Europe/London')!
+    expect(groupsOut(still)).toContain('Five of 8 cards are in; one was not returned.')
   })
 
   it('counts every card of a random day once, and says the same numbers everywhere', () => {

@@ -142,7 +142,7 @@ export function BarScreen({ initial, places, still }: Props) {
         <p className={down ? 'bar-in bar-down' : 'bar-in'} role="status">
           {down
             ? `No connection: ${barAge(board.countedAt, now ?? new Date(board.countedAt), board.zone)}`
-            : `${board.cardsIn} of ${board.cards} cards in`}
+            : `${board.cardsIn - board.cardsNotReturned} of ${board.cards} cards in`}
         </p>
         <p className="bar-clock fig">
           {timeInWords((now ?? new Date(board.countedAt)).toISOString(), board.zone).replace(/ [ap]m$/, '')}

@@ -3,20 +3,26 @@
 import { capital, counted, inWords, listed, ordinal } from '@/lib/boards/in-words'
 import type { ScreenBoard } from './screen-board'
 
-type Counts = Pick<ScreenBoard, 'cards' | 'cardsIn' | 'cardsToSign'>
+type Counts = Pick<ScreenBoard, 'cards' | 'cardsIn' | 'cardsToSign' | 'cardsNotReturned'>
 
 /** In: handed in or accepted. A card that only wants a signature is named beside them. */
-export function cardsInWords({ cards, cardsIn, cardsToSign }: Counts): string {
-  if (cardsIn === cards) return 'Every card is in.'
+export function cardsInWords({ cards, cardsIn, cardsToSign, cardsNotReturned }: Counts): string {
+  const here = cardsIn - cardsNotReturned
+  if (cardsNotReturned === cards) return 'No card was returned.'
+  if (here === cards) return 'Every card is in.'
   const sign =
     cardsToSign === 0
       ? ''
       : `, and ${inWords(cardsToSign)} more ${cardsToSign === 1 ? 'is' : 'are'} finished, not signed`
-  if (cardsIn === 0)
+  if (here === 0)
     return sign === ''
       ? 'No card is in yet.'
       : `No card is in yet; ${counted(cardsToSign, 'card')} ${cardsToSign === 1 ? 'is' : 'are'} finished, not signed.`
-  return `${capital(inWords(cardsIn))} of ${cards} cards ${cardsIn === 1 ? 'is' : 'are'} in${sign}.`
+  const gone =
+    cardsNotReturned === 0
+      ? ''
+      : `; ${inWords(cardsNotReturned)} ${cardsNotReturned === 1 ? 'was' : 'were'} not returned`
+  return `${capital(inWords(here))} of ${cards} cards ${here === 1 ? 'is' : 'are'} in${sign}${gone}.`
 }
 
 type Group = ScreenBoard['groups'][number]

@@ -57,7 +57,7 @@ function Row({ board, row, changed }: RowProps) {
       </th>
       <td role="cell" className="fig so-far">
         {row.score === null || row.holesPlayed === 0 ? (
-          <span className="unseen">no score yet</span>
+          <span className="unseen">{row.noPlace && row.noPlace !== 'not-started' ? 'no score' : 'no score yet'}</span>
         ) : (
           <>
             <span aria-hidden="true">{scoreFigure(row.score, unit)}</span>

@@ -53,6 +53,8 @@ export interface ScreenBoard {
   /** Cards there are, and how many of them are handed in or accepted. */
   readonly cards: number
   readonly cardsIn: number
+  /** Of those in: never returned. */
+  readonly cardsNotReturned: number
   readonly cardsToSign: number
   readonly sentence: string
   readonly version: string
@@ -112,6 +114,7 @@ export function screenBoard(board: DayBoard, c: number, zone: string): ScreenBoa
     cards: board.cards ?? board.players,
     cardsIn: board.cardsIn,
     cardsToSign: board.cardsToSign ?? 0,
+    cardsNotReturned: board.cardsNotReturned ?? 0,
     sentence: sentence ?? board.sentence,
     version: board.version,
     countedAt: board.countedAt,

@@ -61,7 +61,7 @@ function Figure({ row, board, c }: Pick<RowProps, 'row' | 'board' | 'c'>) {
     return (
       <>
         <span aria-hidden="true">–</span>
-        <span className="unseen">no score yet</span>
+        <span className="unseen">{row.noPlace && row.noPlace !== 'not-started' ? 'no score' : 'no score yet'}</span>
       </>
     )
   if (row.away) return scoreFigure(row.score, unit)
