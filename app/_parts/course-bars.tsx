@@ -11,8 +11,11 @@ interface CourseBarsProps {
 const WIDTH = 480
 const GROUND = 80
 const TALLEST = 50
-/** Where a tee has no yards in the book, a hole of its par stands for it. */
+/** Where a tee has no yards in the book, a hole of its par stands for it: then the picture is not to length. */
 const USUAL_YARDS: Record<number, number> = { 3: 160, 4: 370, 5: 500, 6: 620 }
+
+/** Whether the picture may be called one to length. */
+export const isMeasured = (course: CourseBarsProps['course']) => course.every((hole) => hole.yards !== null)
 
 /** The course to length in engraved bars, with a gorse flag where a group still is. */
 export function CourseBars({ course, groupsOn = [], label }: CourseBarsProps) {

@@ -1,12 +1,12 @@
 // How far every card of a day has come, and how many are where: the one count behind the board's sentence, the bar, the
 // caption of the course and the desk.
 
-import type { DayRecord } from '@/lib/facts/day-record'
+import type { CardState, DayRecord } from '@/lib/facts/day-record'
 import type { EntryId } from '@/lib/facts/ids'
 import { holesFrom } from '@/lib/rules/hole-numbers'
 import { sharedCard } from './card-holders'
 import { CARD_PROGRESS, type CardProgress, cardProgress, isIn, leastProgress } from './card-progress'
-import type { CurrentCard } from './current-card'
+import { type CurrentCard, isHandedIn } from './current-card'
 
 type Cards = ReadonlyMap<string, CurrentCard>
 type Day = Pick<DayRecord, 'cards' | 'competitions' | 'entries' | 'groups' | 'round'>
@@ -29,10 +29,19 @@ export function progressOf(record: Day, cards: Cards, entryId: EntryId): CardPro
   const order = orderOf(record, entryId)
   return furthest(
     own.map(({ kept, card }) =>
-      cardProgress({ state: kept.state, order, missing: card.missing, isRuledOut: card.outcome !== null }),
+      cardProgress({
+        state: stateNow(kept.state, card),
+        order,
+        missing: card.missing,
+        isRuledOut: card.outcome !== null,
+      }),
     ),
   )
 }
+
+/** As it reads: whole and signed it is handed in, whichever way it came. */
+const stateNow = (state: CardState, card: CurrentCard) =>
+  state === 'out' && isHandedIn(state, card) ? 'handed-in' : state
 
 /** One row of a board: a pair has come as far as its partner who has come least far; of one ball one card is enough. */
 export function progressOfRow(

@@ -1,7 +1,14 @@
 // The card as it stands: what the facts and the rulings say together. The same function decides on the server whether
 // a card may be signed, shows the desk what is in the way, and feeds the board.
 
-import type { CardRecord, FactRecord, RulingKind, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
+import type {
+  CardRecord,
+  CardState,
+  FactRecord,
+  RulingKind,
+  RulingRecord,
+  SignatureRecord,
+} from '@/lib/facts/day-record'
 import type { CardId } from '@/lib/facts/ids'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import { phoneMark, standingOpinions, writerKey } from '@/lib/facts/writer'
@@ -182,6 +189,16 @@ export function faultsOf(card: CurrentCard): readonly CardFault[] {
     ...(card.player || card.stands ? [] : [{ place: 'player', sentence: 'The player has not signed.' }]),
     ...(card.marker || card.stands ? [] : [{ place: 'marker', sentence: 'The marker has not signed.' }]),
   ]
+}
+
+/**
+ * Handed in by the phones, or whole and signed for without a phone: entered from a signed paper, or accepted once and
+ * opened again. Such a card is never one that has still to come.
+ */
+export function isHandedIn(state: CardState, card: CurrentCard): boolean {
+  if (state !== 'out') return state === 'handed-in'
+  const isSigned = card.stands || (card.player !== null && card.marker !== null)
+  return isSigned && card.missing.length === 0 && card.notAgreed.length === 0
 }
 
 /** The same in a few words for a list of cards: "Holes 8 to 18 have no score. The player has not signed." */

@@ -5,7 +5,15 @@ import type { CardId, EntryId } from '@/lib/facts/ids'
 import type { HoleLine } from '@/lib/rules/standings'
 import { dayHead } from './board'
 import { sharedCard } from './card-holders'
-import { type CardFault, type CurrentCard, faultsOf, keyOf, rulingsInForce, wantsInWords } from './current-card'
+import {
+  type CardFault,
+  type CurrentCard,
+  faultsOf,
+  isHandedIn,
+  keyOf,
+  rulingsInForce,
+  wantsInWords,
+} from './current-card'
 import { timeInWords } from './dates-in-words'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { type Names, namesOf } from './entrant-names'
@@ -102,7 +110,7 @@ export function cardsInTheWay(record: DayRecord, cards: ReadonlyMap<string, Curr
     const card = cards.get(kept.entryId)
     const entry = record.entries.find((one) => one.id === kept.entryId)
     // Signed on the phone after the day was opened again: the card without which it was closed has come in.
-    const cameIn = card?.closedWithout != null && kept.state === 'handed-in'
+    const cameIn = card !== undefined && card.closedWithout !== null && isHandedIn(kept.state, card)
     if (!card || entry?.status !== 'entered' || kept.state === 'taken-in' || (card.outcome && !cameIn)) return []
     const wants = wantsInWords(card) || 'The card is ready: accept it.'
     const name = names.full(kept.entryId)
@@ -112,7 +120,7 @@ export function cardsInTheWay(record: DayRecord, cards: ReadonlyMap<string, Curr
         sentence: `${name}: ${wants}`,
         cardId: kept.id,
         entryId: kept.entryId,
-        isOut: kept.state === 'out',
+        isOut: !isHandedIn(kept.state, card),
       },
     ]
   })
@@ -218,7 +226,7 @@ export function opinionName(names: Names, fact: FactRecord, opinions: readonly F
 
 /** Short, for the list of cards. */
 function lineOf(kept: CardRecord, card: CurrentCard, group: GroupOnCourse | undefined): string {
-  if (card.outcome && kept.state === 'handed-in' && card.closedWithout !== null) return 'handed in'
+  if (card.outcome && card.closedWithout !== null && isHandedIn(kept.state, card)) return 'handed in'
   if (card.outcome)
     return { 'no-return': 'no return', disqualified: 'disqualified', withdrawn: 'withdrawn' }[card.outcome]
   if (kept.state === 'taken-in') return 'accepted'
@@ -226,9 +234,9 @@ function lineOf(kept: CardRecord, card: CurrentCard, group: GroupOnCourse | unde
     return card.notAgreed.length === 1
       ? `hole ${card.notAgreed[0]} differs`
       : `holes ${listed(card.notAgreed.map(String))} differ`
-  if (kept.state === 'handed-in') return 'handed in'
+  if (isHandedIn(kept.state, card)) return 'handed in'
   if (card.missing.length === card.holes.length) return 'not started'
-  if (card.missing.length === 0) return card.stands ? 'handed in' : 'finished, not signed'
+  if (card.missing.length === 0) return 'finished, not signed'
   return group?.onHole ? `on the ${ordinal(group.onHole)}` : `${card.missing.length} holes to enter`
 }
 

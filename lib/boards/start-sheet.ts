@@ -9,6 +9,7 @@ import { figureOf } from './figure'
 import { formatIn } from './format-of-competition'
 import { type Figures, figuresOf, nameOf, noteOf } from './handicap-table'
 import { listed } from './in-words'
+import { withoutPartner } from './short-of-partner'
 import { rarerTermsInWords } from './terms-in-words'
 import type { StartSheet } from './views'
 
@@ -82,13 +83,15 @@ function playerOf(
   }
 }
 
-/** "with Coldbrook" for the first competition of sides, "against Verrow" for the first match; null for neither. */
+/** "with Coldbrook" or "no partner in the Quaich" for the first competition of sides, "against Verrow" for the first match; null for neither. */
 function partnersOf(entry: EntryRecord, record: DayRecord): string | null {
   const names = namesOf(record)
   const said: string[] = []
   for (const one of record.competitions) {
     const format = formatIn(one)
     const side = one.sides.find((each) => each.entryIds.includes(entry.id))
+    if (!side && withoutPartner(record, one).includes(entry.id))
+      said.push(`no ${format?.sideSize === 2 ? 'partner' : 'side'} in ${one.name}`)
     const partners = side?.entryIds.filter((id) => id !== entry.id).map(names.short) ?? []
     if (format && format.sideSize > 1 && side && partners.length > 0 && !said.some((each) => each.startsWith('with')))
       said.push(side.name ?? `with ${listed(partners)}`)

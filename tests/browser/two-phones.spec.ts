@@ -94,10 +94,12 @@ test('two phones under one name, one of them dies, and a third goes on', async (
   await test.step('the earlier phone is told', async () => {
     await expect(async () => {
       await looks(a.page)
-      await expect(a.page.getByText(/Another phone took over from this one/)).toBeVisible({ timeout: 2_000 })
+      await expect(a.page.getByText(/is on another phone as well, since .*Scores you still enter here/)).toBeVisible({
+        timeout: 2_000,
+      })
     }).toPass()
     await a.page.getByRole('button', { name: 'I have read it' }).click()
-    await expect(a.page.getByText(/Another phone took over/)).toHaveCount(0)
+    await expect(a.page.getByText(/is on another phone as well/)).toHaveCount(0)
   })
 
   await test.step('different scores are not agreed on either phone, and the new phone settles it', async () => {

@@ -1,7 +1,7 @@
 // A day that has not begun: when, where, what, and who; and where the start sheet is.
 
 import { ActLink } from '@/app/_parts/act'
-import { CourseBars } from '@/app/_parts/course-bars'
+import { CourseBars, isMeasured } from '@/app/_parts/course-bars'
 import { Empty } from '@/app/_parts/empty'
 import { clockInWords, dateInWords } from '@/lib/boards/dates-in-words'
 import { capital, inWords } from '@/lib/boards/in-words'
@@ -43,10 +43,12 @@ export function BeforeTheDay({ board }: { board: DayBoard }) {
             </p>
           )}
         </div>
-        <figure>
-          <CourseBars course={board.course} label="The course, hole by hole, drawn to length." />
-          <figcaption className="small second">The course, drawn to length.</figcaption>
-        </figure>
+        {isMeasured(board.course) ? (
+          <figure>
+            <CourseBars course={board.course} label="The course, hole by hole, drawn to length." />
+            <figcaption className="small second">The course, drawn to length.</figcaption>
+          </figure>
+        ) : null}
       </div>
       <section className="before oxford" aria-labelledby="what-h">
         <h2 id="what-h">What is played</h2>

@@ -1,6 +1,6 @@
 // The head of the board: where and when, the name of the day, the sentence, and the course with the groups on it.
 
-import { CourseBars } from '@/app/_parts/course-bars'
+import { CourseBars, isMeasured } from '@/app/_parts/course-bars'
 import { Notice } from '@/app/_parts/notice'
 import { dateInWords, timeInWords } from '@/lib/boards/dates-in-words'
 import { listed, ordinal } from '@/lib/boards/in-words'
@@ -19,17 +19,19 @@ type TopBoard = Pick<
   | 'cards'
   | 'cardsIn'
   | 'cardsToSign'
+  | 'cardsNotReturned'
   | 'sentence'
   | 'countedAt'
   | 'zone'
   | 'play'
 >
 
-function spokenCourse(groups: DayBoard['groups']): string {
+function spokenCourse(course: DayBoard['course'], groups: DayBoard['groups']): string {
+  const picture = isMeasured(course) ? 'The course, hole by hole, drawn to length' : 'The course, hole by hole'
   const out = groups.filter((group) => group.onHole !== null)
-  if (out.length === 0) return 'The course, hole by hole, drawn to length.'
+  if (out.length === 0) return `${picture}.`
   const where = out.map((group) => `group ${group.number} on the ${ordinal(group.onHole ?? 1)}`)
-  return `The course, hole by hole, drawn to length: ${listed(where)}.`
+  return `${picture}: ${listed(where)}.`
 }
 
 export function BoardTop({ board }: { board: TopBoard }) {
@@ -60,7 +62,11 @@ export function BoardTop({ board }: { board: TopBoard }) {
           <p className="lead">{board.sentence}</p>
         </div>
         <figure>
-          <CourseBars course={board.course} groupsOn={on} label={spokenCourse(live ? board.groups : [])} />
+          <CourseBars
+            course={board.course}
+            groupsOn={on}
+            label={spokenCourse(board.course, live ? board.groups : [])}
+          />
           <figcaption className="small second">{groupsOut(board)}</figcaption>
         </figure>
       </div>

@@ -1,6 +1,6 @@
 // The start sheet for everybody: times, names, tees and handicaps. Codes and links are for the groups themselves.
 
-import { CourseBars } from '@/app/_parts/course-bars'
+import { CourseBars, isMeasured } from '@/app/_parts/course-bars'
 import { clockInWords, dateInWords, dayInWords, timeInWords } from '@/lib/boards/dates-in-words'
 import { capital } from '@/lib/boards/in-words'
 import type { DayBoard, StartSheet } from '@/lib/boards/views'
@@ -133,9 +133,11 @@ export function StartSheetPage({
             <b className="start-address">{address.replace(/^https?:\/\//, '')}/card</b>. No account, no signal needed.
           </p>
         </div>
-        <figure>
-          <CourseBars course={course} label="The course, hole by hole, drawn to length." />
-        </figure>
+        {isMeasured(course) ? (
+          <figure>
+            <CourseBars course={course} label="The course, hole by hole, drawn to length." />
+          </figure>
+        ) : null}
       </div>
       <p className="small second start-terms">
         {sheet.frozenAt

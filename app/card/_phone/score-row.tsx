@@ -7,7 +7,7 @@ import type { Me } from '@/lib/outbox/holding'
 import { Differs } from './differs'
 import { Dots } from './dots'
 import { figureOf, levelOn, OFFSETS, said, soFar, strokesIn, worth } from './reading'
-import { whoWrote } from './words'
+import { whoInSquare, whoWrote } from './words'
 
 interface Props {
   readonly pack: CardPack
@@ -86,7 +86,8 @@ function Picks({ pack, card, line, me, shown, mine, onWrite }: Props & { shown: 
   const others = line.written.filter((each) => !isOwn(each, me))
 
   const pick = (score: Exclude<WrittenScore, null>, offset: number | null) => {
-    const theirs = others.filter((each) => each.score === score).map((each) => whoWrote(pack, each, me, line.written))
+    const wrote = others.filter((each) => each.score === score)
+    const theirs = wrote.map((each) => whoWrote(pack, each, me, line.written))
     // Whose figure it is matters only where two differ, or where somebody else wrote it.
     const who = line.differs ? (mine === score ? 'you' : theirs.join(', ')) : mine === null ? theirs.join(', ') : ''
     const marked = line.differs && theirs.length > 0 && mine !== score
@@ -110,7 +111,11 @@ function Picks({ pack, card, line, me, shown, mine, onWrite }: Props & { shown: 
         ) : (
           <span className="fig trim">{score}</span>
         )}
-        {who && <span className="who">{who}</span>}
+        {who && (
+          <span className="who">
+            {who === 'you' ? who : [...new Set(wrote.map((each) => whoInSquare(pack, each, me)))].join(', ')}
+          </span>
+        )}
       </label>
     )
   }

@@ -24,8 +24,8 @@ export function TwoPhones({ pack, now, book, holder }: Props) {
       <p className="sc">Two phones</p>
       {holding.kind === 'taken' ? (
         <p>
-          Another phone took over from this one at {since} as {name}’s. Scores you still enter here are shown beside
-          those of the other phone.
+          {name} is on another phone as well, since {since}. Scores you still enter here are shown beside those of the
+          other phone.
         </p>
       ) : (
         <p>

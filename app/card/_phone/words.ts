@@ -35,6 +35,12 @@ export function whoWrote(pack: CardPack, one: Written, me: Me, all: readonly Wri
   return first === one ? name : `${name} on another phone`
 }
 
+/** The same for the small square of a figure: the whole is in its label. */
+export function whoInSquare(pack: CardPack, one: Written, me: Me): string {
+  if (isOwn(one, me)) return 'you'
+  return one.writer === me.holder ? 'other phone' : shortName(pack, one.writer)
+}
+
 const COUNT = ['none', 'one', 'two', 'three', 'four']
 export const inWords = (count: number) => COUNT[count] ?? String(count)
 

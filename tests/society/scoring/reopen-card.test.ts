@@ -42,6 +42,10 @@ describe('a card opened again', () => {
     got(await open(cardId, 'The 18th was read wrong.'))
     const record = await day.record()
     expect(record.cards.find((card) => card.id === cardId)).toMatchObject({ state: 'out', takenInAt: null })
+    // Signed on paper and whole: it is no card that is still out, and nothing says that a signature is missing.
+    const view = got(await returns(desk(), day.dayId))
+    expect(view.groups[0]!.cards.find((card) => card.cardId === cardId)!.line).toBe('handed in')
+    expect(view.inTheWay.find((card) => card.entryId === first)).toMatchObject({ isOut: false })
     const before = record.facts.length
     got(await enter(cardId, right))
     got(await accept(cardId))

@@ -9,9 +9,11 @@ import { glanceOf } from '@/app/desk/_frame/day-glance'
 import { DayFrame, dayRoom } from '@/app/desk/_frame/day-room'
 import { momentOf } from '@/app/desk/_frame/moments'
 import { count } from '@/app/desk/_frame/words'
+import { namesOf } from '@/lib/boards/entrant-names'
 import { strokesFigure } from '@/lib/boards/figure'
 import { formatIn } from '@/lib/boards/format-of-competition'
 import { notShared } from '@/lib/boards/shared-games'
+import { withoutPartnerAtDraw } from '@/lib/boards/short-of-partner'
 import { fullName } from '@/lib/facts/person-name'
 import { handicapTable } from '@/lib/society/freeze-handicaps'
 import { publishTheStart } from '../actions'
@@ -59,7 +61,9 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
     // Larger sides stand in several groups: they have their list in the room for sides and matches.
     return size > 1 && size <= 4 ? [{ ...competition, size }] : []
   })
-  const left = record.competitions.flatMap((one) => notShared(record, one))
+  const names = namesOf(record)
+  const alone = record.competitions.flatMap((one) => withoutPartnerAtDraw(record, one, names))
+  const left = [...record.competitions.flatMap((one) => notShared(record, one)), ...alone]
   return (
     <DayFrame room={room} current="draw">
       <div className="desk-title">
@@ -147,6 +151,9 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
                   Publishing gives each group a link and a code to its card. The public sheet shows names, times and
                   tees, never the codes.
                 </p>
+                {alone.map((sentence) => (
+                  <p key={sentence}>{sentence}</p>
+                ))}
                 <p className="acts">
                   <Send kind="first" why={record.frozenAt === null && 'freeze the handicaps first'}>
                     Publish the start sheet

@@ -22,12 +22,14 @@ export function SidesForm({ action, competition, groups, sides, names, shut, chi
   // A side made across two groups is changed in the room for sides and matches; here it is kept as it is.
   const across = sides.filter((side) => !groups.some(({ entryIds }) => side.every((id) => entryIds.includes(id))))
   const taken = new Set(across.flat())
-  const now = (ids: readonly string[]) => {
-    const inside = sides.filter((side) => side.every((id) => ids.includes(id))).map((side) => [...side])
-    return inside.flat().length === ids.length ? inside : []
-  }
-  const say = (pairing: readonly (readonly string[])[]) =>
-    pairing.map((side) => side.map((id) => names[id] ?? '?').join(' & ')).join(', ')
+  const now = (ids: readonly string[]) =>
+    sides.filter((side) => side.every((id) => ids.includes(id))).map((side) => [...side])
+  const of = (id: string) => names[id] ?? '?'
+  const say = (pairing: readonly (readonly string[])[], ids: readonly string[]) =>
+    [
+      ...pairing.map((side) => (side.length === 1 ? `${of(side[0]!)} plays alone` : side.map(of).join(' & '))),
+      ...ids.filter((id) => !pairing.some((side) => side.includes(id))).map((id) => `${of(id)} has no partner`),
+    ].join(', ')
   const alike = (one: readonly (readonly string[])[], other: readonly (readonly string[])[]) =>
     JSON.stringify(one.map((side) => [...side].sort()).sort()) ===
     JSON.stringify(other.map((side) => [...side].sort()).sort())
@@ -41,7 +43,7 @@ export function SidesForm({ action, competition, groups, sides, names, shut, chi
       <ol className="side-groups">
         {groups.map((group) => {
           const free = group.entryIds.filter((id) => !taken.has(id))
-          const choices = pairings(free, competition.size)
+          const choices = pairings(free, competition.size).flatMap(withAndWithoutTheLast)
           const drawn = now(free)
           const known = choices.some((one) => alike(one, drawn))
           const all = drawn.length > 0 && !known ? [drawn, ...choices] : choices
@@ -52,13 +54,13 @@ export function SidesForm({ action, competition, groups, sides, names, shut, chi
                 <legend>Group {group.number}</legend>
                 {all.map((pairing) => (
                   <Choice
-                    key={say(pairing)}
+                    key={say(pairing, free)}
                     type="radio"
                     name={`group-${group.number}`}
                     value={JSON.stringify(pairing)}
                     initial={chosen !== undefined && alike(pairing, chosen)}
                   >
-                    {say(pairing)}
+                    {say(pairing, free)}
                   </Choice>
                 ))}
               </fieldset>
@@ -73,4 +75,10 @@ export function SidesForm({ action, competition, groups, sides, names, shut, chi
       )}
     </ActForm>
   )
+}
+
+/** Whoever is left over has no partner and no place; or plays alone as a side, if the committee says so. */
+function withAndWithoutTheLast(pairing: readonly (readonly EntryId[])[]): readonly (readonly (readonly EntryId[])[])[] {
+  const sides = pairing.filter((side) => side.length > 1)
+  return sides.length === pairing.length ? [pairing] : [sides, pairing]
 }

@@ -29,6 +29,8 @@ const OUT_OF_THE_HOLE = {
 function Nine({ holes, word, last }: { holes: PrintedCard['holes']; word: string; last: string }) {
   const sum = (of: (hole: PrintedCard['holes'][number]) => number) => holes.reduce((all, hole) => all + of(hole), 0)
   const measured = holes.every((hole) => hole.yards !== null)
+  // A card without yards has no column for them.
+  const some = holes.some((hole) => hole.yards !== null)
   return (
     <table>
       <caption className="unseen">Holes {word}</caption>
@@ -37,9 +39,11 @@ function Nine({ holes, word, last }: { holes: PrintedCard['holes']; word: string
           <th scope="col" className="c-hole">
             <span className="unseen">hole</span>
           </th>
-          <th scope="col" className="c-yards">
-            yds
-          </th>
+          {some ? (
+            <th scope="col" className="c-yards">
+              yds
+            </th>
+          ) : null}
           <th scope="col" className="c-par">
             par
           </th>
@@ -61,7 +65,7 @@ function Nine({ holes, word, last }: { holes: PrintedCard['holes']; word: string
             <th scope="row" className="fig">
               {hole.hole}
             </th>
-            <td className="fig">{hole.yards}</td>
+            {some ? <td className="fig">{hole.yards}</td> : null}
             <td className="fig">{hole.par}</td>
             <td className="fig">{hole.strokeIndex}</td>
             <td className="c-dots">
@@ -73,7 +77,7 @@ function Nine({ holes, word, last }: { holes: PrintedCard['holes']; word: string
         ))}
         <tr className="sum">
           <th scope="row">{word}</th>
-          <td className="fig">{measured ? sum((hole) => hole.yards ?? 0) : null}</td>
+          {some ? <td className="fig">{measured ? sum((hole) => hole.yards ?? 0) : null}</td> : null}
           <td className="fig">{sum((hole) => hole.par)}</td>
           <td />
           <td />

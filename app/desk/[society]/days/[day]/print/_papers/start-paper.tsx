@@ -1,4 +1,4 @@
-import { CourseBars } from '@/app/_parts/course-bars'
+import { CourseBars, isMeasured } from '@/app/_parts/course-bars'
 import { Device } from '@/app/_parts/device'
 import { Qr } from '@/app/_parts/qr'
 import { momentOf } from '@/app/desk/_frame/moments'
@@ -143,10 +143,12 @@ export function StartPaper({ sheet, course, address }: StartPaperProps) {
             signal needed on the way round.
           </p>
         </div>
-        <div>
-          <p className="sc">The course, to length</p>
-          <CourseBars course={course} label="The course, hole by hole, drawn to length" />
-        </div>
+        {isMeasured(course) ? (
+          <div>
+            <p className="sc">The course, to length</p>
+            <CourseBars course={course} label="The course, hole by hole, drawn to length" />
+          </div>
+        ) : null}
       </footer>
       <p className="paper-terms">
         {sheet.frozenAt
