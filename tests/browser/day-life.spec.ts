@@ -180,6 +180,6 @@ async function acceptWhatIsHandedIn(day: string) {
     await waiting.first().click()
     await page.getByRole('button', { name: 'Accept', exact: true }).click()
     await expect(accepted).toHaveText(String(so + 1))
-    await page.goto(`${day}/returns`)
+    await expect(waiting).toHaveCount(left - 1)
   }
 }

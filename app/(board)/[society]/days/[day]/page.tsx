@@ -70,6 +70,7 @@ export default async function BoardPage({ params, searchParams }: Props) {
             ...board,
             cards: board.cards ?? board.players,
             cardsToSign: board.cardsToSign ?? 0,
+            cardsNotReturned: board.cardsNotReturned ?? 0,
             head: headOf(board),
             zone: houseZone(),
           }}
