@@ -10,6 +10,7 @@ export interface FixtureSource {
   readonly name: string
   readonly foundedYear: number | null
   readonly isDemo: boolean
+  readonly season: string | null
   readonly seasons: readonly { readonly name: string; readonly days: number }[]
   readonly days: readonly {
     readonly slug: string
@@ -30,14 +31,14 @@ export interface FixtureSource {
 }
 
 export function fixtureCard(source: FixtureSource): FixtureCard {
-  const [season, ...earlier] = source.seasons
   return {
     societySlug: source.slug,
     societyName: source.name,
     foundedYear: source.foundedYear,
     isDemo: source.isDemo,
-    seasonName: season?.name ?? null,
-    seasons: earlier.map(({ name, days }) => ({ name, days })),
+    seasonName: source.season,
+    isNewest: source.season === (source.seasons[0]?.name ?? null),
+    seasons: source.seasons.filter(({ name }) => name !== source.season).map(({ name, days }) => ({ name, days })),
     days: source.days.map(({ slug, name, number, formats, ...day }) => ({
       ...day,
       daySlug: slug,

@@ -291,7 +291,9 @@ export interface FixtureCard {
     /** From the newest sheet, the main competition: never recounted. */
     readonly winner: { readonly name: string; readonly score: string } | null
   }[]
-  /** Earlier seasons, newest first. */
+  /** False for the card of an earlier season: nothing on it is still to come. */
+  readonly isNewest: boolean
+  /** The other seasons, newest first. */
   readonly seasons: readonly { readonly name: string; readonly days: number }[]
 }
 

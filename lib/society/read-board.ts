@@ -77,8 +77,9 @@ export function noSuchDay() {
   return refused('no-such-day', 'There is no such day in this society. Look on its fixture card.')
 }
 
-export async function fixtures(slug: string): Promise<Result<FixtureCard, 'no-such-society'>> {
-  const rows = await fixturesOf(slug)
+/** The newest season, or the one of that name. */
+export async function fixtures(slug: string, season?: string): Promise<Result<FixtureCard, 'no-such-society'>> {
+  const rows = await fixturesOf(slug, season)
   if (!rows) return refused('no-such-society', 'No society keeps its days here under that name.')
   const days = await Promise.all(
     rows.days.map(async ({ sheet, ...day }) => ({

@@ -10,7 +10,9 @@ export interface FixtureRows {
   readonly isDemo: boolean
   /** Newest first. */
   readonly seasons: readonly { readonly id: string; readonly name: string; readonly days: number }[]
-  /** Days of the newest season, in their order. */
+  /** The one whose days these are: the one asked for, else the newest. */
+  readonly season: string | null
+  /** In their order. */
   readonly days: readonly {
     readonly slug: string
     readonly name: string
@@ -29,7 +31,7 @@ export interface FixtureRows {
   }[]
 }
 
-export async function fixturesOf(societySlug: string): Promise<FixtureRows | null> {
+export async function fixturesOf(societySlug: string, seasonName?: string): Promise<FixtureRows | null> {
   return readAtOnce(async (tx) => {
     const society = await tx.society.findUnique({
       where: { slug: societySlug },
@@ -47,7 +49,7 @@ export async function fixturesOf(societySlug: string): Promise<FixtureRows | nul
     })
     if (!society) return null
     const { id: societyId, seasons, ...head } = society
-    const season = seasons[0]
+    const season = seasons.find((one) => one.name === seasonName) ?? seasons[0]
     const days = season
       ? await tx.day.findMany({
           where: { societyId, seasonId: season.id },
@@ -69,6 +71,7 @@ export async function fixturesOf(societySlug: string): Promise<FixtureRows | nul
       : []
     return {
       ...head,
+      season: season?.name ?? null,
       seasons: seasons.map(({ _count, ...one }) => ({ ...one, days: _count.days })),
       days: days.map(
         ({ rounds, competitions, publications, _count, startPublishedAt, calledOffReason, status, ...day }) => ({

@@ -3,21 +3,22 @@ import { cache } from 'react'
 import { Device } from '@/app/_parts/device'
 import { Folio } from '@/app/_parts/folio'
 import { fixtures } from '@/lib/society/read-board'
-import { countAt } from '../_board/addresses'
-import { found } from '../_board/answer'
+import { countAt, societyAt } from '../_board/addresses'
+import { type Asked, found, one } from '../_board/answer'
 import { FixtureDays, nextDay, nextSentence } from '../_board/fixture-days'
 import { NothingHere } from '../_board/nothing-here'
 import '../_styles/fixtures.css'
 
 interface Props {
   params: Promise<{ society: string }>
+  searchParams: Asked
 }
 
 const read = cache(fixtures)
 
-export async function generateMetadata({ params }: Props): Promise<Metadata> {
+export async function generateMetadata({ params, searchParams }: Props): Promise<Metadata> {
   const { society } = await params
-  const card = await read(society)
+  const card = await read(society, one((await searchParams).season))
   if (!card.ok) return { title: 'Fixture card' }
   const { societyName, seasonName } = card.value
   return {
@@ -26,9 +27,9 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
   }
 }
 
-export default async function FixturePage({ params }: Props) {
+export default async function FixturePage({ params, searchParams }: Props) {
   const { society } = await params
-  const { value: card, refusal } = found(await read(society))
+  const { value: card, refusal } = found(await read(society, one((await searchParams).season)))
   if (refusal) return <NothingHere society={society} refusal={refusal} />
   const next = nextDay(card)
   return (
@@ -58,6 +59,11 @@ export default async function FixturePage({ params }: Props) {
         </div>
       </main>
       <nav className="day-links no-print" aria-label="The society">
+        {card.seasons.map(({ name, days }) => (
+          <a key={name} href={societyAt(card.societySlug, name)}>
+            Season {name}, {days} {days === 1 ? 'day' : 'days'}
+          </a>
+        ))}
         <a href={countAt(card.societySlug)}>How we count</a>
         <a href={`/${card.societySlug}/privacy`}>Privacy</a>
       </nav>

@@ -2,7 +2,8 @@
 
 const seg = encodeURIComponent
 
-export const societyAt = (society: string) => `/${seg(society)}`
+export const societyAt = (society: string, season?: string) =>
+  `/${seg(society)}${season === undefined ? '' : `?season=${seg(season)}`}`
 export const dayAt = (society: string, day: string) => `/${seg(society)}/days/${seg(day)}`
 export const startAt = (society: string, day: string) => `${dayAt(society, day)}/start`
 export const barAt = (society: string, day: string) => `${dayAt(society, day)}/bar`

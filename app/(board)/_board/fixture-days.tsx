@@ -10,12 +10,14 @@ type FixtureDay = FixtureCard['days'][number]
 
 /** The day in play, else the first that is not closed; never one that was called off. */
 export function nextDay(card: FixtureCard): FixtureDay | null {
+  if (!card.isNewest) return null
   const on = card.days.filter((day) => day.calledOff === null)
   return on.find((day) => day.status === 'in-play') ?? on.find((day) => day.status !== 'closed') ?? null
 }
 
 export function nextSentence(card: FixtureCard, next: FixtureDay | null): string {
   if (card.days.length === 0) return 'No day has been called yet. The first one will stand here.'
+  if (!card.isNewest) return `The days of ${card.seasonName}.`
   if (!next) {
     const played = card.days.filter((day) => day.calledOff === null).length
     return `${capital(inWords(played))} ${played === 1 ? 'day' : 'days'} played, and every one of them closed.`
