@@ -3,7 +3,7 @@
 // out only when that was meant; prizes are seen before anything is published, and a second sheet only when it says
 // something else.
 
-import { expect, type Page, test } from '@playwright/test'
+import { expect, type Locator, type Page, test } from '@playwright/test'
 import { type OwnBook, signInAtDesk, startOwnBook } from './own-book'
 
 test.describe.configure({ mode: 'serial' })
@@ -153,7 +153,7 @@ test('prizes are seen before publishing, cards still out are asked about, and sh
   await page.getByRole('button', { name: 'Open the day again' }).click()
   await expect(page.getByRole('button', { name: 'Close the day' })).toBeVisible()
   await page.goto(`${day}/returns`)
-  await page.locator('.card-states a').first().click()
+  await openCard(page.locator('.card-states a').first())
   await page.getByText('Rule on this card').click()
   await page.getByRole('radio', { name: /^Penalty strokes/ }).check()
   await page.getByLabel('Strokes to add').fill('2')
@@ -169,6 +169,13 @@ test('prizes are seen before publishing, cards still out are asked about, and sh
   await expect(page.getByText('Nothing differs from sheet 2: there is nothing to publish.')).toBeVisible()
 })
 
+/** The card that was chosen, and not the one that was offered before, is on the page. */
+async function openCard(link: Locator) {
+  const asked = (await link.getAttribute('href'))?.replace(/^[^?]*/, '') ?? ''
+  await link.click()
+  await expect(page).toHaveURL((url) => url.search === asked)
+}
+
 /** What is handed in must be accepted or ruled upon before the day is closed. */
 async function acceptWhatIsHandedIn(day: string) {
   await page.goto(`${day}/returns`)
@@ -177,7 +184,7 @@ async function acceptWhatIsHandedIn(day: string) {
   await expect(accepted).toBeVisible()
   for (let left = await waiting.count(); left > 0; left--) {
     const so = Number(await accepted.textContent())
-    await waiting.first().click()
+    await openCard(waiting.first())
     await page.getByRole('button', { name: 'Accept', exact: true }).click()
     await expect(accepted).toHaveText(String(so + 1))
     await expect(waiting).toHaveCount(left - 1)
