@@ -33,6 +33,7 @@ const press = async (button: Locator) => {
 }
 
 test('thirty players, from signed in to a published start sheet', async () => {
+  test.setTimeout(180_000)
   await signInAtDesk(page, book.origin)
   await press(page.getByRole('link', { name: 'Call a day' }).first())
   interactions += 1
