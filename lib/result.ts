@@ -5,6 +5,8 @@
 export interface Fault {
   readonly place: string
   readonly sentence: string
+  /** The sentence fits any field, such as "A whole number is needed here.": whoever shows it says which field it is. */
+  readonly isBare?: true
 }
 
 export interface Ok<T> {

@@ -23,8 +23,11 @@ export const clockTime = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'Write th
 export const gender = z.enum(['men', 'women'])
 const id = z.string().min(1).max(40)
 const name = z.string().trim().min(1, 'A name is needed.').max(80, 'At most 80 letters.')
-/** Tenths; plus figures negative. */
-export const indexTenths = z.int().min(-150).max(540)
+/** Tenths, as everything whose name ends so; the limits are said as somebody writes them. Plus figures negative. */
+const INDEX_AT_MOST = 'A handicap may be at most 54.0.'
+const INDEX_AT_LEAST = 'A plus handicap goes no further than +15.0.'
+export const indexTenths = z.int().min(-150, INDEX_AT_LEAST).max(540, INDEX_AT_MOST)
+const RATING_IN_WORDS = 'A course rating is between 20.0 and 90.0, such as 69.2 for eighteen holes or 34.6 for nine.'
 
 export const foundSociety = z.strictObject({
   name,
@@ -64,7 +67,7 @@ export const holeInput = z.strictObject({
 export const teeInput = z.strictObject({
   name,
   gender,
-  courseRatingTenths: z.int().min(200).max(900),
+  courseRatingTenths: z.int(RATING_IN_WORDS).min(200, RATING_IN_WORDS).max(900, RATING_IN_WORDS),
   slopeRating: z.int().min(55).max(155),
   holes: z.array(holeInput).min(9).max(18),
 })
@@ -165,7 +168,11 @@ export const prizeInput = z.strictObject({
   name,
   place: z.int().min(1).max(50),
   eligible: z.enum(['everybody', 'members', 'guests']),
-  valuePence: z.int().min(0).max(1_000_000).nullable(),
+  valuePence: z
+    .int('Write pounds, or pounds and pence: 20 or 12.50.')
+    .min(0, 'A value may not be below nothing: write 20 or 12.50.')
+    .max(1_000_000, 'A value may be at most £10,000.')
+    .nullable(),
   /** Won among the players of this division of the terms. */
   division: id.nullable().optional(),
 })
@@ -339,7 +346,7 @@ export const ruleOnCard = z.strictObject({
     'withdrawn-ruling',
   ]),
   hole: z.int().min(1).max(18).nullable().default(null),
-  value: z.int().min(-150).max(540).nullable().default(null),
+  value: valueRuled,
   clause: z.string().trim().max(120).default(''),
   reason: z.string().trim().min(3, 'Write the reason: it is kept with the card.').max(400),
   replaces: z.int().nullable().default(null),
@@ -351,11 +358,15 @@ export const ruleByChoice = z.strictObject({
   dayId,
   cardId,
   fault: z.string().min(1).max(40),
+const NO_SUCH_VALUE = 'No ruling holds a number like that. Look at it again.'
+/** An index is in tenths, strokes and points are whole: each kind of ruling has its own limits (ruling-in-book.ts). */
+const valueRuled = z.int().min(-999, NO_SUCH_VALUE).max(999, NO_SUCH_VALUE).nullable().default(null)
+
   choice: z.string().min(1).max(40),
   /** The hole it is about; of a late start the hole with which the player began. */
   hole: z.int().min(1).max(18).nullable().default(null),
   /** Strokes of a penalty, strokes that were made, or the handicap that counts (an index in tenths). */
-  value: z.int().min(-150).max(540).nullable().default(null),
+  value: valueRuled,
   /** Which handicap the value is; a side on one ball has its playing handicap only. */
   measure: z.enum(['index', 'course', 'playing']).default('index'),
   /** Whose version of the card counts: an entry id, or 'desk'. */

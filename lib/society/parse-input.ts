@@ -6,7 +6,13 @@ import { type Fault, ok, type Refused, type Result, refused } from '@/lib/result
 export function parseInput<S extends z.ZodType>(schema: S, input: unknown): Result<z.output<S>, 'not-understood'> {
   const read = schema.safeParse(input, { error: inOurWords })
   if (read.success) return ok(read.data)
-  return notUnderstood(read.error.issues.map((issue) => ({ place: placeOf(issue.path), sentence: sentenceOf(issue) })))
+  return notUnderstood(
+    read.error.issues.map((issue) => ({
+      place: placeOf(issue.path),
+      sentence: sentenceOf(issue),
+      ...(inOurWords(issue) === issue.message ? { isBare: true as const } : {}),
+    })),
+  )
 }
 
 /** The same refusal for what no schema can see, such as a stroke index that is there twice. */
@@ -20,7 +26,7 @@ export function notUnderstood(faults: readonly Fault[]): Refused<'not-understood
 }
 
 /** Where the schema has no sentence of its own: the library's would name types and signs that no golfer knows. */
-function inOurWords(issue: z.core.$ZodRawIssue): string | undefined {
+function inOurWords(issue: z.core.$ZodRawIssue | z.core.$ZodIssue): string | undefined {
   switch (issue.code) {
     case 'too_small':
       if (issue.origin !== 'string') return `It must be at least ${issue.minimum}.`

@@ -8,7 +8,7 @@ import type { z } from 'zod'
 import { HANDICAP_RULINGS, rulingsInForce } from '@/lib/boards/current-card'
 import { rulingSentence, usualClause } from '@/lib/boards/ruling-sentences'
 import type { Actor } from '@/lib/facts/actor'
-import type { ruleOnCard } from '@/lib/facts/commands'
+import { indexTenths, type ruleOnCard } from '@/lib/facts/commands'
 import type { RulingRecord } from '@/lib/facts/day-record'
 import { ok, type Refused, type Result, refused } from '@/lib/result'
 import { hasHole, type RoundHoles, rangeInWords } from '@/lib/rules/hole-numbers'
@@ -18,7 +18,7 @@ import type { DayNow } from '@/lib/store/day-versions'
 import { addRuling, nextRulingNumber } from '@/lib/store/rulings'
 import type { OneCardSources } from '@/lib/store/score-facts'
 import { cardInWords } from '@/lib/store/subjects'
-import { notUnderstood } from './parse-input'
+import { notUnderstood, parseInput } from './parse-input'
 
 export type RulingToGive = z.output<typeof ruleOnCard>
 type Officer = Extract<Actor, { kind: 'officer' }>
@@ -87,6 +87,10 @@ function wrongWith(ruling: RulingToGive, round: RoundHoles): Refused<'not-unders
     return fault('value', 'Say how many.')
   const handicap = HANDICAP_RULINGS.includes(kind)
   if (handicap && value === null) return fault('value', 'Say which handicap counts.')
+  if (kind === 'handicap-index') {
+    const index = parseInput(indexTenths, value)
+    if (!index.ok) return fault('value', index.sentence)
+  }
   if (handicap && kind !== 'handicap-index' && value !== null && (value < -20 || value > 99))
     return fault('value', 'A course or playing handicap is a whole number from +20 to 99.')
   if ((kind === 'penalty-strokes' || kind === 'penalty-points') && value !== null && value > 60)

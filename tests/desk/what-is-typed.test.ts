@@ -47,7 +47,7 @@ describe('the day form', () => {
       'competitions[0].prizes[0].name': 'Winner',
       'competitions[0].prizes[0].place': '1',
       'competitions[0].prizes[0].eligible': 'members',
-      'competitions[0].prizes[0].value': '£12.50',
+      'competitions[0].prizes[0].valuePence': '£12.50',
       ...more,
     }
     for (const [name, value] of Object.entries(fields)) data.set(name, value)

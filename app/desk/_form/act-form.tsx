@@ -2,8 +2,10 @@
 
 import { createContext, type ReactNode, startTransition, use, useActionState, useEffect, useRef, useState } from 'react'
 import { Notice } from '@/app/_parts/notice'
+import type { Fault } from '@/lib/result'
 import { type ActState, type FormAction, FRESH } from './act-state'
-import { useStartAgain, useUnsavedForm, useUnsavedForms } from './unsaved'
+import { fieldAt } from './form-snapshot'
+import { type UnsavedForm, useStartAgain, useUnsavedForm, useUnsavedForms } from './unsaved'
 import { useSaveFirst } from './use-save-first'
 import { WayToRoom } from './way-to-room'
 
@@ -51,6 +53,7 @@ export function ActForm({ action, children, className, label, id, clears, faults
   const [state, send, pending] = useActionState(action, FRESH)
   const [undone, setUndone] = useState({ attempt: 0, turn: 0 })
   const form = useRef<HTMLFormElement>(null)
+  const [fields, setFields] = useState<Fields>({})
   const notice = useRef<HTMLDivElement>(null)
   const heard = useRef(0)
   const startAgain = useStartAgain()
@@ -60,6 +63,7 @@ export function ActForm({ action, children, className, label, id, clears, faults
     heard.current = state.attempt
     if (state.refused) notice.current?.focus()
     onAnswer?.(state)
+    if (state.refused && form.current) setFields(labelsFor(form.current, state.refused.faults))
   }, [state, onAnswer])
 
   const ownId = useUnsavedForm(form, {
@@ -110,7 +114,7 @@ export function ActForm({ action, children, className, label, id, clears, faults
         }}
       >
         <div ref={notice} tabIndex={-1} role="alert" className="answer">
-          {shown.refused ? <RefusalNotice state={shown} listFaults={!faultsInPlace} /> : null}
+          {shown.refused ? <RefusalNotice state={shown} fields={fields} listFaults={!faultsInPlace} /> : null}
         </div>
         <div key={`${clears && !state.refused ? state.attempt : 'kept'} ${undone.turn}`} className="answered">
           {children}
@@ -123,16 +127,44 @@ export function ActForm({ action, children, className, label, id, clears, faults
   )
 }
 
-function RefusalNotice({ state, listFaults }: { readonly state: ActState; readonly listFaults: boolean }) {
+/** A form that has no save of its own cannot be saved first: it is done, or cleared. */
+function toFinish(others: readonly UnsavedForm[]): string {
+  const prepared = others.find((one) => !one.saves)
+  return prepared && others.length === 1 ? `finish or clear “${prepared.label}” first` : 'save first'
+}
+
+/** By the place of a fault, what its field is called: where the sentence fits any field, or the field itself says nothing. */
+type Fields = Readonly<Record<string, string>>
+
+function labelsFor(form: HTMLFormElement, faults: readonly Fault[]): Fields {
+  return Object.fromEntries(
+    faults.flatMap(({ place, isBare }) => {
+      const field = fieldAt(form, place)
+      return field && (isBare || !field.saysSo) ? [[place, field.label]] : []
+    }),
+  )
+}
+
+interface RefusalProps {
+  readonly state: ActState
+  readonly fields: Fields
+  readonly listFaults: boolean
+}
+
+function RefusalNotice({ state, fields, listFaults }: RefusalProps) {
   if (!state.refused) return null
   const { code, sentence, faults } = state.refused
   const movedOn = code === 'day-moved-on'
   // A single fault is mostly the sentence itself; where it says more, it is said too.
   const saysMore = faults.length > 1 || (faults[0] !== undefined && faults[0].sentence !== sentence)
+  const named = (words: string, fault: Fault | undefined) => {
+    const label = fault ? fields[fault.place] : undefined
+    return label ? `${label}: ${words}` : words
+  }
   return (
     <Notice kind="differs" word={movedOn ? 'The day moved on' : 'Not done'}>
       <p>
-        <b>{sentence}</b>
+        <b>{sentence.startsWith(faults[0]?.sentence ?? '\n') ? named(sentence, faults[0]) : sentence}</b>
       </p>
       {state.changed.length > 0 ? (
         <ul>
@@ -144,7 +176,7 @@ function RefusalNotice({ state, listFaults }: { readonly state: ActState; readon
       {listFaults && saysMore ? (
         <ul>
           {faults.map((fault) => (
-            <li key={`${fault.place} ${fault.sentence}`}>{fault.sentence}</li>
+            <li key={`${fault.place} ${fault.sentence}`}>{named(fault.sentence, fault)}</li>
           ))}
         </ul>
       ) : null}

@@ -77,6 +77,15 @@ function labelOf(control: Control): string {
   return words.trim().replace(/\s+/g, ' ')
 }
 
+/** The field a refusal is about, by its label; null where the form has no such field in sight. */
+export function fieldAt(
+  form: HTMLFormElement,
+  place: string,
+): { readonly label: string; readonly saysSo: boolean } | null {
+  const control = controlsOf(form).find((one) => one.name === place && one.type !== 'hidden')
+  return control ? { label: labelOf(control), saysSo: control.getAttribute('aria-invalid') === 'true' } : null
+}
+
 /** Without the hint that stands inside the label of a tick box. */
 function labelText(label: HTMLLabelElement | undefined): string {
   if (!label) return ''

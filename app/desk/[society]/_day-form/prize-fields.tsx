@@ -93,7 +93,7 @@ export function PrizeFields({ at, prizes, divisions, onChange, onAdd }: Props) {
                   <td>
                     <input
                       className="cell fig narrow"
-                      name={`${at}.prizes[${index}].value`}
+                      name={`${at}.prizes[${index}].valuePence`}
                       aria-label={`Value of prize ${index + 1} in pounds`}
                       inputMode="decimal"
                       value={prize.value}

@@ -110,7 +110,7 @@ function readCompetition(form: FormData, at: string, expected: number, edition: 
         place: number(form, `${prize}.place`) ?? 1,
         eligible: text(form, `${prize}.eligible`) || 'members',
         division: orNull(form, `${prize}.division`),
-        valuePence: readPounds(text(form, `${prize}.value`)),
+        valuePence: readPounds(text(form, `${prize}.valuePence`)),
       })),
   }
 }

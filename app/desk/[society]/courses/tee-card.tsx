@@ -107,7 +107,7 @@ export function TeeCard({ tee, place, only, onChange, onLeaveOut, onNine, onTwic
           label="Course rating"
           value={tee.courseRating}
           inputMode="decimal"
-          hint="69.2"
+          hint={tee.holes.length === 9 ? 'Such as 34.6, for nine holes.' : 'Such as 69.2, for eighteen holes.'}
           onChange={(event) => onChange({ ...tee, courseRating: event.target.value })}
           required
         />
@@ -155,6 +155,7 @@ export function TeeCard({ tee, place, only, onChange, onLeaveOut, onNine, onTwic
                       <td key={`${cell} ${index}`}>
                         <input
                           id={cellId(place, index, row)}
+                          name={`${at}.holes[${index}].${cell}`}
                           className={wrong ? 'cell fig wrong' : 'cell fig'}
                           inputMode="numeric"
                           maxLength={most}
