@@ -260,6 +260,10 @@ export const enterKnownGuest = z.strictObject({
 })
 export type EnterKnownGuest = z.input<typeof enterKnownGuest>
 
+/** Another host for a guest who is entered. */
+export const changeHost = z.strictObject({ dayId, version: z.int(), entryId, hostId })
+export type ChangeHost = z.input<typeof changeHost>
+
 /** What may be shown while the round is on; what is left out stays as it is. */
 export const allowOnBoard = z.strictObject({
   dayId,

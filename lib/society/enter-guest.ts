@@ -7,7 +7,7 @@ import {
   enterGuest as guestSchema,
   enterKnownGuest as knownSchema,
 } from '@/lib/facts/commands'
-import type { DayRecord } from '@/lib/facts/day-record'
+import type { DayRecord, EntryRecord } from '@/lib/facts/day-record'
 import type { EntryId, PersonId, SocietyId } from '@/lib/facts/ids'
 import { fullName, type PersonName } from '@/lib/facts/person-name'
 import { ok, type Refused, type Result, refused } from '@/lib/result'
@@ -16,6 +16,7 @@ import type { Tx } from '@/lib/store/client'
 import { dayExtras } from '@/lib/store/day-setup'
 import { insertEntry, updateEntry } from '@/lib/store/entries'
 import { guestsOf, insertPerson, type KnownGuest, type PersonKept, peopleOf } from '@/lib/store/people'
+import { hostOn } from './change-host'
 import { changeOfDay, type DayRefusals, type Decided } from './day-change'
 import { deskOnly, notFound } from './desk-only'
 import { cardsAfterChange, closedForEntries, type Entered, freezeLate, teeFor } from './entry-list'
@@ -42,7 +43,7 @@ export async function enterGuest(
       const people = await peopleOf(societyId, tx)
       const same = namesake === 'same' ? onlyGuest(namesakesOf(people, typed)) : ok(null)
       if (!same.ok) return same
-      const no = same.value ? null : refusedForName(people, typed, namesake === 'another')
+      const no = same.value ? null : refusedForName(people, typed, namesake === 'another', { onDay: day.entries })
       if (no) return no
       const person = same.value
         ? { ...same.value, add: null }
@@ -69,6 +70,8 @@ export async function enterKnownGuest(
       const people = await peopleOf(societyId, tx)
       const known = people.find((one) => one.personId === personId)
       if (known?.kind !== 'guest' || known.leftOn !== null) return notFound('guest')
+      const entry = playsAlready(day, personId)
+      if (entry) return enteredAlready(entry)
       if (claimedTenths === null && known.figure === null) {
         const sentence = `${fullName(known)} has no handicap yet. Write the one the host gives.`
         return refused('no-figure', sentence, [{ place: 'claimedTenths', sentence }])
@@ -104,18 +107,15 @@ async function entering(
 ): Promise<Decided<Saved> | Refused<Refusals>> {
   const over = closedForEntries(day)
   if (over) return over
-  const host = people.find((one) => one.personId === hostId)
-  if (!host) return notFound('person')
-  const hostEntry = day.entries.find((entry) => entry.personId === hostId)
-  if (host.kind !== 'member' || !hostEntry || hostEntry.status === 'withdrawn') {
-    const sentence = `A guest plays with a host: enter ${fullName(host)} first.`
-    return refused('no-host', sentence, [{ place: 'hostId', sentence }])
-  }
+  const already = person.personId === null ? undefined : playsAlready(day, person.personId)
+  if (already) return enteredAlready(already)
+  const entry = day.entries.find((one) => one.personId === person.personId)
+  const asked = hostOn(day, people, hostId)
+  if (!asked.ok) return asked
+  const host = asked.value
   const tee = teeFor(day, person.gender, null)
   if (!tee.ok) return notUnderstood([{ place: 'gender', sentence: tee.sentence }])
   const name = fullName(person)
-  const entry = person.personId === null ? undefined : day.entries.find((one) => one.personId === person.personId)
-  if (entry && entry.status !== 'withdrawn') return refused('entered-already', `${name} is entered already.`)
   const { places } = await dayExtras(tx, day.id)
   const inPlay = day.entries.filter((one) => one.status === 'entered').length
   const status = places === null || inPlay < places ? ('entered' as const) : ('waiting' as const)
@@ -146,6 +146,16 @@ async function entering(
     },
   }
 }
+
+const playsAlready = (day: DayRecord, personId: PersonId) =>
+  day.entries.find((one) => one.personId === personId && one.status !== 'withdrawn')
+
+/** The guest of this day was meant: the way on is another host, not another entry. */
+const enteredAlready = (entry: EntryRecord) =>
+  refused(
+    'entered-already',
+    `${fullName(entry)} is entered on this day already${entry.hostName === null ? '' : `, as the guest of ${entry.hostName}`}.`,
+  )
 
 /** "Yes, the same guest": then there must be one, and only one, to mean. */
 function onlyGuest(namesakes: readonly PersonKept[]): Result<PersonKept | null, 'not-understood'> {

@@ -1,5 +1,6 @@
 // Entries: members ticked in or taken out, and a waiting list when the places are full.
 
+import { listed } from '@/lib/boards/in-words'
 import { movedUp } from '@/lib/boards/waiting-list'
 import type { InWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
@@ -17,7 +18,7 @@ import { cardsAfterChange, closedForEntries, type Entered, freezeLate, teeFor } 
 import { notUnderstood, parseInput } from './parse-input'
 import { saveWithdrawals, withdrawals } from './withdrawals'
 
-type Refusals = DayRefusals | 'entries-over' | 'has-scores' | 'no-figure'
+type Refusals = DayRefusals | 'entries-over' | 'has-scores' | 'no-figure' | 'without-tee'
 
 export async function enterPlayers(
   actor: Actor,
@@ -118,8 +119,9 @@ function decide(
   places: number | null,
   enter: readonly { personId: PersonId; roundTeeId: RoundTeeId | null }[],
   out: readonly EntryRecord[],
-): Decision | Refused<'not-understood' | 'not-found' | 'no-figure'> {
+): Decision | Refused<'not-understood' | 'not-found' | 'no-figure' | 'without-tee'> {
   const faults: Fault[] = []
+  const withoutTee: PersonKept[] = []
   const entryOf = new Map(day.entries.map((entry) => [entry.personId, entry]))
   let free =
     (places ?? Number.POSITIVE_INFINITY) -
@@ -150,6 +152,10 @@ function decide(
     if (person.leftOn !== null) faults.push({ place, sentence: `${name} has left the society.` })
     if (person.kind === 'guest' && !entry) faults.push({ place, sentence: `${name} is a guest: enter with a host.` })
     const tee = teeFor(day, person.gender, roundTeeId)
+    if (!tee.ok && roundTeeId === null) {
+      withoutTee.push(person)
+      continue
+    }
     if (!tee.ok) {
       faults.push({ place: `${place}.roundTeeId`, sentence: tee.sentence })
       continue
@@ -174,5 +180,18 @@ function decide(
     else decision.fresh.push({ personId, status, tee: tee.value })
   }
   if (faults.length > 0) return notUnderstood(faults)
+  if (withoutTee.length > 0) return noTeeFor(withoutTee)
   return { ...decision, up, out }
+}
+
+/** Who it is, so that the others can be entered without them; the place of each fault is the person. */
+function noTeeFor(people: readonly PersonKept[]): Refused<'without-tee'> {
+  const genders = [...new Set(people.map((one) => one.gender))]
+  const names = people.map(fullName)
+  const who = names.length > 4 ? [...names.slice(0, 3), `${names.length - 3} more`] : names
+  return refused(
+    'without-tee',
+    `${listed(who)} ${names.length === 1 ? 'has' : 'have'} no tee to play from: the day has no tee for ${listed(genders)}. Nobody was entered yet.`,
+    people.map((one) => ({ place: one.personId, sentence: `${fullName(one)}: the day has no tee for ${one.gender}.` })),
+  )
 }

@@ -70,12 +70,9 @@ export async function keepPerson(
     if (untold.length > 0) return personMovedOn(before, untold)
     const renamed = fullName({ ...before, ...person }) !== fullName(before)
     const no = renamed
-      ? refusedForName(
-          await peopleOf(societyId, tx),
-          { ...before, ...person },
-          isAnother || isRetold(before, person),
-          personId,
-        )
+      ? refusedForName(await peopleOf(societyId, tx), { ...before, ...person }, isAnother || isRetold(before, person), {
+          self: personId,
+        })
       : null
     if (no) return no
     const changed = changesFigure(before, person, indexTenths)

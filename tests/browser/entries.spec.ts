@@ -92,6 +92,34 @@ test('a guest of an earlier day is chosen, with the handicap of that day and no 
   await expect(page.getByText('guest of Freya Holmgarth')).toBeVisible()
 })
 
+test('a guest has another host without withdrawing, is known when added again, and has a handicap on the own page', async () => {
+  const host = page.getByRole('form', { name: 'Host of Priya Wensleigh' })
+  await host.getByLabel('Priya Wensleigh is the guest of').selectOption({ label: 'Coldbrook, Emrys' })
+  await host.getByRole('button', { name: 'Change the host' }).click()
+  await expect(host.getByText('Priya Wensleigh is now the guest of Emrys Coldbrook.')).toBeVisible()
+  await expect(page.getByText('guest of Emrys Coldbrook')).toBeVisible()
+  await expect(page.getByRole('region', { name: 'Not saved' })).toHaveCount(0)
+
+  const form = page.getByRole('form', { name: 'Add a guest' })
+  await form.getByLabel('First name').fill('Priya')
+  await form.getByLabel('Family name').fill('Wensleigh')
+  await expect(page.getByRole('button', { name: 'Save the list: finish or clear “Add a guest” first' })).toBeVisible()
+  await form.getByLabel('Guest of').selectOption({ label: 'Holmgarth, Freya' })
+  await form.getByLabel('Handicap on this day').fill('33')
+  await form.getByRole('button', { name: 'Add the guest' }).click()
+  await expect(form.getByText('Priya Wensleigh, guest, entered on this day already.')).toBeVisible()
+  await form.getByRole('button', { name: 'The same person' }).click()
+  await expect(
+    form.getByText('Priya Wensleigh is entered on this day already, as the guest of Coldbrook.'),
+  ).toBeVisible()
+  await form.getByRole('link', { name: 'Change the host under “Guests of this day”' }).click()
+  await expect(page.getByRole('heading', { name: 'Guests of this day' })).toBeInViewport()
+
+  await page.goto(`${book.origin}/desk/fernbrake/members`)
+  await page.getByRole('link', { name: 'Priya Wensleigh' }).click()
+  await expect(page.getByText('33.0 on Links Day, as told by the host; not checked.')).toBeVisible()
+})
+
 test('a guest added under Members is among those to choose from', async () => {
   await page.goto(`${book.origin}/desk/fernbrake/members/new`)
   await page.getByLabel('First name').fill('Osric')
@@ -170,6 +198,8 @@ test('who has no handicap is named at the freeze, given one there, and the freez
   await missing.getByRole('button', { name: 'Save' }).click()
   await expect(missing).toHaveCount(0)
   await page.getByRole('button', { name: /^Freeze \d+ handicaps$/ }).click()
+  await expect(page.getByText(/was called with 95 %\. With \d+ entered it is 100 %/).first()).toBeVisible()
+  await page.getByRole('button', { name: /^Freeze \d+ handicaps as it is$/ }).click()
   await expect(page.getByText(/are frozen into the day|Frozen /).first()).toBeVisible()
 })
 

@@ -11,13 +11,13 @@ import { WayToRoom } from './way-to-room'
 
 interface Now extends ActState {
   readonly pending: boolean
-  /** Something else on the page is not saved: this form's buttons wait for it. */
-  readonly saveFirst: boolean
+  /** What else on the page is not finished, as this form's buttons say what they wait for; null: nothing. */
+  readonly waitsFor: string | null
   /** Pressing saves what else is unsaved, and then does what the button says. */
   readonly savesFirst: boolean
 }
 
-const FormNow = createContext<Now>({ ...FRESH, pending: false, saveFirst: false, savesFirst: false })
+const FormNow = createContext<Now>({ ...FRESH, pending: false, waitsFor: null, savesFirst: false })
 
 export const useFormNow = () => use(FormNow)
 
@@ -94,7 +94,7 @@ export function ActForm({ action, children, className, label, id, clears, faults
   // Back to what was saved: an answer that spoke of what was typed has nothing to speak of any more.
   const shown = undone.attempt === state.attempt && undone.turn > 0 ? { ...FRESH, attempt: state.attempt } : state
   return (
-    <FormNow value={{ ...shown, pending, saveFirst: waits && !savesFirst, savesFirst }}>
+    <FormNow value={{ ...shown, pending, waitsFor: waits && !savesFirst ? toFinish(others) : null, savesFirst }}>
       <form
         ref={form}
         id={id}

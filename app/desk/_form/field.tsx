@@ -93,8 +93,8 @@ interface SendProps {
 
 /** The button that sends the form it stands in. */
 export function Send({ children, kind, name, value, why, saves }: SendProps) {
-  const { pending, saveFirst, savesFirst } = useFormNow()
-  const reason = why || (saveFirst && 'save first')
+  const { pending, waitsFor, savesFirst } = useFormNow()
+  const reason = why || waitsFor
   const shut = pending || Boolean(reason)
   return (
     <button

@@ -14,6 +14,8 @@ const ROOMS: Readonly<
   'no-figure': { room: 'handicaps', words: 'Go to the handicaps, where they are named', of: 'day' },
   'no-opponents': { room: 'draw', words: 'Go to the draw', of: 'day' },
   'no-tee': { room: 'change', words: 'Change the day', of: 'day' },
+  'without-tee': { room: 'change', words: 'Change the day, and choose their tees', of: 'day' },
+  'field-size': { room: 'change', words: 'Change the allowance', of: 'day' },
   'no-cards': { room: 'draw', words: 'Go to the draw', of: 'day' },
   'day-closed': { room: 'result', words: 'Go to the result, where a day is opened again', of: 'day' },
   'day-not-closed': { room: 'result', words: 'Go to the result', of: 'day' },

@@ -79,7 +79,7 @@ function UnsavedLine({ unsaved }: { readonly unsaved: UnsavedForm }) {
 /** Behind the name of the page in the tabs. */
 export function UnsavedMark() {
   const forms = useUnsavedForms()
-  return forms.length > 0 ? <span className="not-saved">{'\u00a0· not saved'}</span> : null
+  return forms.length > 0 ? <span className="not-saved">{' · not saved'}</span> : null
 }
 
 /** In the sentence a page opens with. */

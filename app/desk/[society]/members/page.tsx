@@ -83,5 +83,5 @@ export default async function Members({ params, searchParams }: Props) {
 
 function readIn(counts: string): string {
   const [added, changed, same, leftOut] = counts.split('.')
-  return `${added} new, ${changed} changed, ${same} as they were${leftOut === '0' ? '' : `, ${leftOut} rows left out`}`
+  return `${added} new, ${changed} changed, ${same} as they were${leftOut === '0' ? '' : `, ${count(Number(leftOut), 'row')} left out`}`
 }

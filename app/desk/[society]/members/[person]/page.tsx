@@ -3,12 +3,16 @@ import Link from 'next/link'
 import { Qr } from '@/app/_parts/qr'
 import { DeskFrame, DeskRefusal, societyTabs } from '@/app/desk/_frame/desk-frame'
 import { officerOr } from '@/app/desk/_frame/officer'
+import { figure } from '@/app/desk/_frame/words'
 import { shortDateInWords } from '@/lib/boards/dates-in-words'
 import type { MemberPage } from '@/lib/boards/views'
+import type { Actor } from '@/lib/facts/actor'
+import type { PersonId } from '@/lib/facts/ids'
 import { fullName, nameKey } from '@/lib/facts/person-name'
 import { refused } from '@/lib/result'
 import { dayPlace } from '@/lib/society/day-place'
 import { deskHome } from '@/lib/society/desk-day'
+import { knownGuests } from '@/lib/society/enter-guest'
 import { memberList } from '@/lib/society/keep-person'
 import { ownAddress } from '@/lib/society/own-address'
 import { memberPage } from '@/lib/society/read-member'
@@ -39,6 +43,7 @@ export default async function Member({ params, searchParams }: Props) {
   if (!person) return <DeskRefusal answer={refused('not-found', 'There is no such person in the book.')} back={at} />
   const from = day ? await dayPlace(actor, day) : null
   const hasNamesake = list.value.some((one) => one.personId !== personId && nameKey(one) === nameKey(person))
+  const given = person.kind === 'guest' ? await givenFor(actor, person.personId) : null
   const self = await memberOf(person.pageKey)
   const page = self.ok ? await memberPage(self.value) : self
   return (
@@ -61,16 +66,20 @@ export default async function Member({ params, searchParams }: Props) {
           <p className="lead">
             {person.figureReason && person.figureFrom
               ? `${person.figureReason}, since ${shortDateInWords(person.figureFrom)}.`
-              : 'No figure yet.'}
+              : given === null
+                ? 'No handicap yet.'
+                : `${figure(given.tenths)} on ${given.day}, as told by the host; not checked.`}
           </p>
         </div>
         <p className="desk-now">
-          <span className="fig trim">{person.indexTenths === null ? '–' : person.figure}</span>
+          <span className="fig trim">
+            {person.indexTenths === null ? (given === null ? '–' : figure(given.tenths)) : person.figure}
+          </span>
           <span>
             {person.handicapSource === 'society'
               ? 'society handicap'
               : person.handicapSource === 'claimed'
-                ? 'claimed'
+                ? 'as told, not checked'
                 : 'index, home club'}
           </span>
         </p>
@@ -124,6 +133,14 @@ export default async function Member({ params, searchParams }: Props) {
       </div>
     </DeskFrame>
   )
+}
+
+/** A guest has no handicap in the book: what the host gave on the last day is what there is. */
+async function givenFor(actor: Actor, personId: PersonId) {
+  const guests = await knownGuests(actor)
+  const guest = guests.ok ? guests.value.find((one) => one.personId === personId) : undefined
+  if (!guest || guest.lastDay === null || guest.indexTenths === null) return null
+  return { day: guest.lastDay, tenths: guest.indexTenths }
 }
 
 function History({ page }: { readonly page: MemberPage }) {

@@ -5,11 +5,13 @@ import { answerForDay, type DayAddress, dayOfForm } from '@/app/desk/_form/answe
 import { idIn } from '@/app/desk/_form/form-ids'
 import { count, list } from '@/app/desk/_frame/words'
 import {
+  changeHost as changeHostSchema,
   enterGuest as enterGuestSchema,
   enterKnownGuest as enterKnownGuestSchema,
   enterPlayers as enterPlayersSchema,
 } from '@/lib/facts/commands'
 import type { EntryId, PersonId, RoundTeeId } from '@/lib/facts/ids'
+import { changeHost } from '@/lib/society/change-host'
 import { enterGuest, enterKnownGuest } from '@/lib/society/enter-guest'
 import { enterPlayers } from '@/lib/society/enter-players'
 import type { Entered } from '@/lib/society/entry-list'
@@ -25,6 +27,9 @@ export async function keepEntries(where: DayAddress, before: ActState, form: For
       return [personId as PersonId, entryId as EntryId]
     }),
   )
+  // Offered where somebody has no tee: the others are entered, and those stay ticked on the screen.
+  const without = String(form.get('without') ?? '').split(' ')
+  const enter = ticked.filter((personId) => !without.includes(personId))
   const tee = (personId: PersonId) => idIn<RoundTeeId>(form, `tee-${personId}`) || null
   return answerForDay(
     where,
@@ -33,7 +38,7 @@ export async function keepEntries(where: DayAddress, before: ActState, form: For
     async (actor) => {
       const asked = parseInput(enterPlayersSchema, {
         ...dayOfForm(form),
-        enter: ticked.map((personId) => ({ personId, roundTeeId: tee(personId) })),
+        enter: enter.map((personId) => ({ personId, roundTeeId: tee(personId) })),
         withdraw: [...entryOf].filter(([personId]) => !ticked.includes(personId)).map(([, entryId]) => entryId),
       })
       return asked.ok ? enterPlayers(actor, asked.value) : asked
@@ -100,6 +105,23 @@ export async function addKnownGuest(where: DayAddress, before: ActState, form: F
       return asked.ok ? enterKnownGuest(actor, asked.value) : asked
     },
     guestSaid,
+  )
+}
+
+export async function changeTheHost(where: DayAddress, before: ActState, form: FormData): Promise<ActState> {
+  return answerForDay(
+    where,
+    before,
+    form,
+    async (actor) => {
+      const asked = parseInput(changeHostSchema, {
+        ...dayOfForm(form),
+        entryId: form.get('entryId'),
+        hostId: form.get('hostId') ?? '',
+      })
+      return asked.ok ? changeHost(actor, asked.value) : asked
+    },
+    ({ guest, host }) => `${guest} is now the guest of ${host}.`,
   )
 }
 

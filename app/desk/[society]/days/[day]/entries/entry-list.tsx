@@ -1,7 +1,7 @@
 'use client'
 
 import { type ReactNode, useState } from 'react'
-import { ActForm } from '@/app/desk/_form/act-form'
+import { ActForm, useFormNow } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Send } from '@/app/desk/_form/field'
 import { StartsAgain } from '@/app/desk/_form/unsaved'
@@ -178,12 +178,28 @@ function Entries({ action, lines, tees, drawn, shut, children }: Props) {
               </>
             ) : null}
           </div>
+          <EnterOthers fresh={fresh} />
           <Send kind="first" why={against.length > 0 && 'there are scores on a card'}>
             {keepWords(fresh.length, gone.length)}
           </Send>
         </div>
       )}
     </ActForm>
+  )
+}
+
+/** Somebody has no tee on this day: the others need not wait for it. */
+function EnterOthers({ fresh }: { readonly fresh: readonly EntryLine[] }) {
+  const { refused } = useFormNow()
+  if (refused?.code !== 'without-tee') return null
+  const without = refused.faults.map((fault) => fault.place)
+  const left = fresh.filter((line) => without.includes(line.personId))
+  const others = fresh.length - left.length
+  if (left.length === 0 || others === 0) return null
+  return (
+    <Send name="without" value={without.join(' ')}>
+      Enter {others === 1 ? 'the other one' : `the other ${others}`}, without {namesToSay(left)}
+    </Send>
   )
 }
 

@@ -18,7 +18,7 @@ export interface GuestChoice extends Choice {
   readonly hostId: PersonId | ''
 }
 
-interface Hosts {
+export interface Hosts {
   readonly entered: readonly Choice[]
   readonly others: readonly Choice[]
 }
@@ -45,10 +45,17 @@ export function KnownGuestForm({
   return (
     <ActForm action={action} label="Enter a guest you know" clears>
       {children}
-      <KnownGuestFields hosts={hosts} guests={guests} />
-      <p className="acts">
-        <Send>Enter this guest</Send>
-      </p>
+      {/* The form stays when the last of them is entered: its word that it is done must not go with it. */}
+      {guests.length === 0 ? (
+        <p className="hint">No guest of an earlier day is left to enter.</p>
+      ) : (
+        <>
+          <KnownGuestFields hosts={hosts} guests={guests} />
+          <p className="acts">
+            <Send>Enter this guest</Send>
+          </p>
+        </>
+      )}
     </ActForm>
   )
 }
@@ -124,6 +131,13 @@ export function GuestForm({ action, hosts, children }: GuestProps) {
 /** The button; or, where the book knows the name, the question with its two answers. */
 function AddOrAsk() {
   const { refused } = useFormNow()
+  if (refused?.code === 'entered-already')
+    return (
+      <p className="acts">
+        <a href="#day-guests">Change the host under “Guests of this day”</a>
+        <Send>Add the guest</Send>
+      </p>
+    )
   if (refused?.code !== 'same-name' && refused?.code !== 'told-apart')
     return (
       <p className="acts">

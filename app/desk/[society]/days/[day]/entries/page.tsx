@@ -12,6 +12,7 @@ import { memberList } from '@/lib/society/keep-person'
 import { addGuest, addKnownGuest, keepEntries } from './actions'
 import { type EntryLine, EntryList } from './entry-list'
 import { GuestForm, KnownGuestForm } from './guest-form'
+import { GuestsOfDay } from './guests-of-day'
 import { WithdrawnList } from './withdrawn-list'
 
 export default async function Entries({ params }: { params: Promise<{ society: string; day: string }> }) {
@@ -89,8 +90,9 @@ export default async function Entries({ params }: { params: Promise<{ society: s
       >
         {seen}
       </EntryList>
+      <GuestsOfDay desk={desk} where={where} hosts={hosts} />
       <WithdrawnList desk={desk} where={where} />
-      {shut || guests.length === 0 ? null : (
+      {shut ? null : (
         <section aria-labelledby="known-guest-h" className="guest">
           <h2 id="known-guest-h">Enter a guest you know</h2>
           <KnownGuestForm action={addKnownGuest.bind(null, where)} hosts={hosts} guests={guests}>
