@@ -273,7 +273,15 @@ export const allowOnBoard = z.strictObject({
 })
 export type AllowOnBoard = z.input<typeof allowOnBoard>
 
-export const freezeHandicaps = z.strictObject({ dayId, version: z.int() })
+export const freezeHandicaps = z.strictObject({
+  dayId,
+  version: z.int(),
+  /**
+   * How many were entered when the officer was told that the allowance is for a field of another size: with another
+   * number it is asked again. Left out by whoever has nobody to ask.
+   */
+  fieldSizeSeen: z.int().min(0).optional(),
+})
 const whyRefrozen = z.string().trim().min(3, 'Write the reason: it stands in the record.').max(200)
 export const unfreezeHandicaps = z.strictObject({ dayId, version: z.int(), reason: whyRefrozen })
 /** Only these players, off the handicap they have now. */

@@ -2,6 +2,7 @@
 
 import type { z } from 'zod'
 import { frozenWords } from '@/lib/boards/acts-in-words'
+import { fieldSizeNotes } from '@/lib/boards/field-size'
 import { figuresOf, handicapTableOf } from '@/lib/boards/handicap-table'
 import type { HandicapTable } from '@/lib/boards/views'
 import type { Actor } from '@/lib/facts/actor'
@@ -14,14 +15,16 @@ import { deskOnly, notFound } from './desk-only'
 import { freezeLate } from './entry-list'
 import { parseInput } from './parse-input'
 
+type Refusals = 'frozen-already' | 'no-entries' | 'no-figure' | 'field-size'
+
 export async function freezeHandicaps(
   actor: Actor,
   input: z.input<typeof schema>,
   now: Date = new Date(),
-): Promise<Result<{ version: number; frozen: number }, DayRefusals | 'frozen-already' | 'no-entries' | 'no-figure'>> {
+): Promise<Result<{ version: number; frozen: number }, DayRefusals | Refusals>> {
   const read = parseInput(schema, input)
   if (!read.ok) return read
-  return changeOfDay<{ frozen: number }, 'frozen-already' | 'no-entries' | 'no-figure'>(
+  return changeOfDay<{ frozen: number }, Refusals>(
     actor,
     'freeze-handicaps',
     read.value,
@@ -36,6 +39,14 @@ export async function freezeHandicaps(
           'no-figure',
           `${missing.length === 1 ? `${missing[0]!.name} has` : `${missing.length} players have`} no handicap yet. Write it under Handicaps, or withdraw the player.`,
           missing.map(({ entryId, name }) => ({ place: `entry ${entryId}`, sentence: `${name} has no handicap yet.` })),
+        )
+      const notes = fieldSizeNotes(day)
+      const seen = read.value.fieldSizeSeen ?? entered.length
+      if (notes.length > 0 && seen !== entered.length)
+        return refused(
+          'field-size',
+          'The allowance was chosen for a field of another size. Change it first, or freeze as it is.',
+          notes.map((sentence) => ({ place: 'allowance', sentence })),
         )
       const frozen = figuresOf(day).size
       return {

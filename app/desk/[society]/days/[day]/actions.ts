@@ -13,10 +13,13 @@ export async function freezeTheDay(where: DayAddress, before: ActState, form: Fo
     where,
     before,
     form,
-    (actor) => freezeHandicaps(actor, dayOfForm(form)),
+    (actor) => freezeHandicaps(actor, { ...dayOfForm(form), fieldSizeSeen: sizeSeen(form) }),
     () => `${count(many, 'handicap')} ${many === 1 ? 'is' : 'are'} frozen into the day.`,
   )
 }
+
+/** Told of the size of the field, the officer froze all the same; nobody was told of a field of none. */
+const sizeSeen = (form: FormData) => Number(form.get('fieldSizeSeen') ?? 0)
 
 export async function publishTheStart(where: DayAddress, before: ActState, form: FormData): Promise<ActState> {
   return answerForDay(

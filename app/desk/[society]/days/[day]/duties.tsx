@@ -10,6 +10,7 @@ import { withoutPartnerAtDraw } from '@/lib/boards/short-of-partner'
 import { byName, fullName } from '@/lib/facts/person-name'
 import { shownDraw } from '@/lib/facts/shown-draw'
 import { freezeTheDay, publishTheStart } from './actions'
+import { FreezeButtons } from './freeze-buttons'
 import { whyNotFreeze } from './handicaps/why-not-freeze'
 
 interface Props {
@@ -82,14 +83,11 @@ function DueAct({ due, day, society, at }: Props & { readonly due: Due }) {
               </Link>
             </p>
           ) : null}
-          <p className="acts">
-            <Send kind="first" why={whyNotFreeze(counts.entered, missing)}>
-              Freeze {counts.entered} handicaps
-            </Send>
+          <FreezeButtons many={counts.entered} why={whyNotFreeze(counts.entered, missing)}>
             <Link className="btn plain" href={`${at}/handicaps`}>
               Look at the {counts.entered} first
             </Link>
-          </p>
+          </FreezeButtons>
         </ActForm>
       )
     case 'publish-start':

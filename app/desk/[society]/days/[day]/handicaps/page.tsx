@@ -2,7 +2,6 @@ import Link from 'next/link'
 import { Empty } from '@/app/_parts/empty'
 import { Notice } from '@/app/_parts/notice'
 import { ActForm } from '@/app/desk/_form/act-form'
-import { Send } from '@/app/desk/_form/field'
 import { SeenDay } from '@/app/desk/_form/seen-day'
 import { glanceOf } from '@/app/desk/_frame/day-glance'
 import { DayFrame, dayRoom } from '@/app/desk/_frame/day-room'
@@ -12,6 +11,7 @@ import { fieldSizeNotes } from '@/lib/boards/field-size'
 import { handicapTable } from '@/lib/society/freeze-handicaps'
 import { changeFigure } from '../../../members/actions'
 import { freezeTheDay } from '../actions'
+import { FreezeButtons } from '../freeze-buttons'
 import { FreezeAgain } from './freeze-again'
 import { HandicapTable } from './handicap-table'
 import { MissingHandicaps } from './missing-handicaps'
@@ -91,11 +91,7 @@ export default async function Handicaps({ params, searchParams }: Props) {
         <ActForm action={freezeTheDay.bind(null, { society, day })} label="Freeze handicaps" className="freeze">
           <SeenDay id={record.id} version={record.version} glance={glanceOf(record)} />
           <input type="hidden" name="many" value={table.rows.length} />
-          <p className="acts">
-            <Send kind="first" why={whyNotFreeze(table.rows.length, table.missing)}>
-              Freeze {table.rows.length} handicaps
-            </Send>
-          </p>
+          <FreezeButtons many={table.rows.length} why={whyNotFreeze(table.rows.length, table.missing)} />
         </ActForm>
       )}
       <FreezeAgain record={record} where={{ society, day }} at={at} />
