@@ -1,7 +1,7 @@
 // What the record of acts says of a thing before and after: the words a secretary knows it by, and the value.
 
 import type { InWords } from '@/lib/facts/act-record'
-import type { DayRecord, PrizeRecord } from '@/lib/facts/day-record'
+import type { DayRecord, PaperTotals, PrizeRecord } from '@/lib/facts/day-record'
 import { fullName, namesApart } from '@/lib/facts/person-name'
 import type { CompetitionTerms } from '@/lib/facts/terms'
 import type { HoleScore } from '@/lib/rules/day'
@@ -197,6 +197,14 @@ export function courseWords(course: {
 }
 
 /** The holes that differ, as keyed: `{ 'Hole 4': 5 }`. */
+/** "out 41, in 43, total 84"; "none" where nothing of the kind was entered. */
+export function paperWords(paper: PaperTotals | undefined): string {
+  const parts = (['out', 'in', 'total'] as const).flatMap((part) =>
+    paper?.[part] === null || paper?.[part] === undefined ? [] : [`${part} ${paper[part]}`],
+  )
+  return parts.length > 0 ? parts.join(', ') : 'none'
+}
+
 export function holeWords(scores: readonly HoleScore[], round: Pick<RoundHoles, 'firstHole'>): InWords {
   return Object.fromEntries(
     scores.map((score, at) => [`Hole ${shownHole(round, at)}`, score === 'x' ? 'no score' : (score ?? 'blank')]),

@@ -1,6 +1,6 @@
 // What the desk's returns are given: every card with its state, what stands in its way and who wrote what.
 
-import type { CardState } from '@/lib/facts/day-record'
+import type { CardState, PaperTotals } from '@/lib/facts/day-record'
 import type { CardId, DayId, EntryId } from '@/lib/facts/ids'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import type { CardOutcome, Gender } from '@/lib/rules/day'
@@ -105,6 +105,10 @@ export interface CardReturn {
   readonly faults: readonly { readonly place: string; readonly sentence: string }[]
   readonly lateFacts: readonly LateFactLine[]
   readonly rulings: readonly RulingLine[]
+  /** What the paper adds up to, as it was entered. */
+  readonly paper: PaperTotals
+  /** Handed in, nothing open, and what is on the paper agrees: it may be accepted unread. */
+  readonly isReady: boolean
 }
 
 export interface ReturnsView extends DayHead {

@@ -21,6 +21,7 @@ import { formatIn } from './format-of-competition'
 import { groupsOnCourse } from './groups-on-course'
 import { capital, listed, ordinal, scoreInWords } from './in-words'
 import { mainReading, type OwnLine } from './own-handicaps'
+import { NO_TOTALS, totalsThatDiffer } from './paper-totals'
 import type { CardReturn, LateFactLine, ReturnHole, ReturnsView, RulingLine } from './returns-view'
 import { rulingSentence } from './ruling-sentences'
 import type { GroupOnCourse } from './views'
@@ -137,6 +138,7 @@ function cardReturn(
 ): CardReturn {
   const { record, names } = desk
   const tee = record.tees.find((one) => one.id === entry.roundTeeId)
+  const paper = kept.paper ?? NO_TOTALS
   const faults = kept.state === 'taken-in' ? [] : faultsOf(card)
   return {
     cardId: kept.id,
@@ -172,6 +174,13 @@ function cardReturn(
     faults,
     lateFacts: card.lateFacts.map((fact) => lateLine(desk, entry, card, fact)),
     rulings: rulings.filter((one) => one.cardId === kept.id),
+    paper,
+    isReady:
+      kept.state === 'handed-in' &&
+      card.outcome === null &&
+      faults.length === 0 &&
+      card.lateFacts.length === 0 &&
+      totalsThatDiffer(card.scores, paper).length === 0,
   }
 }
 

@@ -324,22 +324,43 @@ export const publishStart = z.strictObject({ dayId, version: z.int(), draw: z.st
 export const renewGroupLink = z.strictObject({ dayId, groupId })
 
 /** A paper card keyed at the desk: only the holes that are there. */
+const cardScores = z
+  .array(z.union([z.int().min(1).max(30), z.literal('x'), z.null()]))
+  .min(9)
+  .max(18)
+const NO_TOTAL = 'A total on the paper has up to three figures.'
+const paperSum = z.int(NO_TOTAL).min(0, NO_TOTAL).max(999, NO_TOTAL).nullable()
+
 export const keyCard = z.strictObject({
   dayId,
   cardId,
-  scores: z
-    .array(z.union([z.int().min(1).max(30), z.literal('x'), z.null()]))
-    .min(9)
-    .max(18),
+  scores: cardScores,
+  /** The card as it stood when the officer began: what somebody else changed since is not written over. */
+  was: cardScores.optional(),
+  /** What the paper adds up to; left as it is when absent. */
+  paper: z.strictObject({ out: paperSum, in: paperSum, total: paperSum }).optional(),
   /** Whose signature the paper bears. */
   signed: z.strictObject({ player: z.boolean(), marker: z.boolean() }).default({ player: false, marker: false }),
 })
 export type KeyCard = z.input<typeof keyCard>
 
-export const takeCardIn = z.strictObject({ dayId, cardId })
+/** `seen`: the scores the officer accepts; with others on the card by then it is not accepted. */
+export const takeCardIn = z.strictObject({ dayId, cardId, seen: cardScores.optional() })
+/** Every card that is handed in with nothing open on it, each as it was on the screen. */
+export const takeCardsIn = z.strictObject({
+  dayId,
+  cards: z
+    .array(z.strictObject({ cardId, seen: cardScores }))
+    .min(1, 'No card is handed in.')
+    .max(200),
+})
 
 /** The reason may stay empty until a result has been published. */
 export const reopenCard = z.strictObject({ dayId, cardId, reason: z.string().trim().max(400).default('') })
+
+const NO_SUCH_VALUE = 'No ruling holds a number like that. Look at it again.'
+/** An index is in tenths, strokes and points are whole: each kind of ruling has its own limits (ruling-in-book.ts). */
+const valueRuled = z.int().min(-999, NO_SUCH_VALUE).max(999, NO_SUCH_VALUE).nullable().default(null)
 
 export const ruleOnCard = z.strictObject({
   dayId,
@@ -370,10 +391,6 @@ export const ruleByChoice = z.strictObject({
   dayId,
   cardId,
   fault: z.string().min(1).max(40),
-const NO_SUCH_VALUE = 'No ruling holds a number like that. Look at it again.'
-/** An index is in tenths, strokes and points are whole: each kind of ruling has its own limits (ruling-in-book.ts). */
-const valueRuled = z.int().min(-999, NO_SUCH_VALUE).max(999, NO_SUCH_VALUE).nullable().default(null)
-
   choice: z.string().min(1).max(40),
   /** The hole it is about; of a late start the hole with which the player began. */
   hole: z.int().min(1).max(18).nullable().default(null),

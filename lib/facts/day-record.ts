@@ -165,6 +165,15 @@ export interface CardRecord {
   readonly markerId: EntryId | null
   readonly state: CardState
   readonly takenInAt: Date | null
+  /** What the paper adds up to; absent where nobody asks for it. */
+  readonly paper?: PaperTotals
+}
+
+/** The totals written on a paper card, right or wrong; null where none was entered. */
+export interface PaperTotals {
+  readonly out: number | null
+  readonly in: number | null
+  readonly total: number | null
 }
 
 export interface FactRecord {

@@ -3,7 +3,7 @@
 import { shownHole } from '@/lib/rules/hole-numbers'
 import 'server-only'
 import { randomUUID } from 'node:crypto'
-import { holeWords } from '@/lib/boards/acts-in-words'
+import { holeWords, paperWords } from '@/lib/boards/acts-in-words'
 import { calledOffSentence } from '@/lib/boards/called-off'
 import { currentCard, faultsOf } from '@/lib/boards/current-card'
 import { changedInWords } from '@/lib/facts/act-record'
@@ -14,6 +14,7 @@ import { deviceIn } from '@/lib/facts/writer'
 import { type Ok, ok, type Refused, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
 import { withSides } from '@/lib/store/ball-facts'
+import { writePaper } from '@/lib/store/card-states'
 import { versionText } from '@/lib/store/day-versions'
 import {
   addFacts,
@@ -33,6 +34,7 @@ import {
 import { cardInWords } from '@/lib/store/subjects'
 import { write } from '@/lib/store/write'
 import { mayNot } from './acts'
+import { changedSince } from './card-as-seen'
 import { whyAhead, whyCalledOff } from './day-on'
 import { live } from './live'
 import { parseInput } from './parse-input'
@@ -107,6 +109,8 @@ function gap(expected: number): DeliveryGap {
   return { ...refused('gap', `Some scores before these have not arrived. Send from number ${expected} on.`), expected }
 }
 
+const ON_PAPER = 'Totals on the paper'
+
 export interface Keyed {
   readonly scoreVersion: number
   /** True when nothing stands in the way of taking the card in. */
@@ -119,14 +123,17 @@ export async function keyCard(
   input: KeyCard,
   now: Date = new Date(),
 ): Promise<
-  Result<Keyed, 'not-allowed' | 'not-understood' | 'no-such-card' | 'day-called-off' | 'day-ahead' | 'card-closed'>
+  Result<
+    Keyed,
+    'not-allowed' | 'not-understood' | 'no-such-card' | 'day-called-off' | 'day-ahead' | 'card-closed' | 'card-moved-on'
+  >
 > {
   const no = mayNot(actor, 'enter-score')
   if (no) return no
   if (actor.kind !== 'officer') return refused('not-allowed', 'Paper cards are keyed at the desk.')
   const read = parseInput(keySchema, input)
   if (!read.ok) return read
-  const { dayId, cardId, scores, signed } = read.value
+  const { dayId, cardId, scores, was, paper: totals, signed } = read.value
   const { societyId, userId } = actor
   const device = { id: deskDevice(societyId, userId), societyId, groupId: null }
 
@@ -139,6 +146,9 @@ export async function keyCard(
     const { card, holes } = sources
     if (scores.length !== holes)
       return refused('not-understood', `This round has ${holes} holes, not ${scores.length}.`)
+    const isAccepted = card.state === 'taken-in'
+    const moved = was ? changedSince(currentCard(sources), { was, scores, isAccepted }) : null
+    if (moved) return moved
     const closed = whyClosed(sources.status, card)
     if (closed) return refused('card-closed', `${closed} A change now is a ruling of the committee, with its reason.`)
 
@@ -191,15 +201,21 @@ export async function keyCard(
     const ready = faultsOf(after).length === 0
     if (ready && after.player && after.marker) await handInCard(tx, societyId, cardId)
     const steps = added.length + paper.length
-    if (!steps) return ok({ scoreVersion: sources.scoreVersion, ready, version: null })
-    if (!(await moveDevice(tx, device.id, lastSeq, lastSeq + steps)))
+    const sums = totals && paperWords(totals) !== paperWords(card.paper) ? totals : null
+    if (sums) await writePaper(tx, { societyId, cardId, paper: sums })
+    if (!steps && !sums) return ok({ scoreVersion: sources.scoreVersion, ready, version: null })
+    if (steps && !(await moveDevice(tx, device.id, lastSeq, lastSeq + steps)))
       throw new Error(`The number of ${device.id} moved inside the transaction.`)
     const record = {
       subject: await cardInWords(tx, societyId, cardId),
       subjectId: cardId,
       ...changedInWords(
-        { ...holeWords(said, sources), Signed: 'no' },
-        { ...holeWords(scores, sources), Signed: roles.length > 0 ? roles : 'no' },
+        { ...holeWords(said, sources), Signed: 'no', [ON_PAPER]: paperWords(card.paper) },
+        {
+          ...holeWords(scores, sources),
+          Signed: roles.length > 0 ? roles : 'no',
+          [ON_PAPER]: paperWords(sums ?? card.paper),
+        },
       ),
     }
     await recordAct(tx, actor, { act: 'enter-score', area: 'results', ...record }, now)

@@ -3,19 +3,21 @@
 
 import 'server-only'
 import type { z } from 'zod'
-import { currentCard, faultsOf } from '@/lib/boards/current-card'
+import { type CurrentCard, currentCard, faultsOf } from '@/lib/boards/current-card'
 import type { Actor } from '@/lib/facts/actor'
 import { takeCardIn as schema } from '@/lib/facts/commands'
 import type { CardId, DayId } from '@/lib/facts/ids'
 import { ok, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
 import { takeIn } from '@/lib/store/card-states'
-import { versionText } from '@/lib/store/day-versions'
-import { cardSources, moveScores } from '@/lib/store/score-facts'
+import type { Tx } from '@/lib/store/client'
+import { type DayNow, versionText } from '@/lib/store/day-versions'
+import { cardSources, moveScores, type OneCardSources } from '@/lib/store/score-facts'
 import { cardInWords } from '@/lib/store/subjects'
 import { write } from '@/lib/store/write'
+import { changedSince } from './card-as-seen'
 import { takeDayOn } from './day-on'
-import { deskOnly, notFound } from './desk-only'
+import { deskOnly, notFound, type Officer } from './desk-only'
 import { live } from './live'
 import { parseInput } from './parse-input'
 import { putRuling, type RulingToGive } from './ruling-in-book'
@@ -35,14 +37,15 @@ export async function takeCardIn(
     | 'day-closed'
     | 'card-not-ready'
     | 'no-such-ruling'
+    | 'card-moved-on'
   >
 > {
   const officer = deskOnly(actor, 'take-card-in')
   if (!officer.ok) return officer
   const read = parseInput(schema, input)
   if (!read.ok) return read
-  const { societyId, userId } = officer.value
-  const { dayId, cardId } = read.value
+  const { societyId } = officer.value
+  const { dayId, cardId, seen } = read.value
 
   const done = await write(async (tx) => {
     const on = await takeDayOn(tx, societyId, dayId)
@@ -50,28 +53,17 @@ export async function takeCardIn(
     const day = on.value
     const sources = await cardSources(tx, { societyId, dayId, cardId })
     if (!sources) return notFound('card')
-    if (sources.card.state === 'taken-in') return ok({ scoreVersion: day.scoreVersion, version: null })
-    if (day.status === 'closed')
-      return refused('day-closed', 'The day is closed. Open it again, with the reason, before you accept a card.')
     const card = currentCard(sources)
+    const isAccepted = sources.card.state === 'taken-in'
+    const other = seen ? changedSince(card, { was: seen, scores: seen, isAccepted }) : null
+    if (other) return other
+    if (isAccepted) return ok({ scoreVersion: day.scoreVersion, version: null })
+    if (day.status === 'closed') return dayClosed()
     const faults = faultsOf(card)
     if (faults.length)
       return refused('card-not-ready', 'The card cannot be accepted yet; each reason stands below.', faults)
-    if (card.closedWithout !== null) {
-      const back = await putRuling(
-        tx,
-        officer.value,
-        day,
-        sources,
-        returnedAfterAll(read.value, card.closedWithout),
-        now,
-      )
-      if (!back.ok) return back
-    }
-    await takeIn(tx, { societyId, cardId, by: userId, at: now })
-    const subject = await cardInWords(tx, societyId, cardId)
-    const [before, after] = [{ Card: sources.card.state.replace('-', ' ') }, { Card: 'accepted' }]
-    await recordAct(tx, actor, { act: 'take-card-in', area: 'results', subject, subjectId: cardId, before, after }, now)
+    const accepted = await accept(tx, officer.value, { dayId, day, sources, card }, now)
+    if (!accepted.ok) return accepted
     const moved = await moveScores(tx, dayId, false)
     return ok({ scoreVersion: moved.scoreVersion, version: versionText(moved) })
   })
@@ -92,3 +84,34 @@ const returnedAfterAll = (of: { readonly dayId: DayId; readonly cardId: CardId }
   reason: 'The card was returned after the day was opened again.',
   replaces: number,
 })
+
+export const dayClosed = () =>
+  refused('day-closed', 'The day is closed. Open it again, with the reason, before you accept a card.')
+
+interface ToAccept {
+  readonly dayId: DayId
+  readonly day: DayNow
+  readonly sources: OneCardSources
+  readonly card: CurrentCard
+}
+
+/** With its line in the record of acts; the ruling by which the day was closed without the card is taken back. */
+export async function accept(
+  tx: Tx,
+  officer: Officer,
+  { dayId, day, sources, card }: ToAccept,
+  now: Date,
+): Promise<Result<void, 'not-understood' | 'day-closed' | 'no-such-ruling'>> {
+  const { societyId, userId } = officer
+  const { id: cardId, state } = sources.card
+  if (card.closedWithout !== null) {
+    const ruling = returnedAfterAll({ dayId, cardId }, card.closedWithout)
+    const back = await putRuling(tx, officer, day, sources, ruling, now)
+    if (!back.ok) return back
+  }
+  await takeIn(tx, { societyId, cardId, by: userId, at: now })
+  const subject = await cardInWords(tx, societyId, cardId)
+  const [before, after] = [{ Card: state.replace('-', ' ') }, { Card: 'accepted' }]
+  await recordAct(tx, officer, { act: 'take-card-in', area: 'results', subject, subjectId: cardId, before, after }, now)
+  return ok()
+}

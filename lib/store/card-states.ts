@@ -1,6 +1,16 @@
+import type { PaperTotals } from '@/lib/facts/day-record'
 import type { CardId, SocietyId } from '@/lib/facts/ids'
 import 'server-only'
 import type { Tx } from './client'
+
+/** What the paper adds up to, as it was read from it. */
+export async function writePaper(
+  tx: Tx,
+  { societyId, cardId, paper }: { societyId: SocietyId; cardId: CardId; paper: PaperTotals },
+): Promise<void> {
+  const data = { paperOut: paper.out, paperIn: paper.in, paperTotal: paper.total }
+  await tx.card.updateMany({ where: { id: cardId, societyId }, data })
+}
 
 /** Only a card that is not in yet; answers whether it was not. */
 export async function takeIn(

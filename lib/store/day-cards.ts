@@ -9,10 +9,24 @@ import { kindFromBook } from './rulings'
 export async function cardsOf(tx: Tx, roundId: RoundId): Promise<CardRecord[]> {
   const rows = await tx.card.findMany({
     where: { roundId },
-    select: { id: true, entryId: true, markerId: true, state: true, takenInAt: true },
+    select: { id: true, entryId: true, markerId: true, state: true, takenInAt: true, ...PAPER_COLUMNS },
     orderBy: { id: 'asc' },
   })
-  return rows.map((row) => ({ ...row, state: row.state as CardRecord['state'] }))
+  return rows.map(cardOf)
+}
+
+export const PAPER_COLUMNS = { paperOut: true, paperIn: true, paperTotal: true } as const
+
+interface CardRow extends Omit<CardRecord, 'state' | 'paper'> {
+  readonly state: string
+  readonly paperOut: number | null
+  readonly paperIn: number | null
+  readonly paperTotal: number | null
+}
+
+export function cardOf({ paperOut, paperIn, paperTotal, ...row }: CardRow): CardRecord {
+  const paper = { out: paperOut, in: paperIn, total: paperTotal }
+  return { ...row, state: row.state as CardRecord['state'], paper }
 }
 
 /** In the order of arrival. */

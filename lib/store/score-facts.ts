@@ -8,7 +8,7 @@ import type { ReplacedScore } from '@/lib/facts/writer'
 import { lateBalls } from './ball-facts'
 import { calledOffOf } from './called-off'
 import type { Tx } from './client'
-import { factsOf, rulingsOf, signaturesOf } from './day-cards'
+import { cardOf, factsOf, PAPER_COLUMNS, rulingsOf, signaturesOf } from './day-cards'
 import { dayRulingsOf } from './day-rulings'
 import type { DayNow } from './day-versions'
 
@@ -195,6 +195,7 @@ export async function cardSources(
       markerId: true,
       state: true,
       takenInAt: true,
+      ...PAPER_COLUMNS,
       round: {
         select: {
           id: true,
@@ -222,7 +223,7 @@ export async function cardSources(
     scoreVersion: round.day.scoreVersion,
     holes: round.holes,
     firstHole: await firstHoleOf(tx, round.id),
-    card: { ...card, state: card.state as CardRecord['state'] },
+    card: cardOf(card),
     abandoned: stoppedBy(await dayRulingsOf(tx, which.dayId)),
     facts: await factsOf(tx, [card.id]),
     rulings: await rulingsOf(tx, which.dayId, [card.id]),

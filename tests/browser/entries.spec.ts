@@ -3,8 +3,8 @@
 // by itself; a father and a son of one name are told apart; a day leads back to all days.
 
 import AxeBuilder from '@axe-core/playwright'
-import { expect, type Page, test } from '@playwright/test'
 import { endOwnBooks, type OwnBook, signInAtDesk, startOwnBook } from './own-book'
+import { expect, type Page, test } from './walk'
 
 test.describe.configure({ mode: 'serial' })
 
@@ -97,7 +97,7 @@ test('a guest has another host without withdrawing, is known when added again, a
   await host.getByLabel('Priya Wensleigh is the guest of').selectOption({ label: 'Coldbrook, Emrys' })
   await host.getByRole('button', { name: 'Change the host' }).click()
   await expect(host.getByText('Priya Wensleigh is now the guest of Emrys Coldbrook.')).toBeVisible()
-  await expect(page.getByText('guest of Emrys Coldbrook')).toBeVisible()
+  await expect(entryForm().getByText('guest of Emrys Coldbrook')).toBeVisible()
   await expect(page.getByRole('region', { name: 'Not saved' })).toHaveCount(0)
 
   const form = page.getByRole('form', { name: 'Add a guest' })

@@ -3,9 +3,9 @@
 // of eighteen holes on nine, and is deleted again when it was a mistake.
 
 import AxeBuilder from '@axe-core/playwright'
-import { expect, type Page, test } from '@playwright/test'
 import ExcelJS from 'exceljs'
 import { endOwnBooks, type OwnBook, signInAtDesk, startOwnBook } from './own-book'
+import { expect, type Page, test } from './walk'
 
 test.describe.configure({ mode: 'serial' })
 

@@ -1,7 +1,7 @@
 // Promise: a paper card is entered by keyboard, and no total of the paper ever falls into a hole; what differs is said in
 // its own row and accepted by a button; a card accepted by a slip is opened again; nobody is mistaken for a namesake.
-import { expect, type Page, test } from '@playwright/test'
 import { endOwnBooks, type OwnBook, signInAtDesk, startOwnBook } from './own-book'
+import { expect, type Page, test } from './walk'
 
 test.describe.configure({ mode: 'serial' })
 
@@ -97,6 +97,9 @@ test('the last card accepted is opened again and entered again, without a ruling
   await expect(hole(1)).toBeFocused()
   await hole(9).focus()
   await press('7', 'Enter')
+  // The total of the paper, entered long before, is still with the card and has to be settled again.
+  await expect(page.getByText(/^The paper says 83, the holes come to \d\d\./)).toBeVisible()
+  await page.getByRole('button', { name: /^The holes are right: accept \d+ points$/ }).click()
   await expect(page.getByText(`Accepted: ${FIRST}`)).toBeVisible()
   await expect(page.getByText('None yet. Each ruling is kept')).toBeVisible()
   await page.goto(`${book.origin}/desk/fernbrake/record?act=reopen-card`)
@@ -106,6 +109,7 @@ test('the last card accepted is opened again and entered again, without a ruling
 
 test('a card left half entered is found as it was, totals of the paper too', async () => {
   await choose(SECOND)
+  await hasFocus('[data-place="0"]')
   await press(...'455')
   await paper('Out').fill('43')
   await expect(page.getByText('Out: holes 4, 5, 6, 7, 8, 9 must come to 29.')).toBeVisible()
@@ -119,6 +123,7 @@ test('a card left half entered is found as it was, totals of the paper too', asy
 
 test('figures for the next card go on while the server answers, skipped holes and totals included', async () => {
   await choose(THIRD)
+  await hasFocus('[data-place="0"]')
   await press(...'455445544554455445', ...'81', 's', 'Enter', ...'5544', 'Tab', ...'5545544554456', ...'84')
   await expect(page.getByRole('heading', { level: 1, name: FOURTH })).toBeVisible()
   await expect(paper('Total')).toHaveValue('84')
@@ -169,4 +174,67 @@ test('a wrong handicap is ruled as the right index, and a score too low is told 
   await page.getByLabel('Reason, kept with the card').first().fill('Said so at the table')
   await page.getByRole('button', { name: 'Rule it', exact: true }).first().click()
   await expect(page.getByText('Hole 5 counts as 5.').first()).toBeVisible()
+})
+
+test('two desks on one card: the later one sees which holes differ, chooses, and a refusal goes with its reason', async () => {
+  await page.goto(`${book.origin}${RETURNS}`)
+  const blank = page.locator('.card-states a[aria-label$=", not started"]').first()
+  const name = (await blank.getAttribute('aria-label'))!.replace(', not started', '')
+  await choose(name)
+  await hasFocus('[data-place="0"]')
+  const other = await page.context().newPage()
+  await other.goto(page.url())
+  await expect(other.locator('[data-place="0"]')).toBeFocused()
+
+  // Without signatures: what is entered is saved, and it says why it is not accepted.
+  await press(...'666766576666576665')
+  await page.getByRole('button', { name: 'Accept', exact: true }).click()
+  await expect(page.getByText('What you entered is saved; the card is not accepted yet.')).toBeVisible()
+  await other.bringToFront()
+  for (const key of '5556') await other.keyboard.press(key)
+  const notice = other.getByText('Since you began to enter this card, these holes were changed:')
+  await expect(notice).toBeVisible()
+  await expect(other.getByText('Hole 1: 5 in your field, 6 by another desk.')).toBeVisible()
+  await expect(other.getByText(/^Hole 5: /)).toHaveCount(0)
+  await expect(other.locator('[data-place="4"]')).toHaveValue('6')
+  await other.getByRole('button', { name: 'Keep mine' }).click()
+  await expect(notice).toHaveCount(0)
+  await other.getByLabel(/^the player, /).check()
+  await other.getByLabel(/^the marker/).check()
+  await other.getByRole('button', { name: 'Accept', exact: true }).click()
+  await expect(other.getByText(`Accepted: ${name}`)).toBeVisible()
+  await other.close()
+
+  await expect(page.getByText('Accepted: the scores can only be read.')).toBeVisible()
+  await expect(page.getByText('What you entered is saved; the card is not accepted yet.')).toHaveCount(0)
+  await expect(page.locator('.read-score').first()).toHaveText('5')
+})
+
+test('a total that differs stays with the card, and what is handed in with nothing open is accepted by one press', async () => {
+  await page.goto(`${book.origin}${RETURNS}`)
+  const blank = page.locator('.card-states a[aria-label$=", not started"]').first()
+  const name = (await blank.getAttribute('aria-label'))!.replace(', not started', '')
+  await choose(name)
+  await hasFocus('[data-place="0"]')
+  await press(...'455445544554455445', ...'90')
+  await page.getByRole('button', { name: 'Save what is entered' }).click()
+  await expect(page.getByText(`Saved: the card of ${name}.`)).toBeVisible()
+  await page.goto(`${book.origin}/desk/fernbrake`)
+  await choose(name)
+  await expect(paper('Total')).toHaveValue('90')
+  await expect(page.getByText('The paper says 90, the holes come to 81.', { exact: false })).toBeVisible()
+  await page.getByLabel(/^the player, /).check()
+  await page.getByLabel(/^the marker/).check()
+  await page.getByRole('button', { name: 'Save what is entered' }).click()
+  await expect(page.getByText('Signed and handed in: the scores can only be read.', { exact: false })).toBeVisible()
+  await expect(page.getByRole('button', { name: /^The holes are right: accept/ })).toBeVisible()
+
+  const all = page.getByRole('form', { name: 'Accept the cards handed in' })
+  const many = all.getByRole('button', { name: /^\d+ handed in, nothing open: accept (it|them)$/ })
+  const ready = Number(/^\d+/.exec((await many.textContent())!)![0])
+  await many.click()
+  await expect(all.getByText(`${ready} card${ready === 1 ? '' : 's'} accepted.`)).toBeVisible()
+  await expect(all.getByRole('button')).toHaveCount(0)
+  // The one with another total on its paper is not among them.
+  await expect(page.getByRole('button', { name: /^The holes are right: accept/ })).toBeVisible()
 })

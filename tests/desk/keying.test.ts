@@ -5,14 +5,18 @@ import {
   atTotal,
   beginKeying,
   caughtUp,
+  clashes,
   differs,
   handOn,
   type Keying,
   keyedAhead,
+  lineOf,
   openInWords,
   pressed,
   readKeyed,
+  readLine,
   runOf,
+  settled,
   shownKeyed,
   typed,
   withPaper,
@@ -243,11 +247,51 @@ describe('a book that moves on under the hand', () => {
   it('fills what was not keyed here, and leaves what was', () => {
     fc.assert(
       fc.property(card, card, card, (here, before, book) => {
-        const now = caughtUp({ ...beginKeying(here), at: 3 }, before, book)
+        const now = caughtUp({ ...beginKeying(here), base: before, at: 3 }, book)
         for (const [place, score] of now.scores.entries())
           expect(score).toBe(here[place] === before[place] ? book[place] : here[place])
         expect(now.at).toBe(3)
       }),
     )
+  })
+
+  it('names the holes where somebody else wrote something else, and no other', () => {
+    fc.assert(
+      fc.property(card, card, card, (here, before, book) => {
+        const now = caughtUp({ ...beginKeying(here), base: before }, book)
+        const places = here.flatMap((score, place) =>
+          score !== before[place] && book[place] !== before[place] && score !== book[place] ? [place] : [],
+        )
+        expect(clashes(now, book)).toEqual(places)
+      }),
+    )
+  })
+
+  it('is settled with either, and then clashes no more', () => {
+    fc.assert(
+      fc.property(
+        card,
+        card,
+        card,
+        fc.constantFrom('mine' as const, 'theirs' as const),
+        (here, before, book, whose) => {
+          const now = caughtUp({ ...beginKeying(here), base: before }, book)
+          const after = settled(now, book, whose)
+          expect(clashes(after, book)).toEqual([])
+          if (whose === 'mine') expect(after.scores).toEqual(now.scores)
+          else for (const place of clashes(now, book)) expect(after.scores[place]).toBe(book[place])
+        },
+      ),
+    )
+  })
+
+  it('carries the card it was opened on through the form', () => {
+    fc.assert(
+      fc.property(card, (scores) => {
+        expect(readLine(lineOf(scores), 18)).toEqual(scores)
+      }),
+    )
+    expect(readLine('5 4 forty', 3)).toBeNull()
+    expect(readLine('5 4', 3)).toBeNull()
   })
 })

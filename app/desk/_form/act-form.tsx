@@ -45,15 +45,17 @@ interface Props {
   /** What everybody else sees until it is saved. */
   readonly meanwhile?: string
   readonly stepBack?: (() => void) | null
+  /** What the form is for has been done by somebody else: a refusal of before has nothing to speak of any more. */
+  readonly moot?: boolean
   /** Where it is clear what comes first: saves what is unsaved on the page, then does its own. */
   readonly savesFirst?: boolean
 }
 
 export function ActForm({ action, children, className, label, id, clears, faultsInPlace, onAnswer, ...rule }: Props) {
   const [state, send, pending] = useActionState(action, FRESH)
+  const [fields, setFields] = useState<Fields>({})
   const [undone, setUndone] = useState({ attempt: 0, turn: 0 })
   const form = useRef<HTMLFormElement>(null)
-  const [fields, setFields] = useState<Fields>({})
   const notice = useRef<HTMLDivElement>(null)
   const heard = useRef(0)
   const startAgain = useStartAgain()
@@ -61,9 +63,9 @@ export function ActForm({ action, children, className, label, id, clears, faults
   useEffect(() => {
     if (state.attempt === heard.current) return
     heard.current = state.attempt
+    if (state.refused && form.current) setFields(labelsFor(form.current, state.refused.faults))
     if (state.refused) notice.current?.focus()
     onAnswer?.(state)
-    if (state.refused && form.current) setFields(labelsFor(form.current, state.refused.faults))
   }, [state, onAnswer])
 
   const ownId = useUnsavedForm(form, {
@@ -92,7 +94,8 @@ export function ActForm({ action, children, className, label, id, clears, faults
   const afterSaving = useSaveFirst(form, others)
 
   // Back to what was saved: an answer that spoke of what was typed has nothing to speak of any more.
-  const shown = undone.attempt === state.attempt && undone.turn > 0 ? { ...FRESH, attempt: state.attempt } : state
+  const isOver = (undone.attempt === state.attempt && undone.turn > 0) || (rule.moot && state.refused !== null)
+  const shown = isOver ? { ...FRESH, attempt: state.attempt } : state
   return (
     <FormNow value={{ ...shown, pending, waitsFor: waits && !savesFirst ? toFinish(others) : null, savesFirst }}>
       <form
@@ -154,13 +157,13 @@ interface RefusalProps {
 function RefusalNotice({ state, fields, listFaults }: RefusalProps) {
   if (!state.refused) return null
   const { code, sentence, faults } = state.refused
-  const movedOn = code === 'day-moved-on'
-  // A single fault is mostly the sentence itself; where it says more, it is said too.
-  const saysMore = faults.length > 1 || (faults[0] !== undefined && faults[0].sentence !== sentence)
   const named = (words: string, fault: Fault | undefined) => {
     const label = fault ? fields[fault.place] : undefined
     return label ? `${label}: ${words}` : words
   }
+  const movedOn = code === 'day-moved-on'
+  // A single fault is mostly the sentence itself; where it says more, it is said too.
+  const saysMore = faults.length > 1 || (faults[0] !== undefined && faults[0].sentence !== sentence)
   return (
     <Notice kind="differs" word={movedOn ? 'The day moved on' : 'Not done'}>
       <p>

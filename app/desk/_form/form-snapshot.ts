@@ -3,7 +3,7 @@
 export type Snapshot = ReadonlyMap<string, string>
 
 /** What a form carries along about the page it was loaded with; nobody types it. */
-const CARRIED = new Set(['dayId', 'version', 'seen', 'draw'])
+const CARRIED = new Set(['dayId', 'version', 'seen', 'draw', 'base'])
 
 type Control = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement
 

@@ -135,6 +135,7 @@ export const ACTIONS: readonly ActionRow[] = [
     gender: 'men',
     claimedTenths: '20',
   })),
+  onDay('enter-player', 'changeTheHost', (of) => ({ entryId: of.entryId, hostId: of.personId })),
   onDay('freeze-handicaps', 'freezeTheDay'),
   onDay('unfreeze-handicaps', 'unfreezeTheDay', () => ({ reason: 'Too early' })),
   onDay('refreeze-handicaps', 'freezeAgain', (of) => ({ entry: of.entryId, reason: 'A corrected handicap' })),
@@ -168,6 +169,12 @@ export const ACTIONS: readonly ActionRow[] = [
         ['cardId', of.cardId],
         ['then', 'take-in'],
       ]),
+  },
+  {
+    act: 'take-card-in',
+    action: 'acceptHandedIn',
+    bound: where,
+    form: (of) => ({ dayId: of.dayId, card: `${of.cardId} ${Array(18).fill('5').join(' ')}` }),
   },
   {
     act: 'reopen-card',

@@ -3,12 +3,14 @@
 import { refresh } from 'next/cache'
 import { redirect } from 'next/navigation'
 import { type ActState, doneState, refusedState } from '@/app/desk/_form/act-state'
-import { askedBy } from '@/app/desk/_form/answer'
+import { answer, askedBy } from '@/app/desk/_form/answer'
 import { idIn } from '@/app/desk/_form/form-ids'
+import { count, list } from '@/app/desk/_frame/words'
 import { readFigure } from '@/app/desk/[society]/_figures/read-figure'
 import type { CardReturn } from '@/lib/boards/returns-view'
 import type { Actor } from '@/lib/facts/actor'
-import { keyCard, reopenCard, ruleByChoice, ruleOnCard } from '@/lib/facts/commands'
+import { keyCard, reopenCard, ruleByChoice, ruleOnCard, takeCardsIn } from '@/lib/facts/commands'
+import type { PaperTotals } from '@/lib/facts/day-record'
 import type { CardId, DayId } from '@/lib/facts/ids'
 import { ok, type Result, refused } from '@/lib/result'
 import { keyCard as keyPaperCard } from '@/lib/society/enter-score'
@@ -18,7 +20,8 @@ import { returnsAt } from '@/lib/society/returns'
 import { ruleByChoice as byChoice } from '@/lib/society/rule-by-choice'
 import { ruleOnCard as rule } from '@/lib/society/rule-on-card'
 import { takeCardIn } from '@/lib/society/take-card-in'
-import { readKeyed } from './keying'
+import { takeCardsIn as takeAllIn } from '@/lib/society/take-cards-in'
+import { readKeyed, readLine } from './keying'
 
 interface Day {
   readonly society: string
@@ -45,24 +48,57 @@ export async function keepCard(where: Day, before: ActState, form: FormData): Pr
     return refusedState(before, form, refused('not-understood', 'Some scores cannot be read.', faults))
   }
   const signed = { player: form.has('signed-player'), marker: form.has('signed-marker') }
-  const changed = signed.player || signed.marker || card.holes.some((hole, place) => hole.score !== scores[place])
-  if (changed) {
-    const asked = parseInput(keyCard, { dayId, cardId: card.cardId, scores, signed })
-    if (!asked.ok) return refusedState(before, form, asked)
+  const was = readLine(String(form.get('base') ?? ''), card.holes.length) ?? undefined
+  const asked = parseInput(keyCard, { dayId, cardId: card.cardId, scores, signed, was, paper: paperIn(form, card) })
+  if (!asked.ok) return refusedState(before, form, asked)
+  // What is signed on phones is only accepted; everything else is saved first, where it differs.
+  if (card.state === 'out' || card.holes.some((hole, place) => hole.score !== scores[place])) {
     const kept = await keyPaperCard(who.value, asked.value)
-    if (!kept.ok) return refusedState(before, form, kept)
+    if (!kept.ok) {
+      if (kept.code === 'card-moved-on') refresh()
+      return refusedState(before, form, kept)
+    }
   }
   if (form.get('then') !== 'take-in') {
     refresh()
     return doneState(before, `Saved: the card of ${card.name}.`)
   }
-  const taken = await takeCardIn(who.value, { dayId, cardId: card.cardId })
+  const taken = await takeCardIn(who.value, { dayId, cardId: card.cardId, seen: asked.value.scores })
   if (!taken.ok) {
     refresh()
+    if (taken.code === 'card-moved-on') return refusedState(before, form, taken)
     return refusedState(before, form, taken, [], 'What you entered is saved; the card is not accepted yet.')
   }
   const next = nextToKey(cards, card.cardId)
   redirect(`${returnsOf(where)}?card=${next ?? card.cardId}&after=${card.cardId}`)
+}
+
+/** What the paper adds up to, as it stands in the boxes; as it was where a card has no boxes. */
+function paperIn(form: FormData, { paper }: CardReturn) {
+  const sum = (part: keyof PaperTotals) => {
+    const text = form.get(`paper-${part}`)
+    return text === null ? paper[part] : text === '' ? null : Number(text)
+  }
+  return { out: sum('out'), in: sum('in'), total: sum('total') }
+}
+
+/** Every card that is handed in with nothing open on it, as the list of cards showed them. */
+export async function acceptHandedIn(where: Day, before: ActState, form: FormData): Promise<ActState> {
+  return answer(
+    before,
+    form,
+    where.society,
+    async (actor) => {
+      const cards = form.getAll('card').map((line) => {
+        const [cardId = '', ...scores] = String(line).split(' ')
+        return { cardId, seen: readLine(scores.join(' '), scores.length) ?? [] }
+      })
+      const asked = parseInput(takeCardsIn, { dayId: form.get('dayId'), cards })
+      return asked.ok ? takeAllIn(actor, asked.value) : asked
+    },
+    ({ accepted, left }) =>
+      `${count(accepted, 'card')} accepted.${left.length > 0 ? ` Not accepted, because it has changed: ${list(left)}.` : ''}`,
+  )
 }
 
 /** Accepted or handed in by a slip: the card is entered again, and the hand is on it at once. */

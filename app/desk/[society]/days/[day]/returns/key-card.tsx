@@ -4,10 +4,11 @@ import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { StartsAgain } from '@/app/desk/_form/unsaved'
 import type { CardReturn } from '@/lib/boards/returns-view'
+import { ChangedMeanwhile } from './changed-meanwhile'
 import { KeepButtons } from './keep-buttons'
 import { keepDraft } from './kept-draft'
 import { HEADS, KeyedNine, worth } from './keyed-nine'
-import type { Paper } from './keying'
+import { lineOf, type Paper } from './keying'
 import type { PaperRowProps } from './paper-row'
 import { PaperSigned } from './paper-signed'
 import type { Reading } from './reading'
@@ -42,12 +43,12 @@ function KeyedCard({ card, reading, keep, access, begin }: Props) {
     run: runs[part],
     text: now.paper[part],
     onText: keying.onPaper,
+    readOnly: !isEntered,
     ...(part === 'total'
       ? { namesOpen: keying.passed, field: keying.totalBox, onFocus: () => keying.onHand(now.scores.length) }
       : {}),
   })
-  const isNew = isEntered && now.scores.some((score, place) => score !== (card.holes[place]?.score ?? null))
-  const papers = (...parts: (keyof Paper)[]) => (isEntered ? parts.map(paper) : [])
+  const papers = (...parts: (keyof Paper)[]) => parts.filter((part) => isEntered || now.paper[part] !== '').map(paper)
   const nine = { card, reading, now, onTyped: keying.onTyped, onHand: keying.onHand, shut: !isEntered }
 
   return (
@@ -58,16 +59,19 @@ function KeyedCard({ card, reading, keep, access, begin }: Props) {
       onAnswer={keying.onAnswer}
       saves
       keeps
-      found={keying.foundDraft && isNew}
+      found={keying.foundDraft && keying.isNew}
+      moot={access === 'closed'}
       meanwhile="It stays in this window until it is saved."
       onUndo={() => keepDraft(card.cardId, null)}
     >
       <input type="hidden" name="cardId" value={card.cardId} />
+      <input type="hidden" name="base" value={lineOf(now.base)} />
       {keying.foundDraft ? (
         <p className="said" role="status">
           What was entered here before and not saved is still in the fields.
         </p>
       ) : null}
+      <ChangedMeanwhile card={card} now={now} places={keying.clashing} onSettle={keying.settle} />
       <div className="keying" ref={table} onKeyDown={isEntered ? keying.onKeyDown : undefined}>
         {hasHalves ? (
           <>
@@ -123,8 +127,8 @@ function KeyedCard({ card, reading, keep, access, begin }: Props) {
           <p className="keys small">
             <kbd>1</kbd>–<kbd>9</kbd> enters and moves on · <kbd>T</kbd> is 10, <kbd>+</kbd> one more · <kbd>0</kbd> or{' '}
             <kbd>X</kbd> no score · <kbd>Tab</kbd> passes over a hole · <kbd>←</kbd> back · <kbd>S</kbd> both signed ·{' '}
-            <kbd>Enter</kbd> accepts, then the next card. <b>After the last hole you are in the box for the total:</b> a
-            total never goes into a hole.
+            <kbd>Enter</kbd> accepts, then the next card. <b>After the last hole you are in the box for the total:</b>{' '}
+            no figure typed there goes into a hole.
           </p>
         ) : null}
       </div>

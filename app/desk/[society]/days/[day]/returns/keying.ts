@@ -2,6 +2,7 @@
 // a browser. Behind the last hole comes the box for the paper's total: from there no figure reaches a hole again until
 // the hand is put on one.
 
+import type { PaperTotals } from '@/lib/facts/day-record'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import { shownHole } from '@/lib/rules/hole-numbers'
 
@@ -23,11 +24,13 @@ export interface Keying {
   /** The card has been gone through once: a hole written from now on is a correction, and the hand goes on to the total. */
   readonly through: boolean
   readonly paper: Paper
+  /** The book as each figure here was written over it: what somebody else changes on a hole after that is a clash. */
+  readonly base: readonly WrittenScore[]
 }
 
 export function beginKeying(scores: readonly WrittenScore[], paper: Paper = NO_PAPER): Keying {
   const empty = scores.indexOf(null)
-  return { scores, at: empty === -1 ? 0 : empty, last: null, through: false, paper }
+  return { scores, at: empty === -1 ? 0 : empty, last: null, through: false, paper, base: scores }
 }
 
 /** Is the hand in the box for the total? */
@@ -121,9 +124,34 @@ export function keyedAhead(from: Keying, keys: readonly string[]): KeyedAhead {
 }
 
 /** The book has moved on under the hand: its new figures are taken, except where something else was keyed. */
-export function caughtUp(now: Keying, before: readonly WrittenScore[], book: readonly WrittenScore[]): Keying {
-  const scores = now.scores.map((score, place) => (score === (before[place] ?? null) ? (book[place] ?? null) : score))
-  return { ...now, scores }
+export function caughtUp(now: Keying, book: readonly WrittenScore[]): Keying {
+  const theirs = (place: number) => book[place] ?? null
+  const wasLeft = (place: number) => now.scores[place] === now.base[place]
+  const scores = now.scores.map((score, place) => (wasLeft(place) ? theirs(place) : score))
+  const base = now.base.map((was, place) => (scores[place] === theirs(place) ? theirs(place) : was))
+  return { ...now, scores, base }
+}
+
+/** Places where somebody else has written something since, and something else stands here. */
+export function clashes(now: Keying, book: readonly WrittenScore[]): readonly number[] {
+  return now.scores.flatMap((score, place) => {
+    const theirs = book[place] ?? null
+    return score !== theirs && now.base[place] !== theirs ? [place] : []
+  })
+}
+
+/** Settles every clash: with what stands here, or with what the book has. */
+export function settled(now: Keying, book: readonly WrittenScore[], whose: 'mine' | 'theirs'): Keying {
+  const places = clashes(now, book)
+  const over = (line: readonly WrittenScore[]) =>
+    line.map((score, place) => (places.includes(place) ? (book[place] ?? null) : score))
+  return { ...now, base: over(now.base), scores: whose === 'theirs' ? over(now.scores) : now.scores }
+}
+
+/** As the book has the totals of the paper, ready for their boxes. */
+export function paperOf(totals: PaperTotals): Paper {
+  const text = (total: number | null) => (total === null ? '' : String(total))
+  return { out: text(totals.out), in: text(totals.in), total: text(totals.total) }
 }
 
 /** What stands in a field of the form, also when it was typed without script: "5", "n", "–" or nothing. */
@@ -182,4 +210,17 @@ export function againstPaper(run: Run, paper: number | null, what: string): stri
   return run.open.length === 1
     ? `${what}: hole ${first} must be ${left}.`
     : `${what}: holes ${run.open.join(', ')} must come to ${left}.`
+}
+
+/** One line of scores, such as "5 4 _ –": as a draft keeps it, and as the form carries the card it was opened on. */
+export const lineOf = (scores: readonly WrittenScore[]) => scores.map((score) => shownKeyed(score) || '_').join(' ')
+
+export function readLine(line: string, holes: number): readonly WrittenScore[] | null {
+  const read: WrittenScore[] = []
+  for (const text of line.split(' ')) {
+    const score = readKeyed(text === '_' ? '' : text)
+    if (score === 'unreadable') return null
+    read.push(score)
+  }
+  return line !== '' && read.length === holes ? read : null
 }

@@ -60,7 +60,7 @@ export default async function Returns({ params, searchParams }: Props) {
         </div>
       ) : (
         <>
-          <ReturnsList view={view} current={card?.cardId} here={here} />
+          <ReturnsList view={view} current={card?.cardId} here={here} where={{ society, day }} />
           <div className="returns-main">
             {desk?.ok ? <DayAhead desk={desk.value} where={{ society, day }} /> : null}
             {before ? <Accepted card={before} view={view} where={{ society, day }} here={here} /> : null}

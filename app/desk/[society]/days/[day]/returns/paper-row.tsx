@@ -12,11 +12,12 @@ export interface PaperRowProps {
   /** Every hole has been passed once: what is missing is named. */
   readonly namesOpen?: boolean
   readonly field?: RefObject<HTMLInputElement | null>
+  readonly readOnly: boolean
 }
 
 const NAMES: Record<keyof Paper, string> = { out: 'Out', in: 'In', total: 'Total' }
 
-/** A total written on the paper, in a box of its own, with what it says about the holes. It finds slips; it is not saved. */
+/** A total written on the paper, in a box of its own, with what it says about the holes. It finds slips, and is kept with the card. */
 export function PaperRow({
   part,
   run,
@@ -25,6 +26,7 @@ export function PaperRow({
   onFocus,
   namesOpen,
   field,
+  readOnly,
   span,
 }: PaperRowProps & { readonly span: number }) {
   const name = NAMES[part]
@@ -47,6 +49,8 @@ export function PaperRow({
           className="paper-in fig"
           inputMode="numeric"
           maxLength={3}
+          name={`paper-${part}`}
+          readOnly={readOnly}
           autoComplete="off"
           data-paper={part}
           value={text}

@@ -1,6 +1,8 @@
 import Link from 'next/link'
 import { clockInWords } from '@/lib/boards/dates-in-words'
 import type { CardReturn, ReturnsView } from '@/lib/boards/returns-view'
+import { AcceptHandedIn } from './accept-handed-in'
+import { acceptHandedIn } from './actions'
 import { FoldOnPhone } from './fold-on-phone'
 
 function stateClass(card: CardReturn, current: boolean): string {
@@ -17,10 +19,12 @@ export function ReturnsList({
   view,
   current,
   here,
+  where,
 }: {
   readonly view: ReturnsView
   readonly current: string | undefined
   readonly here: string
+  readonly where: { readonly society: string; readonly day: string }
 }) {
   const chosen = view.groups.flatMap((group) => group.cards).find((card) => card.cardId === current)
   const line = `${view.cards} cards, ${view.takenIn} accepted${chosen ? `; ${chosen.name} chosen` : ''}`
@@ -34,6 +38,13 @@ export function ReturnsList({
           accepted
         </span>
       </p>
+      {view.status === 'closed' ? null : (
+        <AcceptHandedIn
+          dayId={view.dayId}
+          cards={view.groups.flatMap((group) => group.cards)}
+          action={acceptHandedIn.bind(null, where)}
+        />
+      )}
       <h2 id="cards-by-group" className="unseen">
         Cards by group
       </h2>

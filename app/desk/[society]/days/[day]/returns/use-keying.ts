@@ -12,15 +12,18 @@ import {
   atTotal,
   beginKeying,
   caughtUp,
+  clashes,
   differs,
   handOn,
   type Keying,
   keyedAhead,
   openInWords,
   type Paper,
+  paperOf,
   pressed,
   type Run,
   runOf,
+  settled,
   typed,
   withPaper,
 } from './keying'
@@ -33,9 +36,21 @@ const LAST_OF_THE_PILE = 5000
 /** Entered here; handed in from phones, to be read and accepted; or accepted, or of a closed day. */
 export type Access = 'entered' | 'signed' | 'closed'
 
+const scoresOf = (card: CardReturn) => card.holes.map((hole) => hole.score)
+
+/** Is anything here that the book does not have? */
+function isNewOn(card: CardReturn, { scores, paper }: Pick<Keying, 'scores' | 'paper'>): boolean {
+  const kept = paperOf(card.paper)
+  return (
+    scores.some((score, place) => score !== (card.holes[place]?.score ?? null)) ||
+    (['out', 'in', 'total'] as const).some((part) => paper[part] !== kept[part])
+  )
+}
+
 export function useKeying(card: CardReturn, access: Access, begin: boolean) {
   const written = card.holes.map((hole) => hole.score)
-  const [now, setNow] = useState<Keying>(() => beginKeying(written))
+  const paper = paperOf(card.paper)
+  const [now, setNow] = useState<Keying>(() => beginKeying(written, paper))
   const [wants, setWants] = useState<string | null>(null)
   const [foundDraft, setFoundDraft] = useState(false)
   const [notWritten, setNotWritten] = useState('')
@@ -58,6 +73,7 @@ export function useKeying(card: CardReturn, access: Access, begin: boolean) {
     out: run(0, half),
     in: run(half, card.holes.length),
   }
+  const clashing = access === 'entered' ? clashes(now, written) : []
   const off = (['out', 'in', 'total'] as const).filter((part) => differs(runs[part], now.paper[part]))
 
   const box = (which: string) => table.current?.querySelector<HTMLInputElement>(which) ?? null
@@ -71,7 +87,7 @@ export function useKeying(card: CardReturn, access: Access, begin: boolean) {
     const before = book.current
     if (written.every((score, place) => score === before[place])) return
     book.current = written
-    setNow((keyed) => (access === 'entered' ? caughtUp(keyed, before, written) : beginKeying(written)))
+    setNow((keyed) => (access === 'entered' ? caughtUp(keyed, written) : beginKeying(written, paper)))
   })
 
   // Once, when the card comes under the hand, and once more when it is opened again: never while something is typed
@@ -82,13 +98,13 @@ export function useKeying(card: CardReturn, access: Access, begin: boolean) {
       return
     }
     openedAs.current = access
-    const scores = card.holes.map((hole) => hole.score)
     const draft = access === 'entered' ? draftOf(card.cardId, card.holes.length) : null
-    const isNew = draft?.scores.some((score, place) => score !== scores[place]) ?? false
-    const start = draft && isNew ? draft : beginKeying(scores)
+    const start =
+      draft && isNewOn(card, draft) ? caughtUp(draft, scoresOf(card)) : beginKeying(scoresOf(card), paperOf(card.paper))
+    const isDraft = draft !== null && isNewOn(card, draft)
     setNow(start)
-    setFoundDraft(start === draft)
-    if (start !== draft) keepDraft(card.cardId, null)
+    setFoundDraft(isDraft)
+    if (!isDraft) keepDraft(card.cardId, null)
     handAt.current = start.at
     // Where a finger chooses, the keyboard of the screen must not come up by itself.
     if (begin && matchMedia('(pointer: fine)').matches) {
@@ -116,9 +132,7 @@ export function useKeying(card: CardReturn, access: Access, begin: boolean) {
 
   useEffect(() => {
     if (!moved.current) return
-    const isNew =
-      access === 'entered' && now.scores.some((score, place) => score !== (card.holes[place]?.score ?? null))
-    keepDraft(card.cardId, isNew ? now : null)
+    keepDraft(card.cardId, access === 'entered' && isNewOn(card, now) ? now : null)
   }, [now, card, access])
 
   // The hand goes where the keys put it. A refresh of the page must not take it away from where it is.
@@ -178,6 +192,10 @@ export function useKeying(card: CardReturn, access: Access, begin: boolean) {
       putHand(box(`[data-place="${place}"]`))
       return false
     }
+    if (clashing.length > 0) {
+      setWants('Somebody else has changed this card. Choose above whose figures count, then press Enter again.')
+      return false
+    }
     const [part] = off
     if (part) {
       setWants('A total on the paper differs. Look again, or press the button below to accept the holes as they are.')
@@ -216,6 +234,9 @@ export function useKeying(card: CardReturn, access: Access, begin: boolean) {
     now,
     runs,
     off,
+    clashing,
+    isNew: access === 'entered' && isNewOn(card, now),
+    settle: (whose: 'mine' | 'theirs') => change(settled(now, written, whose)),
     half,
     wants,
     foundDraft,

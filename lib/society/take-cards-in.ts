@@ -1,0 +1,74 @@
+// The desk accepts every card that is handed in with nothing open on it, in one press: each as it was on the screen, and
+// each with its own line in the record of acts.
+
+import 'server-only'
+import type { z } from 'zod'
+import { currentCard, faultsOf } from '@/lib/boards/current-card'
+import { totalsThatDiffer } from '@/lib/boards/paper-totals'
+import type { Actor } from '@/lib/facts/actor'
+import { takeCardsIn as schema } from '@/lib/facts/commands'
+import { ok, type Result } from '@/lib/result'
+import { versionText } from '@/lib/store/day-versions'
+import { cardSources, moveScores } from '@/lib/store/score-facts'
+import { cardInWords } from '@/lib/store/subjects'
+import { write } from '@/lib/store/write'
+import { changedSince } from './card-as-seen'
+import { takeDayOn } from './day-on'
+import { deskOnly, notFound } from './desk-only'
+import { live } from './live'
+import { parseInput } from './parse-input'
+import { accept, dayClosed } from './take-card-in'
+
+interface CardsTakenIn {
+  readonly accepted: number
+  /** Whose card was left as it is, because it is not any more what was on the screen. */
+  readonly left: readonly string[]
+}
+
+export async function takeCardsIn(
+  actor: Actor,
+  input: z.input<typeof schema>,
+  now: Date = new Date(),
+): Promise<
+  Result<
+    CardsTakenIn,
+    'not-allowed' | 'not-understood' | 'not-found' | 'day-called-off' | 'day-closed' | 'no-such-ruling'
+  >
+> {
+  const officer = deskOnly(actor, 'take-card-in')
+  if (!officer.ok) return officer
+  const read = parseInput(schema, input)
+  if (!read.ok) return read
+  const { societyId } = officer.value
+  const { dayId, cards } = read.value
+
+  const done = await write(async (tx) => {
+    const on = await takeDayOn(tx, societyId, dayId)
+    if (!on.ok) return on
+    if (on.value.status === 'closed') return dayClosed()
+    const left: string[] = []
+    let accepted = 0
+    for (const { cardId, seen } of cards) {
+      const sources = await cardSources(tx, { societyId, dayId, cardId })
+      if (!sources) return notFound('card')
+      const { card } = sources
+      if (card.state === 'taken-in') continue
+      const stands = currentCard(sources)
+      const isOther = changedSince(stands, { was: seen, scores: seen, isAccepted: false }) !== null
+      const differs = card.paper ? totalsThatDiffer(stands.scores, card.paper).length > 0 : false
+      if (isOther || differs || card.state !== 'handed-in' || faultsOf(stands).length > 0) {
+        left.push(await cardInWords(tx, societyId, cardId))
+        continue
+      }
+      const done = await accept(tx, officer.value, { dayId, day: on.value, sources, card: stands }, now)
+      if (!done.ok) return done
+      accepted++
+    }
+    if (accepted === 0) return ok({ accepted, left, version: null })
+    return ok({ accepted, left, version: versionText(await moveScores(tx, dayId, false)) })
+  })
+  if (!done.ok) return done
+  const { version, ...answer } = done.value
+  if (version) live().announce(dayId, version)
+  return ok(answer)
+}
