@@ -55,6 +55,9 @@ export function ActForm({ action, children, className, label, id, clears, faults
   const [state, send, pending] = useActionState(action, FRESH)
   const [fields, setFields] = useState<Fields>({})
   const [undone, setUndone] = useState({ attempt: 0, turn: 0 })
+  // Only what was done empties the fields: after a refusal they stay as they are, with everything the form knows of them.
+  const [cleared, setCleared] = useState(0)
+  if (clears && !state.refused && cleared !== state.attempt) setCleared(state.attempt)
   const form = useRef<HTMLFormElement>(null)
   const notice = useRef<HTMLDivElement>(null)
   const heard = useRef(0)
@@ -119,7 +122,7 @@ export function ActForm({ action, children, className, label, id, clears, faults
         <div ref={notice} tabIndex={-1} role="alert" className="answer">
           {shown.refused ? <RefusalNotice state={shown} fields={fields} listFaults={!faultsInPlace} /> : null}
         </div>
-        <div key={`${clears && !state.refused ? state.attempt : 'kept'} ${undone.turn}`} className="answered">
+        <div key={`${cleared} ${undone.turn}`} className="answered">
           {children}
         </div>
         <p role="status" className="said">
