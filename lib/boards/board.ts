@@ -111,7 +111,7 @@ export function competitionBoard(
       ...countedOtherwiseSaid(record, competition),
       ...dayRulingsSaid(record, competition.id, names),
     ],
-    tieRule: tieRuleInWords(ties),
+    tieRule: tieRuleInWords(ties, 1 + competition.countedDayIds.length),
     unit: result.unit,
     better: result.better,
     ...(result.divisions?.length

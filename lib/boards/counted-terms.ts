@@ -1,9 +1,10 @@
-// A competition over several days has one set of terms, that of the day on which it is added up: every round is counted
-// under them, off the handicap index of its own day. A round that was played and published under other terms can then
-// read otherwise in the sum than on its own sheet, which stays as it is. So it is said before it is counted, asked for
-// once more, and stands among the terms on the board and the sheet.
+// A competition over several days adds up the scores as they were published: each round under the terms of its own day,
+// off the handicap index of that day, and where those were other terms, board and sheet say so. Only a day that had no such
+// competition, or another way of counting, has to be counted anew under the terms of the day that adds up: that is said
+// before, asked for once more, and stands among the terms too.
 
 import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
+import type { ScoredBy } from '@/lib/rules/day'
 import { inWords as allowanceInWords } from '@/lib/rules/formats/catalogue'
 import { formatIn } from './format-of-competition'
 import { listed } from './in-words'
@@ -16,7 +17,6 @@ const SCORED_BY = [
   ['handicapLimit', 'the highest handicap'],
   ['dividedBy', 'how a side’s handicap is made'],
   ['maximum', 'the most a hole can count'],
-  ['custom', 'the way of counting'],
   ['countedHoles', 'the holes that count'],
   ['namedHoles', 'the holes that count double'],
   ['missing', 'what a missing player counts'],
@@ -24,29 +24,72 @@ const SCORED_BY = [
   ['ballLost', 'what a lost named ball counts'],
 ] as const
 
-/** "Spring Meeting was played off 95 %; here it counts off 100 %." Null where a round counts as it was played. */
-export function countedOtherwise(
-  competition: OneOf,
-  earlier: { readonly name: string; readonly competitions: readonly OneOf[] },
-): string | null {
-  const alike = earlier.competitions.filter((one) => one.format === competition.format)
-  const then = alike.find((one) => one.name === competition.name) ?? alike[0]
+interface EarlierDay {
+  readonly name: string
+  readonly competitions: readonly OneOf[]
+}
+
+/** The competition of an earlier day that is added up with this one; null where its cards have to be counted anew. */
+export function sameThen(competition: OneOf, earlier: Pick<EarlierDay, 'competitions'>): OneOf | null {
+  const alike = earlier.competitions.filter(
+    (one) => one.format === competition.format && sameValue(one.terms.custom, competition.terms.custom),
+  )
+  return alike.find((one) => one.name === competition.name) ?? alike[0] ?? null
+}
+
+/** "Spring Meeting had no Stableford: …" Null where a round counts as it was played and published. */
+export function countedOtherwise(competition: OneOf, earlier: EarlierDay): string | null {
+  if (sameThen(competition, earlier)) return null
   const name = formatIn(competition)?.name ?? competition.format
-  if (!then)
-    return `${earlier.name} had no ${name}: its cards are counted as ${name} under the terms of ${competition.name}.`
+  return `${earlier.name} had no ${name}: its cards are counted as ${name} under the terms of ${competition.name}.`
+}
+
+/** The terms a round of an earlier day was published under, as the engine takes them; null where they are the same. */
+export function termsThen(competition: OneOf, earlier: Pick<EarlierDay, 'competitions'>): ScoredBy | null {
+  const then = sameThen(competition, earlier)
+  const differs =
+    then &&
+    ([...SCORED_BY.map(([key]) => key), 'allowance'] as const).some(
+      (key) => !sameValue(then.terms[key], competition.terms[key]),
+    )
+  if (!then || !differs) return null
+  const { allowance, handicapLimit, dividedBy, maximum, countedHoles, namedHoles, missing, notPlayed, ballLost } =
+    then.terms
+  return {
+    // A divisor stands in place of the allowance.
+    ...(dividedBy === undefined ? { allowance } : { dividedBy }),
+    ...(handicapLimit === undefined ? {} : { handicapLimit }),
+    ...(maximum === undefined ? {} : { maximum }),
+    ...(countedHoles === undefined ? {} : { countedHoles }),
+    ...(namedHoles === undefined ? {} : { namedHoles }),
+    ...(missing === undefined ? {} : { missing }),
+    ...(notPlayed === undefined ? {} : { notPlayed }),
+    ...(ballLost === undefined ? {} : { ballLost }),
+  }
+}
+
+/** "Spring Meeting counts as it was published, off 95 % and not 100 %." Null where it was played under the same terms. */
+function countedAsPublished(competition: OneOf, earlier: EarlierDay): string | null {
+  const then = sameThen(competition, earlier)
+  if (!then) return null
   const isOff = formatIn(competition)?.strokes.kind !== 'none'
   const off = isOff && !sameValue(then.terms.allowance, competition.terms.allowance)
   const others = SCORED_BY.flatMap(([key, words]) =>
     sameValue(then.terms[key], competition.terms[key]) ? [] : [words],
   )
   if (!off && others.length === 0) return null
-  const allowances = `was played off ${allowanceInWords(then.terms.allowance)} and counts off ${allowanceInWords(competition.terms.allowance)} here`
-  const said = [...(off ? [allowances] : []), ...(others.length > 0 ? [`had other terms for ${listed(others)}`] : [])]
-  return `${earlier.name} ${said.join(', and ')}: a score can differ from the one on its own sheet.`
+  const allowances = `off ${allowanceInWords(then.terms.allowance)} and not ${allowanceInWords(competition.terms.allowance)}`
+  const said = [
+    ...(off ? [allowances] : []),
+    ...(others.length > 0 ? [`with its own terms for ${listed(others)}`] : []),
+  ]
+  return `${earlier.name} counts as it was published, ${said.join(', ')}.`
 }
 
-/** For the terms on the board and the sheet: each counted day that had other terms. */
+/** For the terms on the board and the sheet: each counted day that had other terms, and how it counts. */
 export const countedOtherwiseSaid = (record: Pick<DayRecord, 'earlier'>, competition: CompetitionRecord): string[] =>
   record.earlier.flatMap((day) =>
-    competition.countedDayIds.includes(day.id) ? (countedOtherwise(competition, day) ?? []) : [],
+    competition.countedDayIds.includes(day.id)
+      ? (countedOtherwise(competition, day) ?? countedAsPublished(competition, day) ?? [])
+      : [],
   )

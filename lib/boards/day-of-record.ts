@@ -6,6 +6,7 @@ import { stoppedBy } from '@/lib/facts/day-rulings'
 import type { CardId, EntryId } from '@/lib/facts/ids'
 import { fullName } from '@/lib/facts/person-name'
 import type { Card, Competition, Day, Player, Side, Tee } from '@/lib/rules/day'
+import { termsThen } from './counted-terms'
 import { type CurrentCard, currentCard } from './current-card'
 import { asRuled } from './day-rulings'
 import { formatIn } from './format-of-competition'
@@ -186,6 +187,10 @@ function competitionOf(
   const format = formatIn(competition)
   const groups = format && sharedGroups(record, format, playing)
   const rounds = roundsOf(record, competition)
+  const roundTerms = record.earlier.flatMap((earlier, at) => {
+    const then = competition.countedDayIds.includes(earlier.id) ? termsThen(competition, earlier) : null
+    return then ? [{ round: at + 2, ...then }] : []
+  })
   const entrants = format?.sideSize === 1 && !format.isMatch ? entrantsAmong(competition, playing, missing) : undefined
   return {
     id: competition.id,
@@ -195,6 +200,7 @@ function competitionOf(
     ...(format?.isMatch ? { matches: matchesOf(competition, playing, sides) } : {}),
     ...(groups ? { groups } : {}),
     ...(rounds ? { rounds } : {}),
+    ...(roundTerms.length > 0 ? { roundTerms } : {}),
     ...(entrants ? { entrants } : {}),
   }
 }

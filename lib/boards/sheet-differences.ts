@@ -150,6 +150,8 @@ const NO_PLACE = {
   disqualified: 'disqualified',
   withdrawn: 'withdrawn',
   'not-started': 'not started',
+  'one-round-only': 'one round only',
+  'rounds-missing': 'not every round',
 } as const
 
 function standing(row: BoardRow, board: CompetitionBoard): string {

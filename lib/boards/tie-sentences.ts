@@ -28,10 +28,11 @@ function figuresInWords(window: string, mine: string, theirs: string): string {
   return mine === theirs ? `${window} ${mine} each` : `${window} ${mine} to ${theirs}`
 }
 
-/** The tie rule as the terms read it out. */
-export function tieRuleInWords(rule: TieRule): string {
+/** The tie rule as the terms read it out. Of several rounds the last is compared before anything else. */
+export function tieRuleInWords(rule: TieRule, rounds = 1): string {
   if (!rule.steps.length) return 'Ties stand: level scores share the place.'
-  const steps = rule.steps.flatMap((step, at) => stepWords(step, at, rule.steps))
+  const own = rule.steps.flatMap((step, at) => stepWords(step, at, rule.steps))
+  const steps = rounds > 1 ? ['the last round first', ...own] : own
   const counted = rule.holesCount === 'as-played' ? 'holes in the order they were played' : 'holes by their number'
   const last = rule.steps.some((step) => step.kind === 'lot') ? '' : ', then shared'
   const fractions = rule.fractions === 'rounded' ? ', shares of the handicap rounded' : ''

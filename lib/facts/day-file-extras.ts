@@ -98,12 +98,26 @@ function roundFaults(
   const played = new Set(file.cards.map((card) => card.round ?? 1))
   const { rounds } = competition
   if (rounds === undefined) {
+    if (competition.roundTerms !== undefined)
+      faults.at(`${place}.roundTerms`, 'Say in "rounds" which rounds are added up.')
     if (played.size > 1)
       faults.at(`${place}.rounds`, 'There are cards of several rounds: say which of them count here.')
     return
   }
   if (format.isMatch && rounds.length > 1) faults.at(`${place}.rounds`, 'A match is played over one round.')
   if (new Set(rounds).size !== rounds.length) faults.at(`${place}.rounds`, 'Every round counts once.')
+  const own = competition.roundTerms ?? []
+  faults.unique(
+    own.map(({ round }) => String(round)),
+    (i) => `${place}.roundTerms[${i}].round`,
+    'an entry for round',
+  )
+  own.forEach(({ round, ...terms }, i) => {
+    const where = `${place}.roundTerms[${i}]`
+    if (!rounds.includes(round)) faults.at(`${where}.round`, `Round ${round} is not added up here.`)
+    for (const { term, inside, sentence } of termsThatDoNotFit(terms, format))
+      faults.at(`${where}.${term}${inside}`, sentence)
+  })
 }
 
 export function teamFaults(file: DayFileShape, faults: Faults): void {

@@ -166,6 +166,25 @@ const competition = z.strictObject({
     .min(1, 'Name at least one round.')
     .max(8)
     .optional(),
+  roundTerms: z
+    .array(
+      z.strictObject({
+        round: whole(1, 8, 'A round'),
+        allowance: allowance.optional(),
+        maximum: maximumScore.optional(),
+        sideTee: id.optional(),
+        handicapLimit: rarerTerms.handicapLimit,
+        dividedBy: rarerTerms.dividedBy,
+        namedHoles: rarerTerms.namedHoles,
+        countedHoles: rarerTerms.countedHoles,
+        notPlayed: rarerTerms.notPlayed,
+        missing: rarerTerms.missing,
+        ballLost: rarerTerms.ballLost,
+      }),
+      'Write the terms of the rounds as a list.',
+    )
+    .max(8)
+    .optional(),
 })
 
 const team = z.strictObject({ id, name, players: z.array(id).min(1, 'A team needs a player.').max(100) })

@@ -204,6 +204,27 @@ export interface Competition {
   readonly divisions?: readonly Division[]
   /** Rounds that are added up, in order; the first when absent. */
   readonly rounds?: readonly number[]
+  /** Terms that a round was played and published under, in place of those of this competition. */
+  readonly roundTerms?: readonly RoundTerms[]
+}
+
+/** What a score depends on. A term that is not given is absent in that round too, whatever the competition says. */
+export type ScoredBy = Pick<
+  Competition,
+  | 'allowance'
+  | 'handicapLimit'
+  | 'dividedBy'
+  | 'maximum'
+  | 'countedHoles'
+  | 'namedHoles'
+  | 'missing'
+  | 'notPlayed'
+  | 'ballLost'
+  | 'sideTee'
+>
+
+export interface RoundTerms extends ScoredBy {
+  readonly round: number
 }
 
 export type MaximumScore =

@@ -206,7 +206,8 @@ export const REGISTER: readonly RegisteredRule[] = [
     status: 'done',
     departures: [
       'A handicap shown for several rounds is that of the last.',
-      'Whoever missed a round has no total on strokes, and on points that of the rounds played.',
+      'Whoever missed a round has no total on strokes, and is named with one round only; on points the rounds played count.',
+      'Days are added up as they were published, each under its own terms; cards of a day that had no such competition are counted under the terms of the sum, and both is said.',
     ],
     file: 'lib/rules/score/rounds.ts',
   },

@@ -13,7 +13,7 @@ import { entriesOf } from './score/field'
 import { ranked } from './score/rank'
 import { addedUp } from './score/rounds'
 import { sharedEntries } from './score/shared-holes'
-import { type TermsInForce, termsInForce } from './score/terms-in-force'
+import { type TermsInForce, termsInForce, termsOfRound } from './score/terms-in-force'
 import type { CompetitionResult, MatchResult } from './standings'
 
 export function scoreDay(day: Day, formats: readonly Format[] = FORMATS): readonly CompetitionResult[] {
@@ -42,7 +42,10 @@ function scoreCompetition(terms: TermsInForce, roundOf: (round: number) => DayIn
     const teams = last.day.teams === undefined ? {} : { teams: teamPoints(matches, last.day) }
     return { ...result, standings: [], matches, ...teams }
   }
-  const each = rounds.map((round) => ({ round, entries: readRound(terms, roundOf(round)) }))
+  const each = rounds.map((round) => ({
+    round,
+    entries: readRound(termsOfRound(terms, round, last.day), roundOf(round)),
+  }))
   const entries = each.length === 1 ? each[0]!.entries : addedUp(each, terms, last.day.closed)
   const divisions = competition.divisions === undefined ? {} : { divisions: divisionsOf(entries, terms, last) }
   return { ...result, standings: ranked(entries, terms), ...divisions }

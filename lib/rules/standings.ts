@@ -3,7 +3,14 @@
 import type { HoleScore } from './day'
 
 /** Why an entrant has no place. */
-export type NoPlace = 'no-return' | 'disqualified' | 'withdrawn' | 'not-started'
+export type NoPlace =
+  | 'no-return'
+  | 'disqualified'
+  | 'withdrawn'
+  | 'not-started'
+  /** Of several rounds on strokes only one was played, or some but not all: what was played was returned. */
+  | 'one-round-only'
+  | 'rounds-missing'
 
 /** One hole of one entrant as the competition reads it. */
 export interface HoleLine {

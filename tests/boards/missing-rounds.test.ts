@@ -63,8 +63,8 @@ describe('a round that was missed', () => {
     expect(lines(secondDay(), 0)).toEqual([
       ['A Ashgill', 1, 144, null, [72, 72]],
       ['C Coldbrook', 2, 162, null, [90, 72]],
-      ['V Verrow', null, null, 'no-return', [54, null]],
-      ['S Storrey', null, null, 'no-return', [null, 72]],
+      ['V Verrow', null, null, 'one-round-only', [54, null]],
+      ['S Storrey', null, null, 'one-round-only', [null, 72]],
     ])
   })
 
@@ -123,7 +123,7 @@ describe('a pair that missed the second day', () => {
     )
     expect(lines(record, 0)).toEqual([
       ['Coldbrook and Storrey', 1, 144, null, [72, 72]],
-      ['Ashgill and Verrow', null, null, 'no-return', [72, null]],
+      ['Ashgill and Verrow', null, null, 'one-round-only', [72, null]],
     ])
   })
 })

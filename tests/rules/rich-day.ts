@@ -16,6 +16,16 @@ const OWN_FORMAT = {
   },
 }
 
+const SCORED_BY = 'maximum sideTee handicapLimit dividedBy namedHoles missing ballLost'.split(' ')
+
+/** The same terms once more, as those the first round was played under. */
+function withRoundTerms<One extends { readonly rounds: readonly number[] }>(one: One) {
+  const scored = Object.entries(one).filter(([key]) => SCORED_BY.includes(key))
+  if (scored.length === 0 || !one.rounds.includes(1)) return one
+  const others = 'roundTerms' in one && Array.isArray(one.roundTerms) ? one.roundTerms : []
+  return { ...one, roundTerms: [...others, { round: 1, ...Object.fromEntries(scored) }] }
+}
+
 export function richDay() {
   const day = fourCards()
   const [haldane, ...others] = day.cards
@@ -74,6 +84,15 @@ export function richDay() {
         format: 'stableford',
         allowance: 95,
         rounds: [1, 2],
+        roundTerms: [
+          {
+            round: 2,
+            allowance: 100,
+            handicapLimit: { men: 24 },
+            countedHoles: [1, 2, 3],
+            notPlayed: 'level',
+          },
+        ],
         handicapLimit: { men: 28, women: 36 },
         divisions: [
           { id: 'low', name: 'Low', handicapFrom: 0, handicapTo: 12, guests: 'none', group: 'seniors' },
@@ -157,6 +176,6 @@ export function richDay() {
         notPlayed: 'level',
         rounds: [1],
       },
-    ],
+    ].map(withRoundTerms),
   }
 }

@@ -18,6 +18,8 @@ export function placeFigure(row: Pick<BoardRow, 'place' | 'tied'>): string {
 }
 
 export const NO_PLACE: Record<NoPlace, string> = {
+  'one-round-only': 'one round only',
+  'rounds-missing': 'not every round',
   'no-return': 'no return',
   disqualified: 'disqualified',
   withdrawn: 'withdrawn',

@@ -10,7 +10,7 @@ import { type Entry, entryOf } from '../score/entry-lines'
 import { ballsOf, type Field, fieldOf } from '../score/field'
 import { aheadBy, rankKey } from '../score/rank'
 import { addedUp } from '../score/rounds'
-import { type TermsInForce, termsInForce } from '../score/terms-in-force'
+import { type TermsInForce, termsInForce, termsOfRound } from '../score/terms-in-force'
 import { type First, firstPlaces } from './first-place'
 import { type MatchChances, matchChances } from './match-chances'
 import { type Needed, neededTo } from './needed'
@@ -106,10 +106,11 @@ interface PossibleCard {
 
 function fieldOfCards(terms: TermsInForce, rounds: readonly DayIndex[]): PossibleCard[] {
   const numbers = terms.competition.rounds ?? [1]
-  const fields = rounds.map((index) => fieldOf(terms, index))
+  const each = rounds.map((index, r) => termsOfRound(terms, numbers[r]!, index.day))
+  const fields = rounds.map((index, r) => fieldOf(each[r]!, index))
   const read = (indexes: readonly DayIndex[], closed: boolean) => {
-    const each = indexes.map((index, r) => ({ round: numbers[r]!, entries: entriesIn(terms, index) }))
-    return each.length === 1 ? each[0]!.entries : addedUp(each, terms, closed)
+    const counted = indexes.map((index, r) => ({ round: numbers[r]!, entries: entriesIn(each[r]!, index) }))
+    return counted.length === 1 ? counted[0]!.entries : addedUp(counted, terms, closed)
   }
   const over = rounds.map((index) => ({ ...index, day: { ...index.day, closed: true } }))
   const now = read(rounds, false)
@@ -118,7 +119,7 @@ function fieldOfCards(terms: TermsInForce, rounds: readonly DayIndex[]): Possibl
     // Once the committee closed the day there is nothing left to fill in.
     if (rounds[0]!.day.closed) return final
     return read(
-      rounds.map((index, r) => filledIndex(fields[r]!, terms, index, extreme)),
+      rounds.map((index, r) => filledIndex(fields[r]!, each[r]!, index, extreme)),
       true,
     )
   }

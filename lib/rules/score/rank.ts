@@ -8,7 +8,7 @@ import type { Entry } from './entry-lines'
 import { isMissed } from './rounds'
 import type { TermsInForce } from './terms-in-force'
 
-const LAST = ['not-started', 'withdrawn', 'no-return', 'disqualified'] as const
+const LAST = ['not-started', 'rounds-missing', 'one-round-only', 'withdrawn', 'no-return', 'disqualified'] as const
 
 function byId(a: Entry, b: Entry): number {
   return a.entrant.id < b.entrant.id ? -1 : a.entrant.id > b.entrant.id ? 1 : 0

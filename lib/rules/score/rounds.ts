@@ -49,7 +49,8 @@ function noPlaceOf(
 ): NoPlace | undefined {
   const out = each.find((one) => one !== undefined && one !== 'not-started')
   if (out !== undefined) return out
-  const notStarted = each.filter((one) => one === 'not-started').length
-  if (notStarted === each.length) return 'not-started'
-  return notStarted > 0 && over && format.unit === 'strokes' ? 'no-return' : undefined
+  const played = each.filter((one) => one !== 'not-started').length
+  if (played === 0) return 'not-started'
+  if (played === each.length || !over || format.unit !== 'strokes') return undefined
+  return played === 1 ? 'one-round-only' : 'rounds-missing'
 }

@@ -40,7 +40,32 @@ export function formatOfCompetition(competition: Competition, formats: readonly 
 
 export function termsInForce(competition: Competition, day: Day, formats: readonly Format[]): TermsInForce | null {
   const format = formatOfCompetition(competition, formats)
-  if (format === null) return null
+  return format === null ? null : filledIn(competition, format, day)
+}
+
+/** The terms one round of several is counted under: those it was played and published under, where the day says so. */
+export function termsOfRound(terms: TermsInForce, round: number, day: Pick<Day, 'edition'>): TermsInForce {
+  const { competition, format } = terms
+  const own = competition.roundTerms?.find((one) => one.round === round)
+  if (own === undefined) return terms
+  const {
+    allowance: _a,
+    handicapLimit: _l,
+    dividedBy: _d,
+    maximum: _m,
+    countedHoles: _c,
+    namedHoles: _n,
+    missing: _g,
+    notPlayed: _p,
+    ballLost: _b,
+    sideTee: _t,
+    ...others
+  } = competition
+  const { round: _, ...scored } = own
+  return filledIn({ ...others, ...scored }, format, day)
+}
+
+function filledIn(competition: Competition, format: Format, day: Pick<Day, 'edition'>): TermsInForce {
   const edition = editionOf(day.edition)
   const proposed = allowanceFor(format, 0, edition)
   const small = allowanceFor(format, 1, edition)

@@ -11,7 +11,7 @@ import type { Entrant } from '../score/entrants'
 import { type Entry, entryOf, lostFrom, namedOn } from '../score/entry-lines'
 import { ballsOf, fieldOf } from '../score/field'
 import { sharedEntries } from '../score/shared-holes'
-import { type TermsInForce, termsInForce } from '../score/terms-in-force'
+import { type TermsInForce, termsInForce, termsOfRound } from '../score/terms-in-force'
 import type { WorkingStep } from '../standings'
 import { valueOnHole } from '../values/value-on-hole'
 import { handicapSteps } from './handicap-working'
@@ -46,8 +46,9 @@ export function holeWorking(
   round = 1,
 ): HoleWorking | null {
   const competition = day.competitions.find(({ id }) => id === competitionId)
-  const terms = competition === undefined ? null : termsInForce(competition, day, formats)
-  if (terms === null) return null
+  const whole = competition === undefined ? null : termsInForce(competition, day, formats)
+  if (whole === null) return null
+  const terms = termsOfRound(whole, round, day)
   const index = indexOf(day, round)
   const field = fieldOf(terms, index)
   const at = field.entrants.findIndex((one) => one.id === entrantId)

@@ -49,13 +49,23 @@ export function randomTerms(chance: Chance, one: Named, around: Around): Competi
     ...(form.oneBall && chance.oneIn(3) ? { sideTee: chance.pick(around.tees) } : {}),
     ...(isMatch ? matchTerms(chance, one.format, one.matches!, around) : holeTerms(chance, one, form, around)),
     ...(isGame(one.format) ? groupsOf(chance, one.format, around) : {}),
-    ...(around.rounds > 1 ? { rounds: roundsOf(chance, isMatch) } : {}),
+    ...(around.rounds > 1 ? roundsIn(chance, one, form, around) : {}),
     ...(one.format === 'double-point-stableford' ? { namedHoles: some(chance, around.numbers) } : {}),
   }
 }
 
 const maximum = (chance: Chance): NonNullable<Competition['maximum']> =>
   chance.pick([{ kind: 'net-double-bogey' }, { kind: 'double-par' }, { kind: 'fixed', strokes: 7 }] as const)
+
+/** Which rounds are added up, and now and then terms that one of them was played under. */
+function roundsIn(chance: Chance, one: Named, form: Form, around: Around): Partial<Competition> {
+  const isMatch = one.matches !== undefined
+  const rounds = roundsOf(chance, isMatch)
+  if (isMatch || rounds.length < 2 || chance.oneIn(2)) return { rounds }
+  const { divisions: _d, entrants: _e, minimumDrives: _m, ...scored } = holeTerms(chance, one, form, around)
+  const roundTerms = [{ round: rounds[0]!, ...scored, ...strokeTerms(chance, form) }]
+  return { rounds, roundTerms }
+}
 
 function roundsOf(chance: Chance, isMatch: boolean): number[] {
   return isMatch ? [chance.between(1, 2)] : chance.pick([[1, 2], [1, 2], [2, 1], [2]])

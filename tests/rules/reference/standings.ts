@@ -191,7 +191,10 @@ function wholeOf(competition: Competition, day: Day, rounds: readonly Counted[])
   const begun = rounds.filter((one) => one.noPlace !== 'not-started')
   const out = begun.find((one) => one.noPlace !== null)
   const missing = begun.length < rounds.length && day.closed && !higherIsBetter(competition.format)
-  const noPlace = begun.length === 0 ? 'not-started' : (out?.noPlace ?? (missing ? 'no-return' : null))
+  const noPlace =
+    begun.length === 0
+      ? 'not-started'
+      : (out?.noPlace ?? (missing ? (begun.length === 1 ? 'one-round-only' : 'rounds-missing') : null))
   const counting = rounds.length === 1 ? rounds : begun
   return {
     rounds,
@@ -203,8 +206,18 @@ function wholeOf(competition: Competition, day: Day, rounds: readonly Counted[])
   }
 }
 
+/** A round that brings terms of its own has none of the others of this kind. */
+function thenTerms(competition: Competition, number: number): Competition {
+  const own = competition.roundTerms?.find(({ round }) => round === number)
+  if (!own) return competition
+  const { id, format, entrants, groups, rounds, custom } = competition
+  return { ...own, id, format, entrants, groups, rounds, custom }
+}
+
 export function wholesOf(day: Day, competition: Competition): Whole[] {
-  const rounds = (competition.rounds ?? [1]).map((number) => countedIn(roundOf(day, number), competition))
+  const rounds = (competition.rounds ?? [1]).map((number) =>
+    countedIn(roundOf(day, number), thenTerms(competition, number)),
+  )
   return rounds[0]!.map((_, at) =>
     wholeOf(
       competition,

@@ -8,6 +8,8 @@ const NO_PLACE = {
   disqualified: 'disqualified',
   withdrawn: 'withdrawn',
   'not-started': 'not started',
+  'one-round-only': 'one round only',
+  'rounds-missing': 'not every round',
 } as const
 
 const scoreOf = (row: BoardRow, board: CompetitionBoard): string => {
