@@ -162,6 +162,7 @@ function boardRow(
     againstLevel: standing.againstLevel,
     out: standing.out,
     in: standing.in,
+    ...(standing.countback ? { countback: standing.countback } : {}),
     gross: standing.gross,
     holesPlayed: standing.holesPlayed,
     last: lastHole(holes, group?.startHole ?? 1),

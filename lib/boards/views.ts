@@ -2,7 +2,7 @@
 
 import type { CompetitionId, EntryId, PersonId } from '@/lib/facts/ids'
 import type { PlayNow } from '@/lib/facts/play-stop'
-import type { HoleLine, MatchResult, NoPlace, TieBroken, WorkingStep } from '@/lib/rules/standings'
+import type { CountbackFigure, HoleLine, MatchResult, NoPlace, TieBroken, WorkingStep } from '@/lib/rules/standings'
 import type { CardProgress } from './card-progress'
 import type { DrivesLine, SeveralRounds, SharedGame, TeamLine } from './extra-views'
 
@@ -21,6 +21,8 @@ export interface BoardRow extends SeveralRounds {
   readonly againstLevel: number | null
   readonly out: number | null
   readonly in: number | null
+  /** What level places were given by, where that is not the second nine as it stands on the card. */
+  readonly countback?: CountbackFigure
   readonly gross: number | null
   readonly holesPlayed: number
   /** Last hole played: number, what was scored, what it counted. */

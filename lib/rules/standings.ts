@@ -41,6 +41,13 @@ export interface TieBroken {
   readonly against: string
 }
 
+/** What the tie rule looks at first, as it looks at it: in the order of play, with shares of the handicap. */
+export interface CountbackFigure {
+  /** "last nine", "last nine played" */
+  readonly window: string
+  readonly figure: string
+}
+
 export interface Standing {
   readonly place: number | null
   readonly tied: boolean
@@ -57,6 +64,11 @@ export interface Standing {
   readonly againstLevel: number | null
   readonly out: number | null
   readonly in: number | null
+  /**
+   * Of a finished card, where the first window of the tie rule says otherwise of somebody than the figure of the second
+   * nine: what level places were given by.
+   */
+  readonly countback?: CountbackFigure
   readonly holesPlayed: number
   readonly holes: readonly HoleLine[]
   readonly gross: number | null

@@ -1,5 +1,6 @@
 // Part of the list of a competition on the sheet: place, figure, name, and what else the reading has.
 
+import { capital } from '@/lib/boards/in-words'
 import type { BoardRow, CompetitionBoard } from '@/lib/boards/views'
 import { handicapFigure, placeFigure, scoreFigure, unitHeading } from './words'
 
@@ -12,6 +13,7 @@ interface Props {
 
 export function ResultColumn({ competition, rows, of }: Props) {
   const nine = rows.some((row) => row.in !== null)
+  const window = competition.rows.find((row) => row.countback)?.countback?.window ?? 'last nine'
   const off = competition.rows.some((row) => row.playingHandicap !== null)
   const gross = competition.rows.some((row) => row.gross !== null)
   return (
@@ -39,9 +41,7 @@ export function ResultColumn({ competition, rows, of }: Props) {
             )}
             {nine && (
               <th role="columnheader" scope="col" className="num">
-                Last
-                <br />
-                nine
+                {capital(window)}
               </th>
             )}
             {gross && (
@@ -69,8 +69,8 @@ export function ResultColumn({ competition, rows, of }: Props) {
                 </td>
               )}
               {nine && (
-                <td role="cell" className="fig num" data-l="last nine">
-                  {row.in ?? '–'}
+                <td role="cell" className="fig num" data-l={window}>
+                  {row.countback?.figure ?? row.in ?? '–'}
                 </td>
               )}
               {gross && (

@@ -12,10 +12,19 @@ export function howItCame(row: BoardRow, competition: Pick<CompetitionBoard, 'un
   const parts = [
     row.tied ? `Level ${place.toLowerCase()}` : place,
     row.playingHandicap === null ? null : `playing handicap ${handicapFigure(row.playingHandicap)}`,
-    row.out === null || row.in === null || competition.unit === 'holes' ? null : `${row.out} out and ${row.in} in`,
+    halvesInWords(row, competition),
     row.gross === null ? null : `gross ${row.gross}`,
   ]
   return `${parts.filter((part) => part).join(', ')}.`
+}
+
+/** "20 out and 18 in"; what decides between level cards, where that is not the second nine as it stands on the card. */
+function halvesInWords(
+  { out, in: back, countback }: BoardRow,
+  { unit }: Pick<CompetitionBoard, 'unit'>,
+): string | null {
+  if (out === null || back === null || unit === 'holes') return null
+  return countback ? `${countback.window} ${countback.figure}` : `${out} out and ${back} in`
 }
 
 /** Whole pounds without pence: "£45", "£12.50"; nothing for a prize without a value. */

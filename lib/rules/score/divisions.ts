@@ -16,6 +16,7 @@ export function divisionsOf(entries: readonly Entry[], terms: TermsInForce, inde
     standings: ranked(
       entries.filter((entry) => notIn(entry, division, index) === null),
       terms,
+      entries,
     ),
   }))
 }

@@ -1,8 +1,8 @@
 // Places: a total order with equals, the same whatever order the cards came in. Committee Procedures 5A(6) for ties,
 // broken only once every card concerned is complete; until then those level share the place.
 
-import type { HoleLine, Standing } from '../standings'
-import { type Contender, howBroken, inOrder, type TieTerms } from '../ties/break-ties'
+import type { CountbackFigure, HoleLine, Standing } from '../standings'
+import { type Contender, signed as figureOf, firstWindow, howBroken, inOrder, type TieTerms } from '../ties/break-ties'
 import { handicapOf, strokesOf } from './balls'
 import type { Entry } from './entry-lines'
 import { isMissed } from './rounds'
@@ -35,7 +35,35 @@ export function aheadBy(a: Entry, b: Entry, terms: TermsInForce): number {
   return clusters[0]![0]!.entrant === a.entrant.id ? 1 : -1
 }
 
-export function ranked(entries: readonly Entry[], terms: TermsInForce): Standing[] {
+/** `whole`: the whole field, where these are only a part of it, so that both show the same figures. */
+export function ranked(entries: readonly Entry[], terms: TermsInForce, whole: readonly Entry[] = entries): Standing[] {
+  const figures = countbackOf(whole, terms)
+  return inPlaces(entries, terms).map((standing) => {
+    const countback = standing.place === null ? undefined : figures.get(standing.entrant)
+    return countback === undefined ? standing : { ...standing, countback }
+  })
+}
+
+/**
+ * What the tie rule first looks at, of every finished card. Empty where that is the second nine as it stands on the card
+ * for everybody: the figure is there already.
+ */
+function countbackOf(entries: readonly Entry[], terms: TermsInForce): ReadonlyMap<string, CountbackFigure> {
+  const { ties, format } = terms
+  const tieTerms = { rule: ties, better: format.better, unit: format.unit }
+  const figures = new Map<string, CountbackFigure>()
+  let differs = false
+  for (const entry of entries) {
+    if (!entry.complete || entry.noPlace !== undefined || entry.rounds !== undefined || entry.in === null) continue
+    const found = firstWindow(contenderOf(entry, terms), tieTerms)
+    if (found === null) continue
+    figures.set(entry.entrant.id, found)
+    if (found.figure !== figureOf(entry.in, format.unit)) differs = true
+  }
+  return differs ? figures : new Map()
+}
+
+function inPlaces(entries: readonly Entry[], terms: TermsInForce): Standing[] {
   const key = (one: Entry) => rankKey(one, terms)
   const placed = entries.filter((one) => one.noPlace === undefined).sort((a, b) => key(b) - key(a) || byId(a, b))
   const standings: Standing[] = []

@@ -3,7 +3,7 @@
 
 import type { TieRule, TieStep } from '../day'
 import { fraction, halfUp, modulo, shortDecimal, wholeHandicap } from '../exact/fraction'
-import type { TieBroken } from '../standings'
+import type { CountbackFigure, TieBroken } from '../standings'
 import { stepInWords, type WindowStep, windowOf } from './windows'
 
 /** What the tie rule needs to know of an entrant. */
@@ -111,6 +111,18 @@ function figureOf(one: Contender, step: Step, terms: TieTerms): Figure | null {
   }
 }
 
+/** The first window of the rule that applies to this entrant, and its figure; null for a rule without windows. */
+export function firstWindow(one: Contender, terms: TieTerms): CountbackFigure | null {
+  for (const step of terms.rule.steps) {
+    if (step.kind !== 'last' && step.kind !== 'first-nine-last' && step.kind !== 'holes') continue
+    const found = windowFigure(one, step, terms)
+    if (found === null) continue
+    const asPlayed = terms.rule.holesCount === 'as-played' && step.kind !== 'holes'
+    return { window: `${stepInWords(step)}${asPlayed ? ' played' : ''}`, figure: found.shown }
+  }
+  return null
+}
+
 function windowFigure(one: Contender, step: WindowStep, terms: TieTerms): Figure | null {
   const window = windowOf(step, one.values.length, one.startsAt, terms.rule.holesCount, one.numbers)
   if (window === null) return null
@@ -143,7 +155,8 @@ export function orderOnStep(one: Contender, step: TieStep, terms: TieTerms): num
   return figureOf(one, step, terms)?.order ?? null
 }
 
-function signed(n: number, unit: TieTerms['unit']): string {
+/** A figure as the sheet writes it. */
+export function signed(n: number, unit: TieTerms['unit']): string {
   if (n < 0) return `−${-n}`
   return unit === 'holes' && n > 0 ? `+${n}` : String(n)
 }

@@ -91,6 +91,7 @@ export const SMALL_DAY_READINGS = {
       playingHandicaps: by(standings, (one) => one.playingHandicap),
       handicaps: by(standings, (one) => one.handicaps),
       firstSix: by(standings, (one) => one.holes.slice(0, 6).map((hole) => hole.value)),
+      countback: by(standings, ({ countback }) => (countback ? [countback.window, countback.figure] : null)),
       order: standings.map((one) => one.entrant),
       decidedBy: standings.find((one) => one.tieBroken)?.tieBroken?.step ?? null,
       result: match?.result ?? null,
