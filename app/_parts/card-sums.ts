@@ -13,10 +13,15 @@ export function sumsOf(lines: readonly HoleLine[]) {
   }
 }
 
-const UNIT_WORDS = { points: ['point', 'points'], strokes: ['stroke', 'strokes'], holes: ['hole', 'holes'] } as const
+const UNIT_WORDS = {
+  points: ['point', 'points'],
+  strokes: ['stroke', 'strokes'],
+  holes: ['hole', 'holes'],
+  skins: ['skin', 'skins'],
+} as const
 export type CardUnit = keyof typeof UNIT_WORDS
 
-export const COLUMN_WORDS: Record<CardUnit, string> = { points: 'Points', strokes: 'Net', holes: 'Par' }
+export const COLUMN_WORDS: Record<CardUnit, string> = { points: 'Points', strokes: 'Net', holes: 'Par', skins: 'Skins' }
 
 export function inWords(value: number, unit: CardUnit): string {
   return `${value} ${UNIT_WORDS[unit][Math.abs(value) === 1 ? 0 : 1]}`

@@ -4,6 +4,7 @@ import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
 import { playNow } from '@/lib/facts/play-stop'
 import { inWords as allowanceInWords, formatOf } from '@/lib/rules/formats/catalogue'
 import { teamTotal } from '@/lib/rules/matches/team-match'
+import { tiesIn } from '@/lib/rules/score/terms-in-force'
 import { scoreDay } from '@/lib/rules/score-day'
 import type { CompetitionResult, HoleLine, MatchResult, Standing } from '@/lib/rules/standings'
 import { calledOffSentence } from './called-off'
@@ -92,6 +93,8 @@ export function competitionBoard(
   names: Names,
 ): CompetitionBoard {
   const { allowanceFrom, allowanceReason, dividedBy, ties } = competition.terms
+  const format = formatIn(competition)
+  const inForce = format ? tiesIn(format, ties) : ties
   const published = result.allowanceFrom.replace(/^published, /, '')
   const chances = boardChances(record, competition, result.unit, names)
   return {
@@ -111,12 +114,10 @@ export function competitionBoard(
       ...countedOtherwiseSaid(record, competition),
       ...dayRulingsSaid(record, competition.id, names),
     ],
-    tieRule: tieRuleInWords(ties, 1 + competition.countedDayIds.length),
+    tieRule: tieRuleInWords(inForce, 1 + competition.countedDayIds.length),
     unit: result.unit,
     better: result.better,
-    ...(result.divisions?.length
-      ? { divisions: divisionBoards(competition.terms, result, names, formatIn(competition)) }
-      : {}),
+    ...(result.divisions?.length ? { divisions: divisionBoards(competition.terms, result, names, format) } : {}),
     rows: result.standings.map((standing) => boardRow(record, competition, standing, result.unit, cards, names)),
     matches: (result.matches ?? []).map((match) => namedResult(match, names)),
     names: Object.fromEntries(

@@ -64,7 +64,7 @@ export function scoreInWords(score: WrittenScore): string {
 
 const minus = (number: number) => (number < 0 ? `−${-number}` : String(number))
 
-export type Unit = 'points' | 'strokes' | 'holes'
+export type Unit = 'points' | 'strokes' | 'holes' | 'skins'
 
 /** "38", "70", "3 up", "2 down", "level". */
 export function scoreShort(score: number, unit: Unit): string {
@@ -75,6 +75,7 @@ export function scoreShort(score: number, unit: Unit): string {
 /** "38 points", "net 70", "3 up". Gross strokes are the competition's affair: `net` says which. */
 export function scoreLong(score: number, unit: Unit, net: boolean): string {
   if (unit === 'points') return `${minus(score)} ${score === 1 ? 'point' : 'points'}`
+  if (unit === 'skins') return `${minus(score)} ${score === 1 ? 'skin' : 'skins'}`
   if (unit === 'strokes') return `${net ? 'net' : 'gross'} ${score}`
   return scoreShort(score, unit)
 }

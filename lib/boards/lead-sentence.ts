@@ -27,7 +27,30 @@ export function leadSentence(
     const start = round.startKind === 'shotgun' ? 'Everybody starts' : 'The first group starts'
     return status === 'closed' ? 'No card was returned.' : `${start} at ${clockInWords(round.firstTee)}.`
   }
+  const games = gamesSentence(main, placed, names)
+  if (games !== null) return games
   return status === 'closed' ? wonSentence(main, placed, names) : leadingSentence(main, placed, way, names)
+}
+
+/** "Group 1: Ashgill with nine skins. Group 2: …" Null where one list of places holds everybody. */
+function gamesSentence(
+  { shared = [], unit }: CompetitionBoard,
+  placed: readonly BoardRow[],
+  names: Names,
+): string | null {
+  const first = placed.filter((row) => row.place === 1)
+  const groups = shared.map(({ groupNumber, entrants }) => ({
+    groupNumber,
+    best: first.filter(({ entrant }) => entrants.includes(entrant)),
+  }))
+  if (shared.length < 2 || groups.filter(({ best }) => best.length > 0).length < 2) return null
+  return groups
+    .flatMap(({ groupNumber, best }) => {
+      if (best.length === 0) return []
+      const who = listed(best.map((row) => names.entrantShort(row.entrant)))
+      return `Group ${groupNumber}: ${who} with ${scoreLong(best[0]!.score ?? 0, unit, true)}.`
+    })
+    .join(' ')
 }
 
 function leadingSentence(

@@ -8,7 +8,7 @@ import type { BoardRow, DayBoard, MemberPage } from './views'
 
 /** What a member's page keeps of a board: one row of the main competition. */
 export interface CardOnBoard {
-  readonly unit: 'points' | 'strokes' | 'holes'
+  readonly unit: 'points' | 'strokes' | 'holes' | 'skins'
   readonly net: boolean
   readonly row: Pick<BoardRow, 'score' | 'againstLevel' | 'gross' | 'place' | 'noPlace' | 'holesPlayed'>
 }

@@ -9,7 +9,7 @@ import type { HoleLine } from '@/lib/rules/standings'
 import { formatIn } from './format-of-competition'
 
 export interface MainReading {
-  readonly unit: 'points' | 'strokes' | 'holes'
+  readonly unit: 'points' | 'strokes' | 'holes' | 'skins'
   readonly reading: 'points' | 'net' | 'gross' | 'par'
   readonly name: string
   /** Each player's own holes, by entry. */

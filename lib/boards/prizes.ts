@@ -44,6 +44,12 @@ function give(
   }
   const nobody = (because: string): SheetPrize => ({ ...head, entrant: null, winner: '–', score: '', because })
   if (board.matches.length && !board.rows.length) return nobody('The matches decide it.')
+  if (
+    (board.shared?.length ?? 0) > 1 &&
+    !prize.division &&
+    board.rows.filter((row) => row.place === 1 && !row.tied).length > 1
+  )
+    return nobody('Each group is a game of its own: no place is for the whole field.')
   if (prize.division && !division) return nobody('The division of this prize is no part of the terms any more.')
 
   const rows = division ? rowsOfDivision(board, division.id) : board.rows

@@ -118,7 +118,7 @@ export interface ReturnsView extends DayHead {
   /** A result has been published: whatever is changed on a card from now on is a correction and needs its reason. */
   readonly isPublished: boolean
   readonly hasMatches: boolean
-  readonly unit: 'points' | 'strokes' | 'holes'
+  readonly unit: 'points' | 'strokes' | 'holes' | 'skins'
   readonly takenIn: number
   readonly cards: number
   readonly groups: readonly {

@@ -33,7 +33,7 @@ export function roundsOfRow(record: DayRecord, { rounds }: Standing): Pick<Board
 export function noteOfRow(
   record: DayRecord,
   competition: CompetitionRecord,
-  { players, rounds }: Standing,
+  { players, rounds, group }: Standing,
   names: Names,
 ): string | null {
   const [first] = players
@@ -44,10 +44,17 @@ export function noteOfRow(
   const out = notReturnedNote(record, competition, playerIds(players), names)
   const said = [
     ...(own ? [own] : []),
+    ...(group === undefined ? [] : groupOf(record, players)),
     ...(missed.length > 0 ? [`did not play ${listed(missed)}`] : []),
     ...(out ? [out] : []),
   ]
   return said.length > 0 ? said.join(', ') : null
+}
+
+/** "group 2": its places are those of a game inside the group. */
+function groupOf({ groups }: DayRecord, players: readonly string[]): string[] {
+  const group = groups.find(({ entryIds }) => entryIds.some((id) => players.includes(id)))
+  return group ? [`group ${group.number}`] : []
 }
 
 export function drivesOfRow(

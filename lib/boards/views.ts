@@ -83,7 +83,7 @@ export interface CompetitionBoard extends SharedGame {
   /** One sentence each: the own format read back, the maximum, limits. Sheets of before have none. */
   readonly moreTerms?: readonly string[]
   readonly tieRule: string
-  readonly unit: 'points' | 'strokes' | 'holes'
+  readonly unit: 'points' | 'strokes' | 'holes' | 'skins'
   readonly better: 'high' | 'low'
   readonly rows: readonly BoardRow[]
   /** Sheets of before divisions have none. */

@@ -66,6 +66,8 @@ function groupFaults(
   const { groups } = competition
   if (value.kind !== 'shared') {
     if (groups !== undefined) faults.at(`${place}.groups`, `In ${format.name} nothing is shared inside a group.`)
+    if (competition.ranking !== undefined)
+      faults.at(`${place}.ranking`, `In ${format.name} nothing is shared inside a group.`)
     return
   }
   const seen = new Set<string>()

@@ -159,6 +159,7 @@ const competition = z.strictObject({
   maximum: maximumScore.optional(),
   ...rarerTerms,
   groups: z.array(z.array(id).min(2, 'A group has at least two players.')).max(200).optional(),
+  ranking: z.enum(['in-group', 'everybody'], 'Write "in-group" or "everybody".').optional(),
   sideTee: id.optional(),
   partPoints: z.enum(['each-part', 'whole'], 'Write "each-part" or "whole".').optional(),
   rounds: z

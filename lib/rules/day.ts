@@ -201,6 +201,8 @@ export interface Competition {
   readonly minimumDrives?: number
   /** Groups inside which skins or split sixes are shared: entrant ids. Everybody together when absent. */
   readonly groups?: readonly (readonly string[])[]
+  /** Skins and split sixes: places inside each group, a game of its own, when absent; or over everybody. */
+  readonly ranking?: 'in-group' | 'everybody'
   readonly divisions?: readonly Division[]
   /** Rounds that are added up, in order; the first when absent. */
   readonly rounds?: readonly number[]

@@ -195,6 +195,7 @@ export const REGISTER: readonly RegisteredRule[] = [
     departures: [
       'A hole is shared out once everybody in the group has finished it.',
       'A tied hole is carried to the next in the order of play; a hole that does not count carries nothing.',
+      'Each group is a game of its own with its own places, unless the terms rank everybody; no window of holes parts level players.',
     ],
     file: 'lib/rules/score/shared-holes.ts',
   },

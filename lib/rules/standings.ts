@@ -53,6 +53,8 @@ export interface Standing {
   readonly tied: boolean
   /** Player or side id. */
   readonly entrant: string
+  /** Games inside a group: number of the group, from 1, among whose players this is the place. */
+  readonly group?: number
   readonly players: readonly string[]
   readonly courseHandicap: number | null
   readonly playingHandicap: number | null
@@ -140,7 +142,7 @@ export interface CompetitionResult {
   readonly allowanceFrom: string
   /** 'high' when more is better. */
   readonly better: 'high' | 'low'
-  readonly unit: 'points' | 'strokes' | 'holes'
+  readonly unit: 'points' | 'strokes' | 'holes' | 'skins'
   readonly standings: readonly Standing[]
   readonly matches?: readonly MatchResult[]
   readonly teams?: readonly TeamPoints[]

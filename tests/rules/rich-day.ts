@@ -124,6 +124,7 @@ export function richDay() {
       {
         id: 'skins',
         format: 'skins',
+        ranking: 'everybody',
         groups: [
           ['haldane', 'coldbrook'],
           ['trevennor', 'tarrablane'],

@@ -37,7 +37,7 @@ function behind(board: ScreenBoard, row: ScreenRow): string {
   const name = shortName(leader.name)
   const after = gap.after === null ? '' : ` after the same ${gap.after === 1 ? 'hole' : `${gap.after} holes`}`
   if (gap.behind === 0) return `, level with ${name}${after}`
-  const unit = { points: 'point', strokes: 'stroke', holes: 'hole' }[board.competition.unit]
+  const unit = { points: 'point', strokes: 'stroke', holes: 'hole', skins: 'skin' }[board.competition.unit]
   const far = Math.abs(gap.behind)
   return `, ${inWords(far)} ${unit}${far === 1 ? '' : 's'} ${gap.behind > 0 ? 'behind' : 'ahead of'} ${name}${after}`
 }

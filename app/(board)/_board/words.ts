@@ -47,6 +47,7 @@ export function scoreWords(score: number | null, unit: Unit, net = true): string
 export function unitHeading(competition: Pick<CompetitionBoard, 'unit' | 'format'>): string {
   if (competition.unit === 'points') return 'Points'
   if (competition.unit === 'holes') return 'Holes'
+  if (competition.unit === 'skins') return 'Skins'
   return competition.format === 'gross' ? 'Gross' : 'Net'
 }
 

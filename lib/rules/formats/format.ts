@@ -113,7 +113,7 @@ export interface FormatData extends FiveChoices {
   readonly namedHolesTimes?: number
 }
 
-export type Unit = 'points' | 'strokes' | 'holes'
+export type Unit = 'points' | 'strokes' | 'holes' | 'skins'
 
 export interface Format extends FormatData {
   readonly unit: Unit
@@ -138,8 +138,9 @@ export function comparesStrokes(format: FiveChoices): boolean {
 function unitOf(value: ValueChoice): Unit {
   switch (value.kind) {
     case 'points':
-    case 'shared':
       return 'points'
+    case 'shared':
+      return value.shares.kind === 'best-alone' ? 'skins' : 'points'
     case 'against-par':
     case 'against-opponent':
       return 'holes'

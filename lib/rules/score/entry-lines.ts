@@ -27,6 +27,8 @@ export interface Entry {
   readonly gross: number | null
   readonly complete: boolean
   readonly noPlace: NoPlace | undefined
+  /** Games inside a group: its number from 1, and what each hole was worth, in card order; null where that is not known. */
+  readonly game?: { readonly group: number; readonly pots: readonly (number | null)[] }
   /** The rounds it is the sum of, last one last. */
   readonly rounds?: readonly { readonly round: number; readonly entry: Entry }[]
 }

@@ -38,7 +38,7 @@ export function aheadBy(a: Entry, b: Entry, terms: TermsInForce): number {
 /** `whole`: the whole field, where these are only a part of it, so that both show the same figures. */
 export function ranked(entries: readonly Entry[], terms: TermsInForce, whole: readonly Entry[] = entries): Standing[] {
   const figures = countbackOf(whole, terms)
-  return inPlaces(entries, terms).map((standing) => {
+  return inGroups(entries, terms).map((standing) => {
     const countback = standing.place === null ? undefined : figures.get(standing.entrant)
     return countback === undefined ? standing : { ...standing, countback }
   })
@@ -61,6 +61,18 @@ function countbackOf(entries: readonly Entry[], terms: TermsInForce): ReadonlyMa
     if (found.figure !== figureOf(entry.in, format.unit)) differs = true
   }
   return differs ? figures : new Map()
+}
+
+/** Each group of a game by itself, one after the other, unless the terms rank everybody together. */
+function inGroups(entries: readonly Entry[], terms: TermsInForce): Standing[] {
+  const groups = [...new Set(entries.flatMap(({ game }) => game?.group ?? []))].sort((a, b) => a - b)
+  if (groups.length < 2 || terms.competition.ranking === 'everybody') return inPlaces(entries, terms)
+  return groups.flatMap((group) =>
+    inPlaces(
+      entries.filter(({ game }) => game?.group === group),
+      terms,
+    ).map((standing) => ({ ...standing, group })),
+  )
 }
 
 function inPlaces(entries: readonly Entry[], terms: TermsInForce): Standing[] {

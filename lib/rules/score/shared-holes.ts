@@ -21,10 +21,11 @@ type SharedValue = Extract<ValueChoice, { kind: 'shared' }>
 export function sharedEntries(terms: TermsInForce, value: SharedValue, index: DayIndex): Entry[] {
   const entrants = entrantsOf(terms, index)
   const { groups } = terms.competition
-  if (groups === undefined) return groupEntries(entrants, terms, value, index)
-  return groups.flatMap((ids) =>
+  if (groups === undefined) return groupEntries(entrants, 1, terms, value, index)
+  return groups.flatMap((ids, at) =>
     groupEntries(
       entrants.filter(({ id }) => ids.includes(id)),
+      at + 1,
       terms,
       value,
       index,
@@ -32,7 +33,13 @@ export function sharedEntries(terms: TermsInForce, value: SharedValue, index: Da
   )
 }
 
-function groupEntries(group: readonly Entrant[], terms: TermsInForce, value: SharedValue, index: DayIndex): Entry[] {
+function groupEntries(
+  group: readonly Entrant[],
+  number: number,
+  terms: TermsInForce,
+  value: SharedValue,
+  index: DayIndex,
+): Entry[] {
   const { edition, closed } = index.day
   const seeds = group.map(({ id, players }) => seedsOf(id, players, true, index)[0]!)
   const lowestPar = lowestParOf(seeds)
@@ -43,26 +50,31 @@ function groupEntries(group: readonly Entrant[], terms: TermsInForce, value: Sha
   const strokes = fromLowest ? matchStrokes(full, terms.competition.matchDifference ?? usual) : full.map(ownHandicap)
   const balls = seeds.map((seed, i) => ({ ...ballOf(seed, strokes[i]!, terms, closed), has: ownHandicap(full[i]!) }))
   const reading = readingOf(terms, seeds, lowestPar)
-  const shares = sharesOf(balls, value.shares, reading.counted)
+  const { shares, pots } = sharesOf(balls, value.shares, reading.counted)
   return group.map((entrant, g) => {
     const ball = { ...balls[g]!, values: shares[g]! }
     const entry = entryOf(entrant, [ball], reading)
     // Nothing is level in a game of shares: what has been won is all there is.
-    return { ...entry, againstLevel: entry.score }
+    return { ...entry, againstLevel: entry.score, game: { group: number, pots } }
   })
 }
 
-/** What each ball gets on each hole; null while somebody is still out on it, and on a hole that does not count. */
+/**
+ * What each ball gets on each hole, null while somebody is still out on it and on a hole that does not count; and what the
+ * hole was played for.
+ */
 export function sharesOf(
   balls: readonly Pick<Ball, 'values' | 'holes' | 'card'>[],
   shares: Shares,
   counted: readonly boolean[],
-): HoleScore[][] {
+): { readonly shares: HoleScore[][]; readonly pots: (number | null)[] } {
   const holes = balls[0]?.holes ?? []
   const got = balls.map(() => new Array<HoleScore>(holes.length).fill(null))
+  const pots = new Array<number | null>(holes.length).fill(null)
   let pot = 1
   for (const i of inOrderOfPlay(startPlace(balls, holes), holes.length)) {
     if (!counted[i]) continue
+    pots[i] = shares.kind === 'best-alone' ? pot : shares.points.reduce((sum, one) => sum + one, 0)
     const scores = balls.map((ball) => ball.values[i]!)
     if (scores.some((score) => score === null)) {
       // What a tied hole carries on is not known beyond a hole still to be played.
@@ -78,7 +90,7 @@ export function sharesOf(
     for (let b = 0; b < balls.length; b++) got[b]![i] = b === best ? pot : 0
     pot = best < 0 && shares.tied === 'carried' ? pot + 1 : 1
   }
-  return got
+  return { shares: got, pots }
 }
 
 /** A number that puts no score behind every score. */

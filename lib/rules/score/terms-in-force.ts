@@ -22,6 +22,16 @@ export const HOUSE_CHOICE = 'house choice'
 
 const NET_DOUBLE_BOGEY: MaximumScore = { kind: 'net-double-bogey' }
 
+/**
+ * The tie rule in force. In a game inside a group a window of holes says nothing: what one wins on a hole the others do not
+ * have. There only the other steps part level players, and without one of them the tie stands.
+ */
+export function tiesIn({ value }: Pick<Format, 'value'>, ties: TieRule = PUBLISHED_COUNTBACK): TieRule {
+  if (value.kind !== 'shared') return ties
+  const steps = ties.steps.filter(({ kind }) => kind !== 'last' && kind !== 'first-nine-last' && kind !== 'holes')
+  return { ...ties, steps }
+}
+
 /** The format a competition names, or the one it carries. Null for a name that is not in the list. */
 export function formatOfCompetition(competition: Competition, formats: readonly Format[]): Format | null {
   if (competition.custom === undefined) return formatOf(competition.format, formats)
@@ -76,7 +86,7 @@ function filledIn(competition: Competition, format: Format, day: Pick<Day, 'edit
     format,
     allowance,
     allowanceFrom: published === undefined ? HOUSE_CHOICE : `published, ${published.clause}`,
-    ties: competition.ties ?? PUBLISHED_COUNTBACK,
+    ties: tiesIn(format, competition.ties),
     maximum: competition.maximum ?? NET_DOUBLE_BOGEY,
   }
 }

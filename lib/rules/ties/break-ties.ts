@@ -35,7 +35,7 @@ interface Figure {
 export interface TieTerms {
   readonly rule: TieRule
   readonly better: 'high' | 'low'
-  readonly unit: 'points' | 'strokes' | 'holes'
+  readonly unit: 'points' | 'strokes' | 'holes' | 'skins'
 }
 
 type Step = TieStep | { readonly kind: 'last-round' }

@@ -4,7 +4,7 @@
 import type { CardOutcome, Day, HoleScore } from '../day'
 import { floorDiv, modulo, wholeHandicap } from '../exact/fraction'
 import { FORMATS } from '../formats/catalogue'
-import { type BallValue, ballValueOf, type Format, type Unit } from '../formats/format'
+import { type BallValue, ballValueOf, type Format, type Shares, type Unit } from '../formats/format'
 import { type Ball, isStruckOut } from '../score/balls'
 import { indexOf } from '../score/day-index'
 import type { Entrant } from '../score/entrants'
@@ -54,8 +54,9 @@ export function holeWorking(
   const at = field.entrants.findIndex((one) => one.id === entrantId)
   if (at < 0) return null
   const { value } = terms.format
-  const shared =
-    value.kind === 'shared' ? sharedEntries(terms, value, index).find((one) => one.entrant.id === entrantId) : null
+  const all = value.kind === 'shared' ? sharedEntries(terms, value, index) : []
+  const shared = all.find((one) => one.entrant.id === entrantId) ?? null
+  if (value.kind === 'shared' && shared === null) return null
   const entry = shared ?? entryOf(field.entrants[at]!, ballsOf(field, at, terms, index), field.reading)
   const { balls } = entry
   const i = entry.holes.findIndex((line) => line.hole === hole)
@@ -67,7 +68,7 @@ export function holeWorking(
     ...handicapSteps(seed, terms, field.lowestPar, day.edition),
     ...(shared === null ? [] : [differenceStep(counting)]),
     ...ballSteps(counting, i, terms),
-    ...(shared === null ? [] : [shareStep(line.value)]),
+    ...(shared === null || value.kind !== 'shared' ? [] : [shareStep(shared, all, i, value.shares, nameIn(day))]),
     ...(balls.length > 1 ? [sideStep(entry, i, terms, nameIn(day))] : []),
   ]
   return {
@@ -78,7 +79,7 @@ export function holeWorking(
     strokesByIndex: counting.holes
       .map((one, h) => ({ strokeIndex: one.strokeIndex, strokes: counting.strokes[h]! }))
       .sort((a, b) => a.strokeIndex - b.strokeIndex),
-    sentence: holeSentence(counting, i, terms),
+    sentence: shared === null ? holeSentence(counting, i, terms) : netSentence(counting, i),
     figure: line.value === null ? '–' : figure(line.value, terms.format.unit),
     unit: terms.format.unit,
     steps,
@@ -188,15 +189,55 @@ function differenceStep(ball: Ball): WorkingStep {
   }
 }
 
-function shareStep(value: number | null): WorkingStep {
-  const sentence =
-    value === null ? 'Not shared out yet: somebody is still to finish it.' : 'What this score takes of the hole.'
-  return {
-    figure: value === null ? '–' : String(value),
-    label: 'Share of the hole',
-    sentence,
-    clause: 'Terms of the competition',
+/** The hole inside the group: what everybody made of it, who takes it, and what was carried to it. */
+function shareStep(
+  mine: Entry,
+  all: readonly Entry[],
+  i: number,
+  shares: Shares,
+  nameOf: (id: string) => string,
+): WorkingStep {
+  const group = all.filter(({ game }) => game?.group === mine.game?.group)
+  const value = mine.holes[i]!.value
+  const nets = group.map(({ balls: [ball], entrant }) => ({ name: nameOf(entrant.id), net: netOn(ball!, i) }))
+  const sum = nets.map(({ name, net }) => `${name} ${net === null ? 'not played' : net === 'x' ? 'no score' : net}`)
+  const step = { label: 'Share of the hole', sum: sum.join(', '), clause: 'Terms of the competition' }
+  if (!mine.counted[i]) return { ...step, figure: '–', sentence: 'This hole does not count.' }
+  if (value === null)
+    return {
+      ...step,
+      figure: '–',
+      sentence: 'Not shared out yet: somebody is still to finish a hole before it is known.',
+    }
+  if (shares.kind === 'by-place') {
+    const sentence = `${withUnit(mine.game?.pots[i] ?? 0, 'point')} shared out by the places on this hole, tied places alike.`
+    return { ...step, figure: String(value), sentence: capital(sentence) }
   }
+  const pot = mine.game?.pots[i] ?? 1
+  const carried = pot > 1 ? ` ${capital(withUnit(pot - 1, 'skin'))} ${pot === 2 ? 'was' : 'were'} carried to it.` : ''
+  const winner = group.find((one) => (one.holes[i]!.value ?? 0) > 0)
+  const tied = shares.tied === 'carried' ? 'it is carried to the next hole' : 'nobody takes it'
+  const sentence = winner
+    ? `${nameOf(winner.entrant.id)} alone has the lowest net and takes ${withUnit(pot, 'skin')}.${carried}`
+    : `Nobody alone has the lowest net: ${tied}.${carried}`
+  return { ...step, figure: String(value), sentence }
+}
+
+function netOn(ball: Ball, i: number): HoleScore {
+  const gross = ball.gross[i]!
+  return typeof gross === 'number' ? gross - ball.strokes[i]! : gross
+}
+
+/** "A five on a par four with one stroke is net four." */
+function netSentence(ball: Ball, i: number): string {
+  const gross = ball.gross[i]!
+  const { par } = ball.holes[i]!
+  if (gross === null) return 'This hole is not played yet.'
+  if (gross === 'x') return `No score on a par ${inWords(par)}.`
+  const strokes = ball.strokes[i]!
+  const word = inWords(gross)
+  const received = strokes === 0 ? 'no stroke' : strokesHere(strokes)
+  return `${capital(article(word))} ${word} on a par ${inWords(par)} with ${received} is net ${inWords(gross - strokes)}.`
 }
 
 function sideStep(

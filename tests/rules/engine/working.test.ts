@@ -89,3 +89,29 @@ describe('the working of a tie and of a match', () => {
     expect(matchWorking(day, match, 18).at(-1)!.figure).toBe('–')
   })
 })
+
+describe('the working of a hole of skins', () => {
+  const day = aldermoss({
+    players: PLAYERS.map((player) => ({ ...player, tee: 'yellow-men', indexTenths: 100 })),
+    cards: CARDS.map((card, at) => ({ ...card, scores: [4, at === 0 ? 4 : 5, 3, ...card.scores.slice(3)] })),
+    competitions: [{ id: 'c', format: 'skins' }],
+  })
+  const share = (entrant: string, hole: number) => holeWorking(day, 'c', entrant, hole)!.steps.at(-1)!
+
+  it('says what everybody made of it, who takes it and what was carried', () => {
+    expect(share('coldbrook', 1)).toMatchObject({
+      figure: '0',
+      sum: 'haldane 4, coldbrook 4, trevennor 4, tarrablane 4',
+      sentence: 'Nobody alone has the lowest net: it is carried to the next hole.',
+    })
+    expect(share('coldbrook', 2)).toMatchObject({
+      sum: 'haldane 4, coldbrook 5, trevennor 5, tarrablane 5',
+      sentence: 'haldane alone has the lowest net and takes two skins. One skin was carried to it.',
+    })
+    expect(holeWorking(day, 'c', 'haldane', 2)).toMatchObject({
+      figure: '2',
+      unit: 'skins',
+      sentence: 'A four on a par five with no stroke is net four.',
+    })
+  })
+})

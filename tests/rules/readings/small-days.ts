@@ -92,6 +92,7 @@ export const SMALL_DAY_READINGS = {
       handicaps: by(standings, (one) => one.handicaps),
       firstSix: by(standings, (one) => one.holes.slice(0, 6).map((hole) => hole.value)),
       countback: by(standings, ({ countback }) => (countback ? [countback.window, countback.figure] : null)),
+      unit: result.unit,
       order: standings.map((one) => one.entrant),
       decidedBy: standings.find((one) => one.tieBroken)?.tieBroken?.step ?? null,
       result: match?.result ?? null,

@@ -58,8 +58,11 @@ function standingsDiffer(day: Day, competition: Competition, result: Competition
     const wrong = found ? difference(line, found) : `${line.entrant} is missing`
     if (wrong) return wrong
   }
-  const places = result.standings.map((standing) => standing.place ?? Number.POSITIVE_INFINITY)
-  if (places.some((place, at) => at > 0 && places[at - 1]! > place)) return `not in order: ${places.join(', ')}`
+  const order = result.standings.map(({ group = 0, place }) => ({ group, place: place ?? Number.POSITIVE_INFINITY }))
+  const isBefore = (a: (typeof order)[number], b: (typeof order)[number]) =>
+    a.group < b.group || (a.group === b.group && a.place <= b.place)
+  if (order.some((one, at) => at > 0 && !isBefore(order[at - 1]!, one)))
+    return `not in order: ${order.map(({ group, place }) => `${group} ${place}`).join(', ')}`
   for (const division of competition.divisions ?? []) {
     const inIt = wholes.filter((one) => belongs(day, competition, one, division))
     const wanted = placesAmong(competition, inIt).map(({ place, tied }, at) => [inIt[at]!.last.entrant.id, place, tied])

@@ -35,7 +35,7 @@ test('every kind of term is met, on closed days and in play', () => {
     [
       ...['closed', 'in play', 'id', 'format', 'ties', 'matches', 'maximum', 'allowance', 'handicapLimit', 'dividedBy'],
       ...['matchDifference', 'extraHoleStrokes', 'countedHoles', 'notPlayed', 'missing', 'ballLost', 'minimumDrives'],
-      ...['divisions', 'entrants', 'rounds', 'groups', 'namedHoles', 'sideTee', 'partPoints', 'roundTerms'],
+      ...['divisions', 'entrants', 'rounds', 'groups', 'namedHoles', 'sideTee', 'partPoints', 'roundTerms', 'ranking'],
       ...['last', 'first-nine-last', 'holes', 'lower-handicap', 'higher-handicap', 'lot', 'play-off'].map(
         (kind) => `step ${kind}`,
       ),

@@ -57,6 +57,8 @@ export interface Wanted {
   readonly shortSides?: boolean
   /** The rarer terms too, whatever the format takes, and now and then a second round. */
   readonly everything?: boolean
+  /** What is rare among them is usual: groups of a game, two rounds, sides short of a player and who stands for them. */
+  readonly often?: boolean
 }
 
 export function randomDay(seed: number, wanted: Wanted): Day {
@@ -68,7 +70,7 @@ export function randomDay(seed: number, wanted: Wanted): Day {
   const many =
     wanted.players ??
     (sideSize === 1 ? chance.between(2, everything ? 4 : 5) : sideSize * (everything ? 2 : chance.between(2, 3)))
-  const rounds = everything && chance.oneIn(10) ? 2 : 1
+  const rounds = everything && chance.oneIn(wanted.often ? 2 : 10) ? 2 : 1
   const blobs = chance.pick([0, 0, 7, 20])
   const players: Player[] = []
   const cards: Card[] = []
@@ -162,7 +164,8 @@ function sidesOf(chance: Chance, wanted: Wanted, players: readonly Player[], num
   const { sideSize, competitions, shortSides } = wanted
   const sides: Side[] = []
   for (let at = 0; sideSize > 1 && at < players.length; at += sideSize) {
-    const short = shortSides === true && chance.oneIn(3) ? chance.between(1, Math.max(1, sideSize - 2)) : 0
+    const short =
+      shortSides === true && (wanted.often || chance.oneIn(3)) ? chance.between(1, Math.max(1, sideSize - 2)) : 0
     const inIt = players.slice(at, at + sideSize - short).map((one) => one.id)
     const named = shortSides === true ? { competitions: competitions.map(({ id }) => id) } : {}
     const lost = wanted.everything === true && chance.oneIn(4) ? { ballLostOn: chance.pick(numbers) } : {}
@@ -191,7 +194,7 @@ function ownCardOf(
 function competitionsOf(
   chance: Chance,
   day: Omit<Day, 'competitions'>,
-  { competitions, everything, sideSize }: Wanted,
+  { competitions, everything, sideSize, often = false }: Wanted,
   rounds: number,
 ): Pick<Day, 'competitions' | 'teams'> {
   const players = day.players.map(({ id }) => id)
@@ -205,7 +208,7 @@ function competitionsOf(
   }
   const numbers = day.tees[0]!.holes.map(({ hole }) => hole)
   const tees = day.tees.map(({ id }) => id)
-  const around = { numbers, entrants, players, tees, closed: day.closed, rounds }
+  const around = { numbers, entrants, players, tees, closed: day.closed, rounds, often }
   const all = competitions.map((one) => {
     const matches = one.matches && randomMatches(chance, entrants)
     return randomTerms(chance, matches ? { ...one, matches } : one, around)

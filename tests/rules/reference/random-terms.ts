@@ -35,6 +35,7 @@ export interface Around {
   readonly tees: readonly string[]
   readonly closed: boolean
   readonly rounds: number
+  readonly often: boolean
 }
 
 export function randomTerms(chance: Chance, one: Named, around: Around): Competition {
@@ -92,7 +93,7 @@ function holeTerms(chance: Chance, one: Named, form: Form, around: Around): Part
   return {
     ...(chance.oneIn(12) ? { countedHoles: chance.shuffled(around.numbers).slice(0, chance.between(3, 8)) } : {}),
     ...(around.closed && chance.oneIn(6) ? { notPlayed: chance.pick(['level', 'no-score'] as const) } : {}),
-    ...(wins && chance.oneIn(2) ? { missing: missing(chance, form) } : {}),
+    ...(wins && (around.often || chance.oneIn(2)) ? { missing: missing(chance, form) } : {}),
     ...(form.named !== undefined && chance.oneIn(2)
       ? { ballLost: chance.pick(['counts-once', 'named-score-nothing', 'side-out'] as const) }
       : {}),
@@ -150,11 +151,15 @@ function matchTerms(
   }
 }
 
-function groupsOf(chance: Chance, format: string, { players }: Around): Partial<Competition> {
+function groupsOf(chance: Chance, format: string, { players, often }: Around): Partial<Competition> {
   const size = format.startsWith('split') ? 3 : 2
-  if (players.length < 2 * size || chance.oneIn(2)) return {}
+  if (players.length < 2 * size || (!often && chance.oneIn(2))) return {}
   const shuffled = chance.shuffled(players)
-  return { groups: [shuffled.slice(0, size), shuffled.slice(size, format.startsWith('split') ? 2 * size : undefined)] }
+  const ranking = chance.oneIn(3) ? { ranking: chance.pick(['in-group', 'everybody'] as const) } : {}
+  return {
+    ...ranking,
+    groups: [shuffled.slice(0, size), shuffled.slice(size, format.startsWith('split') ? 2 * size : undefined)],
+  }
 }
 
 /** Two teams of everybody, or of some. */

@@ -236,7 +236,18 @@ function better(competition: Competition, a: Whole, b: Whole, all: readonly Whol
   return aheadOnTies(competition, a, b)
 }
 
+/** Among those of one's own group, where a game is shared inside groups and the terms do not rank everybody together. */
 export function placesAmong(competition: Competition, all: readonly Whole[]) {
+  const { groups = [], ranking } = competition
+  if (groups.length < 2 || ranking === 'everybody') return placesOf(competition, all)
+  const groupOf = (one: Whole) => groups.findIndex((ids) => ids.includes(one.last.entrant.id))
+  return all.map((one) => {
+    const group = all.filter((other) => groupOf(other) === groupOf(one))
+    return placesOf(competition, group)[group.indexOf(one)]!
+  })
+}
+
+function placesOf(competition: Competition, all: readonly Whole[]) {
   const placed = all.filter((one) => one.noPlace === null)
   return all.map((one) => {
     if (one.noPlace !== null) return { place: null, tied: false }

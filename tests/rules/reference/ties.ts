@@ -76,12 +76,15 @@ function figure(competition: Competition, rule: TieRule, step: TieStep, one: Cou
 /** Below zero when a is ahead, zero when nothing parts the two. The last of several rounds is looked at first. */
 export function aheadOnTies(competition: Competition, a: Whole, b: Whole): number {
   const rule = competition.ties ?? PUBLISHED
-  if (rule.steps.length === 0) return 0
+  const isShared = isGame(competition.format)
+  const windows = ['last', 'first-nine-last', 'holes']
+  const steps = rule.steps.filter(({ kind }) => !isShared || !windows.includes(kind))
+  if (steps.length === 0) return 0
   if (a.rounds.length > 1) {
     const byLast = higherIsBetter(competition.format) ? b.last.total - a.last.total : a.last.total - b.last.total
     if (byLast !== 0) return byLast
   }
-  for (const step of rule.steps) {
+  for (const step of steps) {
     const byStep = compare(figure(competition, rule, step, a.last), figure(competition, rule, step, b.last))
     if (byStep !== 0) return byStep
   }

@@ -20,7 +20,7 @@ interface Props {
   readonly begin: boolean
 }
 
-const READINGS: Record<ReturnsView['unit'], Reading> = { points: 'points', strokes: 'net', holes: 'par' }
+const READINGS: Record<ReturnsView['unit'], Reading> = { points: 'points', strokes: 'net', holes: 'par', skins: 'net' }
 
 function accessTo(card: CardReturn, view: ReturnsView): Access {
   if (card.state === 'taken-in' || view.status === 'closed') return 'closed'
