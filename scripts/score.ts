@@ -1,13 +1,16 @@
-// npm run --silent score -- day.json [more.json …]    the results of each day, as JSON
+// npm run --silent score -- day.json [more.json …]    the results of each day, as JSON; of several files
+//                                                     the good ones are scored, and the others named
 // npm run --silent score -- --formats                 the formats with their allowances
 
 import { readFileSync } from 'node:fs'
 import { parseDayFile } from '../lib/facts/day-file'
+import { keysTwice } from '../lib/facts/json-keys'
 import type { Fault } from '../lib/result'
-import type { Day } from '../lib/rules/day'
+import type { Competition, Day } from '../lib/rules/day'
 import { FORMATS, proposedAllowance } from '../lib/rules/formats/catalogue'
 import { scoreDay } from '../lib/rules/score-day'
 import type { CompetitionResult } from '../lib/rules/standings'
+import { type OpenedHandicap, openedHandicaps, openedMatches } from '../lib/rules/working/opened'
 
 type Read = { readonly day: Day } | { readonly faults: readonly Fault[] }
 
@@ -32,6 +35,8 @@ function readDay(file: string): Read {
     const why = failure instanceof Error ? failure.message.replace(/\s+/g, ' ') : ''
     return { faults: [{ place: file, sentence: `This is not JSON: ${why}` }] }
   }
+  const twice = keysTwice(text)
+  if (twice.length > 0) return { faults: twice }
   const parsed = parseDayFile(json)
   return parsed.ok ? { day: parsed.value } : { faults: parsed.faults }
 }
@@ -42,26 +47,46 @@ function oneLine(text: string): string {
 }
 
 /**
- * A match competition has matches instead of standings. Of a broken tie the one below is named with the figures; the list
- * of all who were level would be written out once for each of them.
+ * A match competition has matches instead of standings, each hole with both sides' balls. Every playing handicap is opened.
+ * Of a broken tie the one below is named with the figures; the list of all who were level would be written out once for
+ * each of them.
  */
-function shown({ standings, matches, ...result }: CompetitionResult) {
-  if (matches !== undefined) return { ...result, matches }
+function shown({ standings, matches, ...result }: CompetitionResult, competition: Competition, day: Day) {
+  const opened = openedHandicaps(day, competition)
+  if (matches !== undefined) {
+    const holes = openedMatches(day, competition)
+    return {
+      ...result,
+      matches: matches.map((match) => {
+        const balls = new Map(holes.get(match.id)?.map(({ hole, ...both }) => [hole, both]))
+        return {
+          ...match,
+          holes: match.holes.map((state) => ({ ...state, ...balls.get(state.hole) })),
+          ...of(opened.get(match.id)),
+        }
+      }),
+    }
+  }
   return {
     ...result,
     standings: standings.map(({ tieBroken, ...standing }) => {
-      if (tieBroken === undefined) return standing
+      const whole = { ...standing, ...of(opened.get(standing.entrant)) }
+      if (tieBroken === undefined) return whole
       const { level: _level, ...broken } = tieBroken
-      return { ...standing, tieBroken: broken }
+      return { ...whole, tieBroken: broken }
     }),
   }
 }
 
+const of = (opened: readonly OpenedHandicap[] | undefined) => (opened === undefined ? {} : { opened })
+
 /** Written a competition at a time: a large day is longer than one string may be. */
-function write(day: Day, apart: string): void {
-  process.stdout.write('{"dayFile":1,"results":[')
+function write(day: Day, apart: string, file: string | null): void {
+  const named = file === null ? '' : `"file":${JSON.stringify(file)},`
+  process.stdout.write(`{"dayFile":1,${named}"results":[`)
   scoreDay(day).forEach((result, at) => {
-    process.stdout.write(`${at === 0 ? '' : ','}${apart}${JSON.stringify(shown(result))}`)
+    const competition = day.competitions.find(({ id }) => id === result.competition)!
+    process.stdout.write(`${at === 0 ? '' : ','}${apart}${JSON.stringify(shown(result, competition, day))}`)
   })
   process.stdout.write(`${apart}]}\n`)
 }
@@ -97,22 +122,20 @@ function run(args: readonly string[]): number {
     return 1
   }
   const reads = args.map((file) => ({ file, read: readDay(file) }))
-  const bad = reads.flatMap(({ file, read }) => {
-    if ('day' in read) return []
-    return read.faults.map(({ place, sentence }) => {
-      const prefix = args.length > 1 && place !== file ? `${file}: ` : ''
-      return oneLine(`${prefix}${place}: ${sentence}`)
-    })
-  })
-  if (bad.length > 0) {
-    for (const line of bad) console.error(line)
-    return 1
+  const several = args.length > 1
+  let exit = 0
+  for (const { file, read } of reads) {
+    if ('day' in read) {
+      write(read.day, several ? '' : '\n', several ? file : null)
+      continue
+    }
+    exit = 1
+    for (const { place, sentence } of read.faults) {
+      const prefix = several && place !== file ? `${file}: ` : ''
+      console.error(oneLine(`${prefix}${place}: ${sentence}`))
+    }
   }
-  for (const { read } of reads) {
-    if (!('day' in read)) continue
-    write(read.day, args.length === 1 ? '\n' : '')
-  }
-  return 0
+  return exit
 }
 
 process.exitCode = run(process.argv.slice(2))

@@ -91,6 +91,7 @@ const WORD_FOR: Readonly<Record<number, readonly [string, string]>> = { 1: ['pla
 /** "on 38", "at two under"; strokes of unfinished cards are told against level par. */
 function standingOf(main: CompetitionBoard, row: BoardRow): string {
   if (main.unit === 'strokes') return `at ${againstLevelInWords(row.againstLevel ?? 0)}`
+  if (main.unit === 'skins') return `with ${scoreLong(row.score ?? 0, main.unit, true)}`
   return `${main.unit === 'points' ? 'on ' : ''}${scoreShort(row.score ?? 0, main.unit)}`
 }
 

@@ -32,9 +32,29 @@ export function extraTermsFaults(
     (i) => `${place}.divisions[${i}].id`,
     'a division',
   )
+  if (format.namedHolesTimes !== undefined && !competition.namedHoles?.length)
+    out('namedHoles', 'Name the holes that count double.')
+  const numbers = new Set(file.course.tees.flatMap(({ holes }) => holes.map(({ hole }) => hole)))
+  for (const key of ['namedHoles', 'countedHoles'] as const)
+    competition[key]?.forEach((hole, at, all) => {
+      if (!numbers.has(hole)) out(`${key}[${at}]`, `There is no hole ${hole} on these cards.`)
+      else if (all.indexOf(hole) !== at) out(`${key}[${at}]`, `Hole ${hole} is named already.`)
+    })
+  if ((competition.minimumDrives ?? 0) > numbers.size)
+    out('minimumDrives', `There are only ${numbers.size} tees to drive from.`)
+  const pairings = new Set<string>()
   competition.matches?.forEach((match, m) => {
-    const ends = [match.walkover, match.concededBy].filter((end) => end !== undefined)
-    if (ends.length > 1) out(`matches[${m}]`, 'A match ends by a walkover or by concession, not by both.')
+    const ends = [match.walkover, match.concededBy, match.abandoned || undefined].filter((end) => end !== undefined)
+    if (ends.length > 1) out(`matches[${m}]`, 'A match ends by a walkover, by concession or abandoned: by one of them.')
+    match.concededHoles?.forEach(({ hole }, at, all) => {
+      if (!numbers.has(hole)) out(`matches[${m}].concededHoles[${at}].hole`, `There is no hole ${hole} on these cards.`)
+      else if (all.findIndex((one) => one.hole === hole) !== at)
+        out(`matches[${m}].concededHoles[${at}].hole`, `Hole ${hole} is conceded already.`)
+    })
+    const pairing = [match.a, match.b].sort().join(' ')
+    if (pairings.has(pairing))
+      out(`matches[${m}]`, `${quoted(match.a)} and ${quoted(match.b)} have a match here already.`)
+    pairings.add(pairing)
     const known = ballValueOf(format.value).kind === 'strokes'
     if (match.extraHoles !== undefined && !known) out(`matches[${m}].extraHoles`, 'Extra holes are played on strokes.')
   })
@@ -100,12 +120,18 @@ function roundFaults(
   const played = new Set(file.cards.map((card) => card.round ?? 1))
   const { rounds } = competition
   if (rounds === undefined) {
+    if (played.size === 1 && !played.has(1))
+      faults.at(`${place}.rounds`, `There are only cards of round ${[...played][0]}: say that it counts here.`)
     if (competition.roundTerms !== undefined)
       faults.at(`${place}.roundTerms`, 'Say in "rounds" which rounds are added up.')
     if (played.size > 1)
       faults.at(`${place}.rounds`, 'There are cards of several rounds: say which of them count here.')
     return
   }
+  rounds.forEach((round, at) => {
+    // While a day is open its cards may still come.
+    if (file.closed && !played.has(round)) faults.at(`${place}.rounds[${at}]`, `There is no card of round ${round}.`)
+  })
   if (format.isMatch && rounds.length > 1) faults.at(`${place}.rounds`, 'A match is played over one round.')
   if (new Set(rounds).size !== rounds.length) faults.at(`${place}.rounds`, 'Every round counts once.')
   const own = competition.roundTerms ?? []

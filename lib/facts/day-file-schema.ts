@@ -205,7 +205,8 @@ export const dayFileSchema = z.strictObject({
   date: z
     .string(DATE)
     .regex(/^\d{4}-\d{2}-\d{2}$/, DATE)
-    .refine(isCalendarDate, { error: 'There is no such day in the calendar.' }),
+    .refine(isCalendarDate, { error: 'There is no such day in the calendar.' })
+    .refine((date) => date >= '2000' && date < '2100', { error: 'That is no day of this century.' }),
   /** The edition in force on the date in that region when absent. */
   edition: z
     .enum(
@@ -216,7 +217,7 @@ export const dayFileSchema = z.strictObject({
   region: z.enum(['gbi', 'world'], 'Write "gbi" or "world".').optional(),
   closed: z.boolean('Write true or false.').default(false),
   course: z.strictObject({
-    name,
+    name: z.string('Write a name in quotation marks.').max(200, 'A name has at most 200 signs.'),
     tees: z.array(tee, 'Write the tees as a list.').min(1, 'A course needs a tee.').max(40, 'At most 40 tees.'),
   }),
   players: z.array(player, 'Write the players as a list.').max(1000, 'At most 1,000 players.'),

@@ -2,6 +2,7 @@
 // sides. A day that passes here can be scored.
 
 import type { Fault } from '@/lib/result'
+import { firstEditionFrom } from '@/lib/rules/editions/editions'
 import { teamFaults } from './day-file-extras'
 import { Faults, quoted } from './day-file-faults'
 import type { DayFileShape } from './day-file-schema'
@@ -9,6 +10,7 @@ import { competitionFaults, formatOfShape } from './day-file-terms'
 
 export function nonsenseIn(file: DayFileShape): Fault[] {
   const faults = new Faults()
+  editionFault(file, faults)
   file.course.tees.forEach((tee, t) => {
     teeFaults(tee, `course.tees[${t}]`, faults)
   })
@@ -24,6 +26,13 @@ export function nonsenseIn(file: DayFileShape): Fault[] {
   competitionFaults(file, faults)
   teamFaults(file, faults)
   return faults.list
+}
+
+/** Before the first edition a day has to say under which it is counted. */
+function editionFault({ date, edition, region = 'gbi' }: DayFileShape, faults: Faults): void {
+  const first = firstEditionFrom(region)
+  if (edition === undefined && date < first)
+    faults.at('date', `No edition was in force before ${first}: name in "edition" the one to count under.`)
 }
 
 type TeeShape = DayFileShape['course']['tees'][number]
@@ -114,6 +123,14 @@ function sideFaults(file: DayFileShape, faults: Faults): void {
       else if (here.has(id)) faults.at(place, `${quoted(id)} is in this side already.`)
       here.add(id)
     })
+    const holes = holesOf(file, side.players)
+    if (side.ballLostOn !== undefined && holes !== null && !holes.some(({ hole }) => hole === side.ballLostOn))
+      faults.at(`sides[${s}].ballLostOn`, `There is no hole ${side.ballLostOn} on this card.`)
+    if (!playsSomewhere(side, file))
+      faults.at(
+        `sides[${s}].players`,
+        `No competition here takes a side of ${side.players.length}: name its competitions, or leave it out.`,
+      )
     side.competitions?.forEach((id, c) => {
       const place = `sides[${s}].competitions[${c}]`
       const competition = competitions.get(id)
@@ -129,6 +146,31 @@ function sideFaults(file: DayFileShape, faults: Faults): void {
         faults.at(place, `${format.name} is for sides of ${format.side.to}, not of ${size}.`)
     })
   })
+}
+
+/** The holes its players play; null where no tee says so. */
+function holesOf({ course, players }: DayFileShape, ids: readonly string[]): TeeShape['holes'] | null {
+  const tee = players.find(({ id }) => ids.includes(id))?.tee
+  return course.tees.find(({ id }) => id === tee)?.holes ?? null
+}
+
+/** Named by itself, by a competition or a match, or of the size of one; and where nobody plays in sides no matter. */
+function playsSomewhere(side: DayFileShape['sides'][number], { competitions }: DayFileShape): boolean {
+  if (side.competitions !== undefined) return true
+  const size = side.players.length
+  const forSides = competitions.flatMap((one) => {
+    const format = formatOfShape(one)
+    return format !== null && format.side.to > 1 ? [{ one, format }] : []
+  })
+  return (
+    forSides.length === 0 ||
+    forSides.some(
+      ({ one, format }) =>
+        one.entrants?.includes(side.id) ||
+        one.matches?.some(({ a, b }) => a === side.id || b === side.id) ||
+        (one.entrants === undefined && size >= format.side.from && size <= format.side.to),
+    )
+  )
 }
 
 function cardFaults(file: DayFileShape, faults: Faults): void {

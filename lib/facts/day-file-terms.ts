@@ -149,9 +149,17 @@ function matchFaults(
 const isGiven = ({ walkover, concededBy }: NonNullable<CompetitionShape['matches']>[number]) =>
   walkover !== undefined || concededBy !== undefined
 
+type StepShape = NonNullable<CompetitionShape['ties']>['steps'][number]
+
+const isSameStep = (one: StepShape, other: StepShape) => JSON.stringify(one) === JSON.stringify(other)
+
 function tieFaults(file: DayFileShape, competition: CompetitionShape, place: string, faults: Faults): void {
   const known = new Set([...file.players, ...file.sides].map(({ id }) => id))
   competition.ties?.steps.forEach((step, s) => {
+    const same = competition.ties!.steps.findIndex((other) => isSameStep(step, other))
+    if (same !== s) faults.at(`${place}.ties.steps[${s}]`, `This step is tried already, as step ${same + 1}.`)
+    if (step.kind === 'last' && step.holes > 18)
+      faults.at(`${place}.ties.steps[${s}].holes`, 'A round has 18 holes: its last are at most so many.')
     if (step.kind === 'holes' && step.from > step.to)
       faults.at(`${place}.ties.steps[${s}].to`, 'The last hole of a window is not before its first.')
     if (step.kind !== 'play-off') return

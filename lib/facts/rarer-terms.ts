@@ -7,7 +7,10 @@ export const id = z
   .string('Write an id in quotation marks.')
   .min(1, 'An id cannot be empty.')
   .max(80, 'An id has at most 80 signs.')
-export const name = z.string('Write a name in quotation marks.').max(200, 'A name has at most 200 signs.')
+export const name = z
+  .string('Write a name in quotation marks.')
+  .max(200, 'A name has at most 200 signs.')
+  .regex(/\S/, 'A name cannot be empty.')
 
 export const whole = (from: number, to: number, what: string) => {
   const sentence = `${what} is a whole number from ${from} to ${to}.`

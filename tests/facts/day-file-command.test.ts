@@ -80,7 +80,13 @@ describe('the score command', () => {
       folder,
     )
     expect(both.status).toBe(1)
-    expect(both.stdout).toBe('')
+    // The one good file is scored all the same.
+    expect(
+      both.stdout
+        .trim()
+        .split('\n')
+        .map((line) => JSON.parse(line).file),
+    ).toEqual([join(folder, 'day.json')])
     expect(both.stderr.trim().split('\n')).toHaveLength(4)
     expect(both.stderr).toMatch(/none\.json: There is no such file\.\n.*text\.json: This is not JSON/)
   })

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { parseDayFile, writeDayFile } from '@/lib/facts/day-file'
+import { keysTwice } from '@/lib/facts/json-keys'
 import { PUBLISHED_COUNTBACK as formCountback } from '@/lib/facts/terms'
 import type { Day } from '@/lib/rules/day'
 import { PUBLISHED_COUNTBACK } from '@/lib/rules/ties/published-countback'
@@ -170,6 +171,98 @@ describe('a day file with the rarer terms', () => {
         lines.find((one) => one.startsWith(line)),
         lines.join('\n'),
       ).toBeDefined()
+  })
+})
+
+describe('a day file that cannot be', () => {
+  const ko = (match: object) => [{ id: 'm1', a: 'haldane', b: 'trevennor', ...match }]
+
+  it.each<[string, unknown, string]>([
+    [
+      'sides.0.players',
+      ['haldane', 'coldbrook', 'trevennor'],
+      'sides[0].players: No competition here takes a side of 3',
+    ],
+    ['sides.0.ballLostOn', 19, 'sides[0].ballLostOn: A hole is a whole number'],
+    [
+      'cards',
+      [{ player: 'haldane', scores: [4], round: 2 }],
+      'competitions[0].rounds: There are only cards of round 2',
+    ],
+    [
+      'competitions.2.matches',
+      ko({ walkover: 'a', abandoned: true }),
+      'competitions[2].matches[0]: A match ends by a walkover',
+    ],
+    [
+      'competitions.2.matches',
+      ko({
+        concededHoles: [
+          { hole: 3, to: 'a' },
+          { hole: 3, to: 'b' },
+        ],
+      }),
+      'competitions[2].matches[0].concededHoles[1].hole: Hole 3 is conceded already.',
+    ],
+    [
+      'competitions.2.matches',
+      [...ko({}), { id: 'm2', a: 'trevennor', b: 'haldane' }],
+      'competitions[2].matches[1]: “trevennor” and “haldane” have a match here already.',
+    ],
+    [
+      'competitions.0.format',
+      'double-point-stableford',
+      'competitions[0].namedHoles: Name the holes that count double.',
+    ],
+    ['competitions.0.countedHoles', [3, 3], 'competitions[0].countedHoles[1]: Hole 3 is named already.'],
+    ['competitions.0.ranking', 'everybody', 'competitions[0].ranking: In Stableford nothing is shared inside a group.'],
+    ['competitions.0.sideTee', 'red-women', 'competitions[0].sideTee: In Stableford every player has a card'],
+    ['competitions.2.partPoints', 'whole', 'competitions[2].partPoints: In Singles match no match has parts.'],
+    [
+      'competitions.0.ties',
+      { steps: [{ kind: 'last', holes: 30 }] },
+      'competitions[0].ties.steps[0].holes: A round has 18 holes',
+    ],
+    [
+      'competitions.0.ties',
+      { steps: [{ kind: 'last', holes: 9 }, { kind: 'lower-handicap' }, { kind: 'last', holes: 9 }] },
+      'competitions[0].ties.steps[2]: This step is tried already, as step 1.',
+    ],
+    ['date', '1800-06-13', 'date: That is no day of this century.'],
+    ['date', '9999-06-13', 'date: That is no day of this century.'],
+    ['players.0.name', '  ', 'players[0].name: A name cannot be empty.'],
+    ['course.tees.0.name', '', 'course.tees[0].name: A name cannot be empty.'],
+  ])('refuses %s = %j', (path, value, line) => {
+    const lines = faultsOf(spoilt(path, value))
+    expect(
+      lines.find((one) => one.startsWith(line)),
+      lines.join('\n'),
+    ).toBeDefined()
+  })
+
+  it('asks for the edition of a day before the first', () => {
+    const { edition: _, ...file } = { ...dayFile(), date: '2015-06-13' }
+    expect(faultsOf(file)).toEqual([
+      'date: No edition was in force before 2020-11-02: name in "edition" the one to count under.',
+    ])
+    expect(faultsOf({ ...file, edition: '2024' })).toEqual([])
+  })
+
+  it('names a round of which no card came, once the day is closed', () => {
+    const file = {
+      ...dayFile(),
+      closed: true,
+      competitions: [{ id: 'c', format: 'stableford', rounds: [1, 2] }],
+      sides: [],
+    }
+    expect(faultsOf(file)).toEqual(['competitions[0].rounds[1]: There is no card of round 2.'])
+    expect(faultsOf({ ...file, closed: false })).toEqual([])
+  })
+
+  it('names a key that stands twice in one object, and no other', () => {
+    const text = '{"a": {"x": 1, "y": [{"x": "x"}, {"z": ":,{", "z": 2}]}, "b": [1, 2], "a": 3}'
+    expect(keysTwice(text).map(({ place }) => place)).toEqual(['a.y[1].z', 'a'])
+    expect(keysTwice(JSON.stringify(dayFile()))).toEqual([])
   })
 })
 

@@ -5,17 +5,19 @@ import { randomDay } from './reference/random-day'
 
 const SINGLES = ['stableford', 'medal', 'gross', 'par', 'maximum-score'].map((format) => ({ id: format, format }))
 const PAIRS = ['four-ball-stableford', 'four-ball-medal', 'four-ball-par'].map((format) => ({ id: format, format }))
-const MATCHES: readonly Match[] = [
-  { id: 'm1', a: 'p1', b: 'p2' },
-  { id: 'm2', a: 'p2', b: 'p1' },
-]
+const MATCH: readonly Match[] = [{ id: 'm', a: 'p1', b: 'p2' }]
+const MIRRORED: readonly Match[] = [{ id: 'm', a: 'p2', b: 'p1' }]
 
 const seed = fc.integer({ min: 1, max: 1_000_000_000 })
 
-/** Everybody alone in five formats and in a match, finished or not. */
+/** Everybody alone in five formats and in a match, seen from either side, finished or not. */
 export const singlesDay: fc.Arbitrary<Day> = fc.tuple(seed, fc.boolean()).map(([from, closed]) =>
   randomDay(from, {
-    competitions: [...SINGLES, { id: 'match', format: 'match', matches: MATCHES }],
+    competitions: [
+      ...SINGLES,
+      { id: 'match', format: 'match', matches: MATCH },
+      { id: 'mirrored', format: 'match', matches: MIRRORED },
+    ],
     sideSize: 1,
     closed,
   }),

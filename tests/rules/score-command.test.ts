@@ -88,11 +88,14 @@ describe('several files', () => {
     expect(lines.map((line) => (JSON.parse(line) as Answer).results[0]!.competition)).toEqual(['cup', 'gross'])
   })
 
-  test('one bad file among good ones leaves standard output empty', () => {
-    const run = score(good, file('bad.json', { ...fourCards(), surprise: true }))
-    expect([run.exit, run.out]).toEqual([1, ''])
+  test('the good ones are scored, each line with its file, and the bad one is named', () => {
+    const spoilt = file('bad.json', { ...fourCards(), surprise: true })
+    const run = score(good, spoilt, good)
+    const lines = run.out.trimEnd().split('\n')
+    expect(run.exit).toBe(1)
+    expect(lines.map((line) => JSON.parse(line).file)).toEqual([good, good])
     expect(run.faults).toHaveLength(1)
-    expect(run.faults[0]).toMatch(/surprise/)
+    expect(run.faults[0]).toMatch(new RegExp(`^${spoilt}: surprise: `))
   })
 })
 

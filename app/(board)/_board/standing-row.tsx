@@ -42,12 +42,13 @@ function Now({ row, board }: Pick<RowProps, 'row' | 'board'>) {
       {row.last && last.gross !== null && (
         <>
           {last.hole}: <span className="fig">{last.gross}</span>,{' '}
-          {unit === 'points' ? '' : unit === 'strokes' ? 'net ' : 'for '}
+          {unit === 'strokes' ? 'net ' : unit === 'holes' ? 'for ' : ''}
           <span className="fig">{last.value}</span>
           {unit === 'points' && (last.value === '1' ? ' point' : ' points')}
+          {unit === 'skins' && (last.value === '1' ? ' skin' : ' skins')}
         </>
       )}
-      {unit !== 'points' && !round && row.againstLevel !== null && row.holesPlayed > 0 && (
+      {(unit === 'strokes' || unit === 'holes') && !round && row.againstLevel !== null && row.holesPlayed > 0 && (
         <span className="small second block">{againstLevel(row.againstLevel, unit)}</span>
       )}
     </>

@@ -18,6 +18,11 @@ export function editionOf(id: string): Edition {
   return byId.get(id) ?? EDITION_2024
 }
 
+/** The first day on which any of the editions was in force. */
+export function firstEditionFrom(region: Region = 'gbi'): string {
+  return EDITIONS.flatMap((one) => one.from[region] ?? []).sort()[0]!
+}
+
 /** The id of the edition in force on a date; before the first, the first. */
 export function editionFor(date: string, region: Region = 'gbi'): string {
   let best: { id: string; from: string } | null = null

@@ -134,13 +134,19 @@ function randomDay(seed: number): unknown {
   return JSON.parse(JSON.stringify({ ...shell, players, sides, cards, competitions, absent }))
 }
 
-/** The same day with the competitions that were complained about left out. */
-function leftOver(json: unknown): unknown {
+/** The same day without the competitions that were complained about, and its sides out of those they do not fit. */
+function leftOver(json: unknown, tries = 3): unknown {
   const parsed = parseDayFile(json)
-  if (parsed.ok) return json
-  const file = json as { competitions: unknown[] }
-  const bad = new Set(parsed.faults.map(({ place }) => Number(/^competitions\[(\d+)\]/.exec(place)?.[1] ?? -1)))
-  return { ...file, competitions: file.competitions.filter((_, i) => !bad.has(i)) }
+  if (parsed.ok || tries === 0) return json
+  const file = json as { competitions: unknown[]; sides: object[] }
+  const named = (list: string) => {
+    const place = new RegExp(`^${list}\\[(\\d+)\\]`)
+    return new Set(parsed.faults.map((fault) => Number(place.exec(fault.place)?.[1] ?? -1)))
+  }
+  const [bad, alone] = [named('competitions'), named('sides')]
+  const competitions = file.competitions.filter((_, i) => !bad.has(i))
+  const sides = file.sides.map((side, i) => (alone.has(i) ? { ...side, competitions: [] } : side))
+  return leftOver({ ...file, competitions, sides }, tries - 1)
 }
 
 describe('a day the file lets through', () => {
