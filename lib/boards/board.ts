@@ -18,6 +18,7 @@ import { divisionBoards } from './divisions'
 import { type Names, namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
 import { groupsOnCourse } from './groups-on-course'
+import { houseRulesSaid } from './house-rules'
 import { playerIds } from './ids-from-engine'
 import { leadSentence, teamSentence } from './lead-sentence'
 import { resultShown } from './match-sentences'
@@ -111,6 +112,7 @@ export function competitionBoard(
     moreTerms: [
       ...withoutPartnerSaid(record, competition, names),
       ...rarerTermsInWords(competition),
+      ...houseRulesSaid(record, competition, result, format),
       ...countedOtherwiseSaid(record, competition),
       ...dayRulingsSaid(record, competition.id, names),
     ],

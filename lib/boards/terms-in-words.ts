@@ -89,7 +89,7 @@ const EXTRA_HOLES: Readonly<Record<NonNullable<Terms['extraHoleStrokes']>, strin
   none: 'On extra holes nobody receives strokes.',
 }
 
-const BALL_LOST: Readonly<Record<NonNullable<Terms['ballLost']>, string>> = {
+export const BALL_LOST: Readonly<Record<NonNullable<Terms['ballLost']>, string>> = {
   'counts-once': 'Once the named ball is lost the named score counts once, like the others.',
   'named-score-nothing': 'Once the named ball is lost the named score counts nothing.',
   'side-out': 'A side that loses the named ball is out.',

@@ -1,0 +1,39 @@
+// House rules that stand behind a result without having been chosen, said among the terms wherever a day needs them: the
+// card of partners on different tees, the parts of a match between teams, games in several groups, a ball that is lost, a
+// scramble side that is short.
+
+import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
+import type { Format } from '@/lib/rules/formats/format'
+import type { CompetitionResult } from '@/lib/rules/standings'
+import { inWords } from './in-words'
+import { BALL_LOST } from './terms-in-words'
+
+export function houseRulesSaid(
+  record: Pick<DayRecord, 'entries'>,
+  { sides, terms }: Pick<CompetitionRecord, 'sides' | 'terms'>,
+  { teams, standings, allowanceFrom }: Pick<CompetitionResult, 'teams' | 'standings' | 'allowanceFrom'>,
+  format: Format | null,
+): readonly string[] {
+  if (format === null) return []
+  const { value, count, ball, side, shortSides } = format
+  const teeOf = new Map(record.entries.map((entry) => [entry.id, entry.roundTeeId]))
+  const isMixed = sides.some(({ entryIds }) => new Set(entryIds.map((id) => teeOf.get(id))).size > 1)
+  const sizes = new Set(sides.map(({ entryIds }) => entryIds.length))
+  const short = [...sizes].filter((size) => size < side.to && shortSides?.[size] !== undefined).sort((a, b) => a - b)
+  const isPublished = allowanceFrom.startsWith('published') && terms.dividedBy === undefined
+  return [
+    ...(ball === 'one' && isMixed
+      ? ['A side on different tees plays to the card with the lowest par of its players’ tees.']
+      : []),
+    ...(isPublished && terms.missing === undefined
+      ? short.map((size) => `A side of ${inWords(size)} takes the published figure for ${inWords(size)}.`)
+      : []),
+    ...(value.kind === 'against-opponent' && value.parts !== undefined && teams !== undefined
+      ? ['Between teams each part of a match is worth a point.']
+      : []),
+    ...(value.kind === 'shared' && standings.some(({ group }) => group !== undefined)
+      ? ['Each group is a game of its own, with its own places.']
+      : []),
+    ...(count.kind === 'named-player' && terms.ballLost === undefined ? [BALL_LOST[count.lost]] : []),
+  ]
+}
