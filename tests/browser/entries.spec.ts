@@ -213,7 +213,7 @@ test('with the start sheet out the screen says what becomes of the group, and th
   await page.goto(`${day}/draw`)
   await page.getByRole('button', { name: /^Draw \d+/ }).click()
   await page.getByRole('button', { name: 'Publish the start sheet' }).click()
-  await expect(page.getByText(/start sheet is out/).first()).toBeVisible()
+  await expect(page.getByRole('link', { name: 'Open the card of group 1', exact: true })).toBeVisible()
   await withdraw('Jago Trevennor')
   await expect(page.getByText(/^Group \d+, \d+\.\d\d( [ap]m)?: .* play on\.$/)).toBeVisible()
   await expect(page.getByText('The start sheet everybody sees changes at once.')).toBeVisible()
