@@ -1,16 +1,18 @@
-// Promise: a society that has nothing yet sets itself up by the screens' own buttons, from the founder's link to a start
-// sheet that is out: thirty members out of a spreadsheet, a course as it is printed, a day called for today, two guests,
-// and a withdrawal on the morning. The board and the score command on the day's own file say the same.
+// Promise: a society that has nothing yet comes by the screens' own buttons from the founder's link to its third sheet:
+// thirty members out of a spreadsheet, a course as it is printed, a day called for today, two guests, a withdrawal on the
+// morning, two phones under one name of which one dies, a pile of paper cards, a wrong handicap, and two corrections. At
+// every step the board, the score command on the day's own file, and the desk say the same.
 
 import { spawnSync } from 'node:child_process'
 import { mkdtempSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { DayBoard } from '@/lib/boards/views'
+import type { CardPack, PackCard } from '@/lib/facts/card-pack'
 import { type OwnBook, startOwnBook } from './own-book'
-import { expect, type Page, test } from './walk'
+import { type Browser, type BrowserContext, expect, type Page, test } from './walk'
 
-test.describe.configure({ mode: 'serial' })
+test.describe.configure({ mode: 'serial', timeout: 240_000 })
 
 const SOCIETY = 'thornbeck-wanderers'
 const TODAY = new Date().toLocaleDateString('en-CA', { timeZone: 'Europe/London' })
@@ -58,8 +60,8 @@ const COMPARED = ['place', 'tied', 'playingHandicap', 'score', 'holesPlayed'] as
 const compared = (rows: readonly Record<(typeof COMPARED)[number], unknown>[]) =>
   rows.map((row) => COMPARED.map((key) => row[key]))
 
-/** The board everybody sees, and the score command on the file that the desk hands out, say the same of every row. */
-async function boardAndFileAgree(): Promise<DayBoard> {
+/** The board everybody sees, the score command on the file that the desk hands out, and the desk say the same. */
+async function allAgree(): Promise<DayBoard> {
   const file = join(mkdtempSync(join(tmpdir(), 'daybook-whole-day-')), 'day.json')
   const exported = await page.request.get(`${dayRoom('/export')}`)
   expect(exported.status()).toBe(200)
@@ -71,6 +73,12 @@ async function boardAndFileAgree(): Promise<DayBoard> {
   expect(scored.results).toHaveLength(board.competitions.length)
   for (const [at, competition] of board.competitions.entries())
     expect(compared(scored.results[at]!.standings)).toEqual(compared(competition.rows))
+  await page.goto(dayRoom('/result'))
+  const leader = board.competitions[0]!.rows[0]!
+  if (leader.place !== null) {
+    const line = page.getByRole('row').filter({ hasText: leader.name }).first()
+    await expect(line.getByRole('cell', { name: String(leader.score), exact: true }).first()).toBeVisible()
+  }
   return board
 }
 
@@ -165,7 +173,7 @@ test('handicaps are fixed, the groups are drawn, and the start sheet goes out', 
   await button('Draw 32 players').click()
   await button('Publish the start sheet').click()
   await expect(page.getByRole('link', { name: 'Open the card of group 1' })).toBeVisible()
-  expect((await boardAndFileAgree()).competitions[0]!.rows).toHaveLength(32)
+  expect((await allAgree()).competitions[0]!.rows).toHaveLength(32)
 })
 
 test('somebody is withdrawn on the morning, and everything follows', async () => {
@@ -176,7 +184,202 @@ test('somebody is withdrawn on the morning, and everything follows', async () =>
   await expect(page.getByRole('region', { name: 'Not saved' })).toHaveCount(0)
   await page.goto(dayRoom('/draw'))
   await expect(page.getByText('8 groups, 31 players')).toBeVisible()
-  const rows = (await boardAndFileAgree()).competitions[0]!.rows
+  const rows = (await allAgree()).competitions[0]!.rows
   expect(rows).toHaveLength(31)
   expect(JSON.stringify(rows)).not.toContain('Owen Eskmoor')
+})
+
+const scoreOf = (person: number, hole: number, par: number) =>
+  par + ((person * 7 + hole * 5) % 4 === 0 ? 2 : (person + hole) % 2)
+
+interface Phone {
+  readonly context: BrowserContext
+  readonly page: Page
+}
+async function phone(browser: Browser, link: string): Promise<Phone> {
+  const context = await browser.newContext({
+    viewport: { width: 360, height: 780 },
+    hasTouch: true,
+    isMobile: true,
+    baseURL: book.origin,
+  })
+  const card = await context.newPage()
+  await card.goto(link)
+  return { context, page: card }
+}
+const fullNameOf = (card: PackCard) => `${card.firstName} ${card.familyName}`
+const pick = (on: Page, card: PackCard, score: number) =>
+  on
+    .getByRole('radiogroup', { name: fullNameOf(card) })
+    .locator(`input[value="${score}"]`)
+    .click()
+const allSent = (on: Page) => expect(on.locator('.c-sent')).toContainText('All sent')
+const rows = async () => (await allAgree()).competitions[0]!.rows
+const rowOf = async (name: string) => (await rows()).find((row) => row.name === name)!
+
+/** Cards that came by phone. */
+let byPhone = 0
+
+test('a group plays with two phones under one name; one dies, and the other hands all cards in', async ({
+  browser,
+}) => {
+  test.setTimeout(300_000)
+  await page.goto(dayRoom('/draw'))
+  const link = (await page.getByRole('link', { name: 'Open the card of group 1' }).getAttribute('href'))!
+  const a = await phone(browser, link)
+  const pack = (await (await a.page.request.get(`/api/group/${link.split('/').at(-1)}`)).json()) as CardPack
+  const [me] = pack.cards as [PackCard]
+  byPhone = pack.cards.length
+  await a.page.getByRole('button', { name: fullNameOf(me) }).click()
+  for (const [at, card] of pack.cards.entries()) await pick(a.page, card, scoreOf(at, 1, card.holes[0]!.par))
+  await allSent(a.page)
+
+  const b = await phone(browser, link)
+  await expect(b.page.getByRole('button', { name: fullNameOf(me) })).toContainText(/on another phone since/)
+  await b.page.getByRole('button', { name: fullNameOf(me) }).click()
+  await b.page.getByRole('button', { name: 'Yes, use this phone now' }).click()
+  await expect(a.page.getByText(/Another phone took over from this one/)).toBeVisible()
+  await a.context.close()
+
+  await test.step('the phone that is left enters what is missing', async () => {
+    for (let hole = 2; hole <= 18; hole += 1) {
+      await expect(b.page.getByRole('heading', { name: `Hole ${hole}`, exact: true })).toBeVisible()
+      for (const [at, card] of pack.cards.entries())
+        await pick(b.page, card, scoreOf(at, hole, card.holes[hole - 1]!.par))
+      await b.page.getByRole('navigation', { name: 'Holes' }).getByRole('button').last().click()
+    }
+    await expect(b.page.getByRole('heading', { name: 'The cards' })).toBeVisible()
+    await expect(b.page.getByText('Finished, not signed')).toHaveCount(byPhone)
+  })
+  await test.step('each card is signed by its marker and its player, one after the other', async () => {
+    await b.page.getByRole('link', { name: new RegExp(fullNameOf(me)) }).click()
+    for (const [at, card] of pack.cards.entries()) {
+      await expect(b.page.getByRole('heading', { name: fullNameOf(card) })).toBeVisible()
+      await b.page
+        .getByRole('button', { name: /: sign as marker/ })
+        .first()
+        .click()
+      await b.page.getByRole('button', { name: `I am ${card.firstName}`, exact: true }).click()
+      await b.page.getByRole('button', { name: `I am ${card.firstName}: sign my card` }).click()
+      await expect(b.page.getByText(`${card.firstName}’s card is handed in`)).toBeVisible()
+      if (at < byPhone - 1) await b.page.getByRole('link', { name: /^Next: / }).click()
+    }
+    await allSent(b.page)
+  })
+  await b.context.close()
+
+  for (const [at, card] of pack.cards.entries()) {
+    const row = await rowOf(fullNameOf(card))
+    const gross = card.holes.reduce((sum, { hole, par }) => sum + scoreOf(at, hole, par), 0)
+    expect([row.holesPlayed, row.gross]).toEqual([18, gross])
+  }
+})
+
+/** What was keyed, by name. */
+const keyed = new Map<string, readonly number[]>()
+
+test('the other cards come on paper and are keyed one after the other', async () => {
+  await page.goto(dayRoom('/returns'))
+  const accepted = page.locator('.big-of .fig')
+  for (let at = 0; at < 31 - byPhone; at += 1) {
+    const name = (await page.locator('.ret-head h1').textContent())!.trim()
+    expect(keyed.has(name)).toBe(false)
+    const scores = PARS.map((par, hole) => scoreOf(at + byPhone, hole + 1, par))
+    keyed.set(name, scores)
+    await expect(page.locator('[data-place="0"]')).toBeFocused()
+    for (const score of scores) await page.keyboard.press(String(score))
+    for (const figure of String(scores.reduce((sum, score) => sum + score, 0))) await page.keyboard.press(figure)
+    await page.keyboard.press('s')
+    await page.keyboard.press('Enter')
+    await expect(accepted).toHaveText(String(at + 1))
+  }
+  const board = await rows()
+  for (const [name, scores] of keyed) {
+    const row = board.find((one) => one.name === name)
+    expect([name, row?.gross]).toEqual([name, scores.reduce((sum, score) => sum + score, 0)])
+  }
+  // Those that came by phone are handed in and wait for the desk.
+  for (let at = 31 - byPhone; at < 31; at += 1) {
+    await page.goto(dayRoom('/returns'))
+    await page
+      .getByRole('link', { name: /, handed in$/ })
+      .first()
+      .click()
+    await button(/^Accept/).click()
+    await expect(accepted).toHaveText(String(at + 1))
+  }
+})
+
+const openRuling = async (name: string) => {
+  await page.goto(dayRoom('/returns'))
+  await page.getByRole('link', { name: new RegExp(`^${name},`) }).click()
+  await expect(page.getByRole('heading', { level: 1, name })).toBeVisible()
+  await page.getByText('Rule on this card').click()
+}
+const penalty = async (name: string, strokes: number, reason: string) => {
+  await openRuling(name)
+  await page.getByRole('radio', { name: /^Penalty strokes/ }).check()
+  await page.getByLabel('Strokes to add').fill(String(strokes))
+  await page.getByLabel('Reason, kept with the card').fill(reason)
+  await page.getByRole('button', { name: 'Rule it', exact: true }).click()
+  await expect(page.getByText(reason).first()).toBeVisible()
+}
+
+test('a wrong handicap is ruled by its index, and the playing handicap follows', async () => {
+  const { first, family } = MEMBERS.find(({ first, family, woman }) => !woman && keyed.has(`${first} ${family}`))!
+  const name = `${first} ${family}`
+  await openRuling(name)
+  await page.getByLabel('What was wrong with the card').selectOption('handicap-wrong')
+  await page.getByLabel('Handicap index that counts').fill('12.6')
+  await page.getByLabel('Reason, kept with the card').first().fill('The list of September says so')
+  await page.getByRole('button', { name: 'Rule it', exact: true }).first().click()
+  await expect(page.getByText('Handicap index 12.6 counts.').first()).toBeVisible()
+  // Rules of Handicapping 6.1a and 6.2a: (12.6 x 125 / 113 + 70.2 - 72) x 95 % = 11.5, rounded to 12.
+  expect((await rowOf(name)).playingHandicap).toBe(12)
+})
+
+test('the day is closed and published, and two corrections make sheets 2 and 3', async () => {
+  const close = async () => {
+    await page.goto(dayRoom('/result'))
+    await button('Close the day').click()
+    await expect(button(/^Publish sheet/)).toBeVisible()
+  }
+  const openAgain = async (reason: string) => {
+    await page.goto(dayRoom('/result'))
+    await page.getByText('Open the day again').first().click()
+    await page.getByLabel('Reason', { exact: true }).fill(reason)
+    await button('Open the day again').click()
+    await expect(button('Close the day')).toBeVisible()
+  }
+  await close()
+  const closed = await rows()
+  await button('Publish sheet 1').click()
+  await expect(page.getByRole('heading', { name: 'Sheet 1 is published' })).toBeVisible()
+  expect(await rows()).toEqual(closed)
+
+  for (const [number, place, strokes, reason] of [
+    [2, 0, 2, 'Two penalty strokes were left out.'],
+    [3, 1, 4, 'A wrong ball was played at the 7th.'],
+  ] as const) {
+    const before = await rows()
+    const { name, gross } = before[place]!
+    await openAgain(reason)
+    await penalty(name, strokes, reason)
+    expect((await rowOf(name)).gross).toBe(gross! + strokes)
+    await close()
+    const now = await rows()
+    await page.getByLabel(`Reason for sheet ${number}`).fill(reason)
+    await button(`Publish sheet ${number}`).click()
+    await expect(page.getByRole('heading', { name: `Sheet ${number} is published` })).toBeVisible()
+    await expect(page.getByText(`Nothing differs from sheet ${number}`)).toBeVisible()
+    expect(await rows()).toEqual(now)
+
+    await page.goto(`/${SOCIETY}/days/${DAY}/result`)
+    await expect(page.getByText(`Sheet ${number}`).first()).toBeVisible()
+    await expect(page.getByText(reason).first()).toBeVisible()
+    for (const row of now.slice(0, 3)) {
+      const line = page.getByRole('row').filter({ hasText: row.name }).first()
+      await expect(line.getByRole('cell', { name: String(row.score), exact: true }).first()).toBeVisible()
+    }
+  }
 })
