@@ -7,8 +7,6 @@ import { endOwnBooks, type OwnBook, signInAtDesk, startOwnBook } from './own-boo
 import { publicBook } from './public-book'
 import { type Browser, expect, type Page, test } from './walk'
 
-test.describe.configure({ mode: 'serial' })
-
 const DESK = '/desk/fernbrake'
 let book: OwnBook
 let page: Page
@@ -52,6 +50,7 @@ test('a member corrects contact details, asks for a correction, renews the link,
   await expect(own).not.toHaveURL(new RegExp(member))
   const before = await own.request.get(`/member/${member}`)
   expect(before.status()).toBe(404)
+  await held()
 
   await own.getByLabel('I want to leave').check()
   await own.getByRole('button', { name: 'Leave the society' }).click()

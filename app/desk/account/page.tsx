@@ -1,5 +1,4 @@
 import type { Metadata } from 'next'
-import { headers } from 'next/headers'
 import Link from 'next/link'
 import { redirect } from 'next/navigation'
 import { RunningHead } from '@/app/_parts/running-head'
@@ -7,6 +6,7 @@ import { ActForm } from '@/app/desk/_form/act-form'
 import { Field, Send } from '@/app/desk/_form/field'
 import { momentOf } from '@/app/desk/_frame/moments'
 import { SignOut } from '@/app/desk/_frame/sign-out'
+import { askedWithNewCookies } from '@/app/sign-in/keep-cookies'
 import { ownAccount } from '@/lib/society/own-account'
 import { desksOf } from '@/lib/society/who-is-asking'
 import { endOthers, endThisOne, newPassword, takePasskeyAway } from './actions'
@@ -16,7 +16,7 @@ import './account.css'
 export const metadata: Metadata = { title: 'Your account' }
 
 export default async function Account() {
-  const asked = await headers()
+  const asked = await askedWithNewCookies()
   const account = await ownAccount(asked)
   if (!account.ok) redirect('/sign-in?next=/desk/account')
   const { name, email, sessions, passkeys } = account.value
