@@ -1,14 +1,20 @@
-// The long proofs at their full size: 20,000 days a format, 200 deaths of the server, 50,000 malformed requests, and the
-// 2,000 rounds on a bad network. `npm test` runs all but the rounds shorter, because everything together has to end while
-// somebody waits for it.
+// The long proofs at their full size: 20,000 days a format, 100,000 spoilt day files, 200 deaths of the server, 50,000
+// malformed requests, and the 2,000 rounds on a bad network. `npm test` runs all but the rounds shorter, because everything
+// together has to end while somebody waits for it.
 import { spawnSync } from 'node:child_process'
 import { ensureInstalled } from './install.mjs'
 
 ensureInstalled()
-const full = { RULES_DAYS: '20000', FAULT_RUNS: '2000', KILLS: '200' }
+const full = { RULES_DAYS: '20000', FAULT_RUNS: '2000', KILLS: '200', FUZZ_MUTATIONS: '100000' }
 const run = spawnSync(
   process.execPath,
-  ['node_modules/vitest/vitest.mjs', 'run', 'tests/rules/reference', 'tests/faults'],
+  [
+    'node_modules/vitest/vitest.mjs',
+    'run',
+    'tests/rules/reference',
+    'tests/rules/fuzz-day-file.test.ts',
+    'tests/faults',
+  ],
   { stdio: 'inherit', env: { ...full, ...process.env } },
 )
 // Against the built application, where the browser tests have their server.

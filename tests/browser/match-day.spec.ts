@@ -44,7 +44,7 @@ test('a day with three competitions on the same cards is called, entered and fro
   await more.getByRole('button', { name: 'Take last nine out' }).click()
   await more.getByLabel('Another step').selectOption('play-off')
   await more.getByRole('button', { name: 'Add the step' }).click()
-  for (const format of ['singles-match', 'yellow-ball']) {
+  for (const format of ['match', 'yellow-ball']) {
     await button('Add a competition').click()
     await competitions.last().getByLabel('Format').selectOption(format)
   }
