@@ -12,12 +12,7 @@ const own = readdirSync('tests/browser')
     (file) => file.endsWith('.spec.ts') && readFileSync(`tests/browser/${file}`, 'utf8').includes("from './own-book'"),
   )
   .map((file) => `browser/${file}`)
-// Stories that have not been seen green as a whole yet: each is run by its name and mended before it leaves this list.
 const byName = process.argv.some((one) => /\.spec/.test(one))
-const notYet = byName
-  ? []
-  : ['entries', 'returns', 'imports', 'repeat-day', 'day-life', 'whole-day'].map((name) => `browser/${name}.spec.ts`)
-
 // Whoever names a file wants that file alone.
 const stories = byName ? [] : ['own book', 'shared book']
 
@@ -26,7 +21,7 @@ export default defineConfig({
   testDir: 'tests',
   projects: [
     // Two at a time: the stories on servers of their own beside those that share one, which must follow each other.
-    { name: 'own book', testMatch: own, testIgnore: [TIMED, ...notYet], workers: 1 },
+    { name: 'own book', testMatch: own, testIgnore: TIMED, workers: 1 },
     {
       name: 'shared book',
       // After the stories: the policy of every screen, every act over HTTP, and some of the malformed requests (all 50,000

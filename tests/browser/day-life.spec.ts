@@ -3,8 +3,8 @@
 // out only when that was meant; prizes are seen before anything is published, and a second sheet only when it says
 // something else.
 
-import { expect, type Locator, type Page, test } from '@playwright/test'
 import { type OwnBook, signInAtDesk, startOwnBook } from './own-book'
+import { expect, type Locator, type Page, test } from './walk'
 
 test.describe.configure({ mode: 'serial' })
 

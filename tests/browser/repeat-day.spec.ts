@@ -2,9 +2,9 @@
 // desk itself proposes, with twelve interactions at the most. The start sheet of forty players is one page of A4.
 
 import { inflateSync } from 'node:zlib'
-import { expect, type Locator, type Page, test } from '@playwright/test'
 import Database from 'better-sqlite3'
 import { type OwnBook, signInAtDesk, startOwnBook } from './own-book'
+import { expect, type Locator, type Page, test } from './walk'
 
 test.describe.configure({ mode: 'serial' })
 

@@ -2,9 +2,9 @@
 // another button of the page waits for it, leaving the page asks once, and a draw moved by hand is what is published.
 // Every form of every page of the desk takes part.
 
-import { type Dialog, expect, type Page, test } from '@playwright/test'
 import Database from 'better-sqlite3'
 import { type OwnBook, signInAtDesk, startOwnBook } from './own-book'
+import { type Dialog, expect, type Page, test } from './walk'
 
 test.describe.configure({ mode: 'serial' })
 
