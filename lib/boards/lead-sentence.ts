@@ -7,6 +7,7 @@ import { clockInWords } from './dates-in-words'
 import type { Names } from './entrant-names'
 import type { TeamLine } from './extra-views'
 import { againstLevelInWords, capital, counted, inWords, listed, scoreLong, scoreShort } from './in-words'
+import { firstInGroups } from './shared-games'
 import { tieFigures } from './tie-sentences'
 import type { BoardRow, CompetitionBoard } from './views'
 
@@ -27,28 +28,19 @@ export function leadSentence(
     const start = round.startKind === 'shotgun' ? 'Everybody starts' : 'The first group starts'
     return status === 'closed' ? 'No card was returned.' : `${start} at ${clockInWords(round.firstTee)}.`
   }
-  const games = gamesSentence(main, placed, names)
+  const games = gamesSentence(main, names)
   if (games !== null) return games
   return status === 'closed' ? wonSentence(main, placed, names) : leadingSentence(main, placed, way, names)
 }
 
-/** "Group 1: Ashgill with nine skins. Group 2: …" Null where one list of places holds everybody. */
-function gamesSentence(
-  { shared = [], unit }: CompetitionBoard,
-  placed: readonly BoardRow[],
-  names: Names,
-): string | null {
-  const first = placed.filter((row) => row.place === 1)
-  const groups = shared.map(({ groupNumber, entrants }) => ({
-    groupNumber,
-    best: first.filter(({ entrant }) => entrants.includes(entrant)),
-  }))
-  if (shared.length < 2 || groups.filter(({ best }) => best.length > 0).length < 2) return null
+/** "Group 1: Ashgill with 9 skins. Group 2: …" Null where one list of places holds everybody. */
+function gamesSentence(main: CompetitionBoard, names: Names): string | null {
+  const groups = firstInGroups(main)
+  if (groups.length < 2) return null
   return groups
-    .flatMap(({ groupNumber, best }) => {
-      if (best.length === 0) return []
+    .map(({ groupNumber, best }) => {
       const who = listed(best.map((row) => names.entrantShort(row.entrant)))
-      return `Group ${groupNumber}: ${who} with ${scoreLong(best[0]!.score ?? 0, unit, true)}.`
+      return `Group ${groupNumber}: ${who} with ${scoreLong(best[0]!.score ?? 0, main.unit, true)}.`
     })
     .join(' ')
 }

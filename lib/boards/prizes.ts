@@ -9,6 +9,7 @@ import { rowsOfDivision } from './divisions'
 import { capital, listed, placeInWords, scoreLong } from './in-words'
 import { type Giving, type Held, heldElsewhere, nowHeld } from './prize-giving'
 import { mostValuableFirst, prizeRuleOf, sortedPrizes } from './prize-rule'
+import { firstInGroups } from './shared-games'
 import type { BoardRow, CompetitionBoard, ResultSheet } from './views'
 
 export type SheetPrize = ResultSheet['prizes'][number]
@@ -44,11 +45,7 @@ function give(
   }
   const nobody = (because: string): SheetPrize => ({ ...head, entrant: null, winner: '–', score: '', because })
   if (board.matches.length && !board.rows.length) return nobody('The matches decide it.')
-  if (
-    (board.shared?.length ?? 0) > 1 &&
-    !prize.division &&
-    board.rows.filter((row) => row.place === 1 && !row.tied).length > 1
-  )
+  if (!prize.division && firstInGroups(board).length > 1)
     return nobody('Each group is a game of its own: no place is for the whole field.')
   if (prize.division && !division) return nobody('The division of this prize is no part of the terms any more.')
 

@@ -6,6 +6,7 @@ import type { Format } from '@/lib/rules/formats/format'
 import { namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
 import { counted, inWords, listed } from './in-words'
+import type { CompetitionBoard } from './views'
 
 /** How many must be in a group; null for any number of two and more. */
 function sizeOf({ value }: Pick<Format, 'value'>): number | null {
@@ -13,6 +14,14 @@ function sizeOf({ value }: Pick<Format, 'value'>): number | null {
 }
 
 const isRight = (players: number, size: number | null) => players > 1 && (size === null || players === size)
+
+/** Who is first in each group that has places of its own: with more than one such group no place is for the whole field. */
+export function firstInGroups({ shared = [], rows }: Pick<CompetitionBoard, 'shared' | 'rows'>) {
+  const first = rows.filter((row) => row.place === 1)
+  return shared
+    .map(({ groupNumber, entrants }) => ({ groupNumber, best: first.filter((row) => entrants.includes(row.entrant)) }))
+    .filter(({ best }) => best.length > 0)
+}
 
 /** Groups of the draw inside which a game is shared; of split sixes only those of the right number. */
 export function sharedGroups(

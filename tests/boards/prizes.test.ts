@@ -103,6 +103,27 @@ describe('prizes', () => {
     ])
   })
 
+  it('for a place go to nobody where each group is a game of its own', () => {
+    const [record, board] = competition(
+      'Skins',
+      [
+        row('Trevennor', 1, 9),
+        row('Holmgarth', 2, 5),
+        row('Kilravel', 1, 4, { tied: true }),
+        row('Verrow', 1, 4, { tied: true }),
+      ],
+      [prize(1, 'most skins', 1)],
+    )
+    const shared = [
+      { groupNumber: 1, entrants: ['Trevennor', 'Holmgarth'] },
+      { groupNumber: 2, entrants: ['Kilravel', 'Verrow'] },
+    ]
+    expect(won([record, { ...board, shared }])).toEqual([
+      ['most skins', '–', 'Each group is a game of its own: no place is for the whole field.'],
+    ])
+    expect(won([record, { ...board, shared: shared.slice(0, 1) }])).toEqual([['most skins', 'Trevennor', null]])
+  })
+
   it('let a guest win where the terms say so, and then not the guest prize as well', () => {
     const both = [...rows, row('Guest Maddock', 5, 30)]
     const prizes = [prize(1, 'the cup', 1), prize(2, 'best guest', 1, 'guests')]
