@@ -20,11 +20,20 @@ export interface CardOnItsWay {
   readonly order: readonly number[]
   /** Flags that still have no score. */
   readonly missing: readonly number[]
+  /** Flags that need no score: the match was over before them. */
+  readonly notNeeded?: readonly number[]
   /** The committee has ruled on the card (no return, disqualified, withdrawn): nobody waits for it any more. */
   readonly isRuledOut?: boolean
 }
 
-export function cardProgress({ state, order, missing, isRuledOut = false }: CardOnItsWay): CardProgress {
+export function cardProgress({
+  state,
+  order: whole,
+  missing,
+  notNeeded = [],
+  isRuledOut = false,
+}: CardOnItsWay): CardProgress {
+  const order = whole.filter((hole) => !notNeeded.includes(hole))
   if (state === 'taken-in' || isRuledOut) return { state: 'accepted' }
   if (state === 'handed-in') return { state: 'handed-in' }
   const open = order.filter((hole) => missing.includes(hole))

@@ -33,6 +33,7 @@ export function progressOf(record: Day, cards: Cards, entryId: EntryId): CardPro
         state: stateNow(kept.state, card),
         order,
         missing: card.missing,
+        notNeeded: card.notNeeded,
         isRuledOut: card.outcome !== null,
       }),
     ),

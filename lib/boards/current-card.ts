@@ -14,6 +14,7 @@ import type { WrittenScore } from '@/lib/facts/score-fact'
 import { phoneMark, standingOpinions, writerKey } from '@/lib/facts/writer'
 import type { CardOutcome } from '@/lib/rules/day'
 import { holesOfRound } from '@/lib/rules/hole-numbers'
+import type { HolesToPlay } from '@/lib/rules/matches/match-now'
 
 export interface CurrentHole {
   readonly hole: number
@@ -32,6 +33,9 @@ export interface CurrentCard {
   readonly scores: readonly WrittenScore[]
   readonly notAgreed: readonly number[]
   readonly missing: readonly number[]
+  /** Holes that need no score because the matches of the player do not need them: lib/boards/match-cards.ts. */
+  readonly notNeeded: HolesToPlay['notNeeded']
+  readonly onlyFor: HolesToPlay['onlyFor']
   readonly lateFacts: readonly FactRecord[]
   readonly outcome: CardOutcome | null
   /** Number of the ruling by which the day was closed without this card; accepting the card takes it back. */
@@ -82,6 +86,8 @@ export function currentCard({
     scores: lines.map((line) => line.score),
     notAgreed: lines.filter((line) => line.notAgreed).map((line) => line.hole),
     missing: abandoned ? [] : lines.filter((line) => line.score === null).map((line) => line.hole),
+    notNeeded: [],
+    onlyFor: null,
     lateFacts: mine.filter((fact) => fact.late),
     outcome: outcomeOf(inForce) ?? (abandoned === 'nothing' ? 'no-return' : null),
     closedWithout: closedWithout(inForce),
@@ -179,9 +185,14 @@ export interface CardFault {
  * without which the day was closed is like any other once it comes in.
  */
 export function faultsOf(card: CurrentCard): readonly CardFault[] {
-  if (card.outcome && card.closedWithout === null) return []
+  if ((card.outcome && card.closedWithout === null) || nothingToPlay(card)) return []
   return [
-    ...card.missing.map((hole) => ({ place: `hole ${hole}`, sentence: `Hole ${hole} has no score.` })),
+    ...card.missing.map((hole) => ({
+      place: `hole ${hole}`,
+      sentence: isOnlyFor(card, [hole])
+        ? `Hole ${hole} has no score. ${onlyForWords(card)}`
+        : `Hole ${hole} has no score.`,
+    })),
     ...card.notAgreed.map((hole) => ({
       place: `hole ${hole}`,
       sentence: `On hole ${hole} the writers differ. They agree, or the committee rules.`,
@@ -201,6 +212,17 @@ export function isHandedIn(state: CardState, card: CurrentCard): boolean {
   return isSigned && card.missing.length === 0 && card.notAgreed.length === 0
 }
 
+/** The matches were given before anybody played: there is nothing to write and nothing to sign. */
+const nothingToPlay = (card: CurrentCard) =>
+  card.notNeeded.length === card.holes.length && card.scores.every((score) => score === null)
+
+/** The match is over, and only another competition of the player needs these holes. */
+const isOnlyFor = ({ onlyFor }: CurrentCard, holes: readonly number[]) =>
+  onlyFor !== null && holes.length > 0 && holes.every((hole) => onlyFor.holes.includes(hole))
+
+const onlyForWords = ({ onlyFor }: CurrentCard) =>
+  onlyFor === null ? '' : `The match is over; ${onlyFor.competition} needs the other holes.`
+
 /** The same in a few words for a list of cards: "Holes 8 to 18 have no score. The player has not signed." */
 export function wantsInWords(card: CurrentCard): string {
   const rest = faultsOf({ ...card, missing: [] }).map((fault) => fault.sentence)
@@ -210,7 +232,8 @@ export function wantsInWords(card: CurrentCard): string {
   const last = runs.at(-1)
   const holes = runs.length > 1 ? `${runs.slice(0, -1).join(', ')} and ${last}` : last
   const [one, have] = card.missing.length === 1 ? ['Hole', 'has'] : ['Holes', 'have']
-  return [`${one} ${holes} ${have} no score.`, ...rest].join(' ')
+  const why = isOnlyFor(card, card.missing) ? [onlyForWords(card)] : []
+  return [`${one} ${holes} ${have} no score.`, ...why, ...rest].join(' ')
 }
 
 /** 3, 8, 9, 10 as "3", "8 to 10". */

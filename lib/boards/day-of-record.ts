@@ -10,6 +10,7 @@ import { termsThen } from './counted-terms'
 import { type CurrentCard, currentCard } from './current-card'
 import { asRuled } from './day-rulings'
 import { formatIn } from './format-of-competition'
+import { agreedScores, asMatchesLeave, hasMatches, type MatchOfDay, matchesToCount } from './match-cards'
 import { earlierRounds, type MissingEntry, missingToday, roundsOf, sidesMissing } from './rounds-of-record'
 import { sharedGroups } from './shared-games'
 import { absentFrom, isOneBall, matchesOf, sideCards, sidesOf, teamsOf } from './sides-of-record'
@@ -22,9 +23,20 @@ const days = new WeakMap<DayRecord, Day>()
 export function cardsAsTheyStand(record: DayRecord): ReadonlyMap<string, CurrentCard> {
   const known = stands.get(record)
   if (known) return known
-  const cards = standing(record)
+  const written = standing(record)
+  const cards =
+    written.size > 0 && hasMatches(record) ? asMatchesLeave(record, written, matchesAgreed(record, written)) : written
   stands.set(record, cards)
   return cards
+}
+
+/** The matches of the day, counted on what is agreed: a hole in dispute decides nothing yet. */
+export const matchesOfDay = (record: DayRecord): readonly MatchOfDay[] =>
+  hasMatches(record) ? matchesAgreed(record, standing(record)) : []
+
+function matchesAgreed(record: DayRecord, written: ReadonlyMap<string, CurrentCard>): readonly MatchOfDay[] {
+  const agreed = new Map([...written].map(([id, card]) => [id, { ...card, scores: agreedScores(card) }]))
+  return matchesToCount(record, counted(record, agreed, true))
 }
 
 function standing(record: DayRecord): ReadonlyMap<string, CurrentCard> {

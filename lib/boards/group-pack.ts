@@ -1,20 +1,22 @@
 // The pack of a group's phone, from the day's record. It carries nobody's contact details, no code and no link.
 
-import type { CardPack, PackCard, SignatureOff } from '@/lib/facts/card-pack'
+import type { CardPack, PackCard, PackPartner, SignatureOff } from '@/lib/facts/card-pack'
 import type { DayRecord, EntryRecord, GroupRecord } from '@/lib/facts/day-record'
 import type { EntryId } from '@/lib/facts/ids'
 import { playNow } from '@/lib/facts/play-stop'
 import type { WrittenScore } from '@/lib/facts/score-fact'
 import { ballValueOf } from '@/lib/rules/formats/format'
 import { STABLEFORD_POINTS } from '@/lib/rules/formats/stableford-points'
+import { type BallToCount, type MatchToCount, playsIn } from '@/lib/rules/matches/match-now'
 import { scoreDay } from '@/lib/rules/score-day'
 import { strokesOnHoles } from '@/lib/rules/strokes/strokes-on-holes'
 import { maximumOn } from '@/lib/rules/values/value-on-hole'
 import { sharedCard } from './card-holders'
 import { type CurrentCard, keyOf } from './current-card'
-import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
+import { cardsAsTheyStand, dayOfRecord, matchesOfDay } from './day-of-record'
 import { namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
+import { besideMatches, hasMatches } from './match-cards'
 import { mainReading } from './own-handicaps'
 import { packBalls } from './pack-balls'
 
@@ -28,6 +30,20 @@ export function packsOf(record: DayRecord): (group: GroupRecord) => CardPack {
   const standing = () => {
     standings ??= mainStandings(record)
     return standings
+  }
+  const matches = matchesOfDay(record)
+  const names = namesOf(record)
+  const matchesFor = ({ entryIds }: GroupRecord): Pick<CardPack, 'matches'> => {
+    const here = matches.filter(({ match }) => entryIds.some((id) => playsIn(match, id)))
+    if (here.length === 0) return {}
+    return {
+      matches: here.map(({ competition, ends, match }) => ({
+        competition: competition.name,
+        a: names.entrantShort(ends.a),
+        b: names.entrantShort(ends.b),
+        match: asInGroup(match, entryIds),
+      })),
+    }
   }
   return (group) => ({
     packVersion: 1,
@@ -54,6 +70,7 @@ export function packsOf(record: DayRecord): (group: GroupRecord) => CardPack {
     play: playNow(record.playStops),
     ...howItCounts(record, group),
     ...packBalls(record, group),
+    ...matchesFor(group),
     ...(record.showsPosition ? { position: positionsOf(standing(), group) } : {}),
   })
 }
@@ -76,6 +93,13 @@ function howItCounts(record: DayRecord, group: GroupRecord): Pick<CardPack, 'poi
   return sides.length === 0
     ? points
     : { ...points, together: { count: format.count, on, better: format.better, sides } }
+}
+
+/** A side's one ball of whose players some are in another group: the phone has not every card it may be written on. */
+function asInGroup(match: MatchToCount, entryIds: readonly string[]): MatchToCount {
+  const inGroup = (ball: BallToCount): BallToCount =>
+    ball.players.length > 1 && !ball.players.every((id) => entryIds.includes(id)) ? { ...ball, isFixed: true } : ball
+  return { ...match, a: match.a.map(inGroup), b: match.b.map(inGroup) }
 }
 
 type DayStanding = ReturnType<typeof scoreDay>[number]['standings'][number]
@@ -113,9 +137,10 @@ function packCard(record: DayRecord, entry: EntryRecord, card: CurrentCard, play
     cardId: card.cardId,
     entryId: entry.id,
     firstName: entry.firstName,
-    familyName: entry.knownAs ? `${entry.familyName} (${entry.knownAs})` : entry.familyName,
+    familyName: familyShown(entry),
     guestOf: entry.kind === 'guest' ? entry.hostName : null,
     ...partnersOf(record, entry.id),
+    ...besideOf(record, entry.id),
     tee: { name: tee?.name ?? '', gender: tee?.gender ?? entry.gender },
     playingHandicap,
     markerId: kept?.markerId ?? null,
@@ -140,10 +165,25 @@ function packCard(record: DayRecord, entry: EntryRecord, card: CurrentCard, play
 }
 
 /** Who plays the same ball: the card is theirs too. */
-function partnersOf(record: DayRecord, entryId: EntryId): Pick<PackCard, 'partners'> {
-  const others = sharedCard(record, entryId)?.entryIds.filter((id) => id !== entryId) ?? []
-  return others.length > 0 ? { partners: others.map((id) => namesOf(record).short(id)) } : {}
+function partnersOf(record: DayRecord, entryId: EntryId): Pick<PackCard, 'sharedWith'> {
+  const group = record.groups.find((one) => one.entryIds.includes(entryId))?.entryIds ?? []
+  const side = sharedCard(record, entryId)?.entryIds ?? []
+  const sharedWith = side.flatMap((id): PackPartner[] => {
+    const other =
+      id === entryId || !group.includes(id)
+        ? undefined
+        : record.entries.find((one) => one.id === id && one.status === 'entered')
+    return other ? [{ entryId: id, firstName: other.firstName, familyName: familyShown(other) }] : []
+  })
+  return sharedWith.length > 0 ? { sharedWith } : {}
 }
+
+function besideOf(record: DayRecord, entryId: EntryId): Pick<PackCard, 'beside'> {
+  const beside = hasMatches(record) ? besideMatches(record, entryId) : null
+  return beside === null ? {} : { beside }
+}
+
+const familyShown = ({ familyName, knownAs }: EntryRecord) => (knownAs ? `${familyName} (${knownAs})` : familyName)
 
 /** Each writer's own column, hole by hole; who cleared a hole has nothing on it. */
 function writtenBy(card: CurrentCard): Pick<PackCard, 'written' | 'numbers'> {

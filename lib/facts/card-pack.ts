@@ -3,6 +3,7 @@
 
 import type { Gender } from '@/lib/rules/day'
 import type { BallValue, CountChoice, PointsTable } from '@/lib/rules/formats/format'
+import type { MatchToCount } from '@/lib/rules/matches/match-now'
 import type { CardState } from './day-record'
 import type { CardId, DayId, EntryId, GroupId, SideId } from './ids'
 import type { PlayNow } from './play-stop'
@@ -28,8 +29,8 @@ export interface PackCard {
   readonly firstName: string
   readonly familyName: string
   readonly guestOf: string | null
-  /** Where a side shares one card: its other players by name. */
-  readonly partners?: readonly string[]
+  /** Where a side shares one card: its other players. Each of them may write and sign as the player does. */
+  readonly sharedWith?: readonly PackPartner[]
   readonly tee: { readonly name: string; readonly gender: Gender }
   readonly playingHandicap: number
   readonly markerId: EntryId | null
@@ -46,6 +47,8 @@ export interface PackCard {
     readonly entryId: EntryId | null
     readonly signedAt: string
   }[]
+  /** Of somebody in a match: another competition that is no match, and needs every hole. */
+  readonly beside?: string
   /** Signatures that no longer cover the card and were not given again. */
   readonly signaturesOff?: readonly SignatureOff[]
 }
@@ -58,6 +61,13 @@ export interface SignatureOff {
   readonly from: WrittenScore
   /** Null with a hole: not agreed now. */
   readonly to: WrittenScore
+}
+
+/** Another player of the side whose card it is. */
+export interface PackPartner {
+  readonly entryId: EntryId
+  readonly firstName: string
+  readonly familyName: string
 }
 
 /** Whose phone a phone of the group is, as it said itself. */
@@ -85,6 +95,14 @@ export interface PackBall {
   readonly drives: readonly (EntryId | null)[]
   /** Holes on which the named ball is said to be lost. */
   readonly lost: readonly number[]
+}
+
+/** A match somebody of the group plays in, with what the phone counts it from. */
+export interface PackMatch {
+  readonly competition: string
+  readonly a: string
+  readonly b: string
+  readonly match: MatchToCount
 }
 
 export interface CardPack {
@@ -133,4 +151,6 @@ export interface CardPack {
   readonly holders?: readonly PackHolder[]
   /** Sides in this group about whose ball something is written down. */
   readonly balls?: readonly PackBall[]
+  /** Matches with somebody of this group in them. */
+  readonly matches?: readonly PackMatch[]
 }

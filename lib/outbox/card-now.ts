@@ -8,6 +8,7 @@ import type { WrittenScore } from '@/lib/facts/score-fact'
 import { type ReplacedScore, type Said, standingOpinions, writerOfKey } from '@/lib/facts/writer'
 import type { PointsTable } from '@/lib/rules/formats/format'
 import type { RoundHoles } from '@/lib/rules/hole-numbers'
+import { type HolesToPlay, holesToPlay, type MatchToCount, type ScoresOf } from '@/lib/rules/matches/match-now'
 import type { Me } from './holding'
 import type { KeptFact } from './kept-fact'
 
@@ -50,7 +51,35 @@ export interface CardNow {
   readonly signaturesOff: readonly SignatureOff[]
   /** Hole numbers. */
   readonly missing: readonly number[]
+  /** Holes that need no score, because the matches of the player do not need them. */
+  readonly notNeeded: HolesToPlay['notNeeded']
+  readonly onlyFor: HolesToPlay['onlyFor']
   readonly notAgreed: readonly number[]
+  /** Who may sign as the player: of a side's one card any of its players. */
+  readonly players: readonly EntryId[]
+  /** Who may sign as the marker; where a side is alone in its group, another of its players. */
+  readonly markers: readonly EntryId[]
+}
+
+/** Everybody a card belongs to. */
+export const playersOf = (card: Pick<PackCard, 'entryId' | 'sharedWith'>): readonly EntryId[] => [
+  card.entryId,
+  ...(card.sharedWith ?? []).map((one) => one.entryId),
+]
+
+/** A side plays one ball, and nobody else is in the group: its own players mark the card. */
+export const marksItself = (card: Pick<CardNow, 'players' | 'markers'>) =>
+  card.markers.some((id) => card.players.includes(id))
+
+function markersFor(card: PackCard, cards: readonly PackCard[]): readonly EntryId[] {
+  const { markerId } = card
+  const others = cards.filter((each) => each.cardId !== card.cardId)
+  // Of a side that marks another's card any player may; a marker with an own card is one person.
+  const side = others.find((each) => markerId !== null && each.sharedWith && playersOf(each).includes(markerId))
+  if (side) return playersOf(side)
+  if (markerId !== null) return [markerId]
+  if (others.length > 0) return others.flatMap(playersOf)
+  return card.sharedWith ? playersOf(card) : []
 }
 
 /** Facts the pack does not hold yet: unsent ones, and received ones younger than the pack. */
@@ -64,14 +93,29 @@ export function notInPack(pack: CardPack, facts: readonly KeptFact[]): readonly 
 
 export function cardsNow(pack: CardPack, facts: readonly KeptFact[], phone: string): readonly CardNow[] {
   const fresh = notInPack(pack, facts)
-  const { points } = pack
-  return pack.cards.map((card) =>
+  const { points, matches } = pack
+  const cards = pack.cards.map((card) =>
     cardNow(
       points ? { ...card, holes: card.holes.map((hole) => ({ ...hole, table: points })) } : card,
       fresh.filter((kept) => kept.fact.cardId === card.cardId),
       phone,
+      markersFor(card, pack.cards),
     ),
   )
+  if (!matches) return cards
+  const counted = matches.map((one) => one.match)
+  return cards.map((card) => leftByMatches(card, counted, scoresIn(cards)))
+}
+
+/** The cards of the group, for a match: a hole on which two scores stand decides nothing yet. */
+export function scoresIn(cards: readonly CardNow[]): ScoresOf {
+  return (player) => cards.find((each) => each.card.entryId === player)?.holes.map((hole) => hole.score)
+}
+
+/** A card is complete when its matches are, unless another competition needs the other holes. */
+function leftByMatches(card: CardNow, matches: readonly MatchToCount[], scoresOf: ScoresOf): CardNow {
+  const { notNeeded, onlyFor } = holesToPlay(matches, card.card.entryId, card.card.beside ?? null, scoresOf)
+  return { ...card, notNeeded, onlyFor, missing: card.missing.filter((hole) => !notNeeded.includes(hole)) }
 }
 
 interface SaidOn extends Said {
@@ -93,7 +137,7 @@ function saidInPack(card: PackCard, phone: string): ReadonlyMap<number, readonly
   return byHole
 }
 
-function cardNow(card: PackCard, fresh: readonly KeptFact[], phone: string): CardNow {
+function cardNow(card: PackCard, fresh: readonly KeptFact[], phone: string, markers: readonly EntryId[]): CardNow {
   const said = new Map(saidInPack(card, phone))
   let signatures: SignatureNow[] = card.signatures.map((each) => ({ ...each, received: true }))
   let off: SignatureOff[] = [...(card.signaturesOff ?? [])]
@@ -132,6 +176,10 @@ function cardNow(card: PackCard, fresh: readonly KeptFact[], phone: string): Car
     signaturesOff: off,
     closed: card.state !== 'out' || bothSigned,
     missing: holes.filter((hole) => hole.score === null && !hole.differs).map((hole) => hole.hole),
+    notNeeded: [],
+    onlyFor: null,
+    players: playersOf(card),
+    markers,
     notAgreed: holes.filter((hole) => hole.differs).map((hole) => hole.hole),
   }
 }

@@ -1,11 +1,18 @@
 // What stands in the way of a signature, in the order a player should deal with it. Rules of Golf 3.3b: player and
-// marker each certify the gross score of every hole; after that only the committee changes it.
+// marker each certify the gross score of every hole; after that only the committee changes it. 22.2 and 23.1: either partner
+// may act for the side.
 
 import type { EntryId } from '@/lib/facts/ids'
 import { type Refused, refused } from '@/lib/result'
 import type { CardNow } from './card-now'
 
-export type SigningRefusal = 'taken-in' | 'signed-already' | 'not-agreed' | 'holes-missing' | 'not-the-marker'
+export type SigningRefusal =
+  | 'taken-in'
+  | 'signed-already'
+  | 'not-agreed'
+  | 'holes-missing'
+  | 'not-the-marker'
+  | 'signed-twice'
 
 function list(holes: readonly number[]): string {
   if (holes.length === 1) return `hole ${holes[0]}`
@@ -23,12 +30,15 @@ export function mayNotSign(card: CardNow, role: 'player' | 'marker', entryId: En
     return refused('not-agreed', `Not agreed: ${list(card.notAgreed)}. Agree first, or let the committee rule.`)
   if (card.missing.length > 0)
     return refused('holes-missing', `${firstName} has no score yet on ${list(card.missing)}.`)
-  if (role === 'player' ? entryId !== card.card.entryId : !isMarker(card, entryId))
-    return refused('not-the-marker', `Only ${role === 'player' ? firstName : 'the marker'} can sign here.`)
+  if (role === 'player' ? !card.players.includes(entryId) : !card.markers.includes(entryId))
+    return refused('not-the-marker', `Only ${role === 'player' ? whoPlays(card) : 'the marker'} can sign here.`)
+  if (card.signatures.some((each) => each.role !== role && each.entryId === entryId))
+    return refused('signed-twice', 'Two people sign a card: another player of the side signs here.')
   return null
 }
 
-/** The named marker; where none is named, anybody in the group but the player. */
-export function isMarker(card: CardNow, entryId: EntryId): boolean {
-  return card.card.markerId ? entryId === card.card.markerId : entryId !== card.card.entryId
+/** "Jago", of a side "Jago or Una". */
+function whoPlays({ card }: CardNow): string {
+  const names = [card.firstName, ...(card.sharedWith ?? []).map((one) => one.firstName)]
+  return names.length > 1 ? `${names.slice(0, -1).join(', ')} or ${names.at(-1)}` : card.firstName
 }

@@ -40,6 +40,7 @@ import { live } from './live'
 import { parseInput } from './parse-input'
 import { planDelivery } from './plan-delivery'
 import { savePlan } from './save-plan'
+import { cardInItsDay, cardsTouched, withSigning } from './signing-sources'
 import { unsaved, whyClosed, withdrawnBy } from './take-fact'
 
 /** The number that should have come is not there: nothing was taken, send from `expected` on. */
@@ -65,14 +66,13 @@ export async function deliverFacts(
     groupId: actor.groupId,
   }
   const inOrder = [...read.value.facts].sort((a, b) => a.seq - b.seq)
-  const touched = new Set(inOrder.map((fact) => fact.cardId))
   const done = await write(async (tx) => {
     const lastSeq = await takeDevice(tx, device, now, saysOf(read.value))
-    const group = lastSeq === null ? null : await groupSources(tx, actor, touched)
+    const group = lastSeq === null ? null : await groupSources(tx, actor, cardsTouched(inOrder))
     if (lastSeq === null || !group)
       return refused('no-such-group', 'That group is not in this day any more. Ask the desk for the new start sheet.')
     if (group.calledOff !== null) return refused('no-such-group', calledOffSentence(group.calledOff))
-    const sources = await withSides(tx, actor, inOrder, group)
+    const sources = await withSigning(tx, actor, inOrder, await withSides(tx, actor, inOrder, group))
     const plan = planDelivery(sources, inOrder, lastSeq, actor.societyId, device.id, now)
     const repeats = await earlierAnswers(tx, device.id, plan.repeats)
     if (plan.lastSeq === lastSeq && !plan.repeats.length) return gap(lastSeq + 1)
@@ -197,7 +197,8 @@ export async function keyCard(
     }))
     await addFacts(tx, added)
     await addSignatures(tx, paper)
-    const after = currentCard({ ...sources, facts, signatures: [...signatures, ...paper] })
+    const keyed = currentCard({ ...sources, facts, signatures: [...signatures, ...paper] })
+    const after = await cardInItsDay(tx, { societyId, dayId }, card.entryId, keyed)
     const ready = faultsOf(after).length === 0
     if (ready && after.player && after.marker) await handInCard(tx, societyId, cardId)
     const steps = added.length + paper.length

@@ -3,6 +3,7 @@
 
 import 'server-only'
 import { currentCard } from '@/lib/boards/current-card'
+import { cardsAsTheyStand } from '@/lib/boards/day-of-record'
 import { actsOfChoice } from '@/lib/boards/ruling-acts'
 import { scoreEffect } from '@/lib/boards/score-effect'
 import type { Actor } from '@/lib/facts/actor'
@@ -42,7 +43,7 @@ export async function ruleByChoice(
     const group = record.groups.find((one) => one.entryIds.includes(first.card.entryId))
     const chosen = actsOfChoice(
       read.value,
-      currentCard(first),
+      cardsAsTheyStand(record).get(first.card.entryId) ?? currentCard(first),
       group?.startHole ?? record.round.firstHole,
       (hole, made) => scoreEffect(record, first.card.entryId, hole, made),
     )

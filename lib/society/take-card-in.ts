@@ -21,6 +21,7 @@ import { deskOnly, notFound, type Officer } from './desk-only'
 import { live } from './live'
 import { parseInput } from './parse-input'
 import { putRuling, type RulingToGive } from './ruling-in-book'
+import { cardInItsDay } from './signing-sources'
 
 /** Refused as `card-not-ready` with every fault named. Taking a card in twice answers the same. */
 export async function takeCardIn(
@@ -53,7 +54,7 @@ export async function takeCardIn(
     const day = on.value
     const sources = await cardSources(tx, { societyId, dayId, cardId })
     if (!sources) return notFound('card')
-    const card = currentCard(sources)
+    const card = await cardInItsDay(tx, { societyId, dayId }, sources.card.entryId, currentCard(sources))
     const isAccepted = sources.card.state === 'taken-in'
     const other = seen ? changedSince(card, { was: seen, scores: seen, isAccepted }) : null
     if (other) return other

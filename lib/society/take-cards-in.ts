@@ -17,6 +17,7 @@ import { takeDayOn } from './day-on'
 import { deskOnly, notFound } from './desk-only'
 import { live } from './live'
 import { parseInput } from './parse-input'
+import { cardInItsDay } from './signing-sources'
 import { accept, dayClosed } from './take-card-in'
 
 interface CardsTakenIn {
@@ -53,7 +54,7 @@ export async function takeCardsIn(
       if (!sources) return notFound('card')
       const { card } = sources
       if (card.state === 'taken-in') continue
-      const stands = currentCard(sources)
+      const stands = await cardInItsDay(tx, { societyId, dayId }, card.entryId, currentCard(sources))
       const isOther = changedSince(stands, { was: seen, scores: seen, isAccepted: false }) !== null
       const differs = card.paper ? totalsThatDiffer(stands.scores, card.paper).length > 0 : false
       if (isOther || differs || card.state !== 'handed-in' || faultsOf(stands).length > 0) {

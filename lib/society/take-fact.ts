@@ -2,10 +2,13 @@
 // the saving is in enter-score.ts.
 
 import { type CurrentCard, currentCard } from '@/lib/boards/current-card'
+import { agreedScores, leftOf } from '@/lib/boards/match-cards'
 import type { CardRecord, DayStatus, FactRecord, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
 import type { CardId, DeviceId, EntryId } from '@/lib/facts/ids'
 import type { BallFact, DeviceFact } from '@/lib/facts/score-fact'
+import type { HoleScore } from '@/lib/rules/day'
 import { hasHole, placeOfHole, rangeInWords, shownHole } from '@/lib/rules/hole-numbers'
+import { holesToPlay, type MatchToCount } from '@/lib/rules/matches/match-now'
 
 /** The cards of one group as the book has them, moved on fact by fact while a delivery is taken. */
 export interface GroupCards {
@@ -21,6 +24,17 @@ export interface GroupCards {
   readonly signatures: readonly SignatureRecord[]
   /** Sides with somebody in the group; read only when a ball is written about. */
   readonly sides?: readonly { readonly id: string; readonly entryIds: readonly EntryId[] }[]
+  /** What decides about signatures besides the cards; read only when one is delivered. */
+  readonly signing?: SigningSources
+}
+
+export interface SigningSources {
+  /** Matches of the day: a card is complete when its matches are. */
+  readonly matches: readonly MatchToCount[]
+  /** By entry: a competition beside the matches that needs every hole. */
+  readonly beside: Readonly<Record<string, string | null>>
+  /** Players of the sides that share one card. */
+  readonly shared: readonly (readonly EntryId[])[]
 }
 
 type Role = SignatureRecord['role']
@@ -40,7 +54,8 @@ export function takeFact(group: GroupCards, fact: DeviceFact, deviceId: DeviceId
     return no('writer-not-in-group', 'Whoever wrote that does not play in this group. Say on the card who you are.')
   if (fact.kind === 'drive' || fact.kind === 'ball-lost') return takeBall(group, card, fact)
   const now = currentCard({ card, ...group })
-  return fact.kind === 'score' ? takeScore(group, card, now, fact, deviceId) : takeSignature(group, card, now, fact)
+  if (fact.kind === 'score') return takeScore(group, card, now, fact, deviceId)
+  return takeSignature(group, card, asGroupPlays(group, card, now), fact)
 }
 
 const no = (code: string, sentence: string): Taken => ({ kind: 'refused', code, sentence })
@@ -144,11 +159,8 @@ function takeSignature(
 ): Taken {
   const closed = whyClosed(group.status, card)
   if (closed) return no('card-closed', `${closed} It takes no further signature.`)
-  const name = group.nameOf[card.entryId] ?? 'the player'
-  if (fact.role === 'player' && fact.writer !== card.entryId)
-    return no('not-your-card', `Only ${name} signs this card as the player.`)
-  if (fact.role === 'marker' && fact.writer === card.entryId)
-    return no('own-marker', 'Nobody marks their own card. Hand the phone to the marker to sign.')
+  const wrong = wrongSigner(group, card, now, fact)
+  if (wrong) return wrong
   if (now.notAgreed.length)
     return no('not-agreed', `${holes(now.notAgreed)} not agreed. Agree on the score, or ask the committee to rule.`)
   if (now.missing.length)
@@ -161,6 +173,43 @@ function takeSignature(
     )
   const other = fact.role === 'player' ? now.marker : now.player
   return { kind: 'signature', entryId: fact.writer, handsIn: other !== null }
+}
+
+/**
+ * Rules of Golf 22.2 and 23.1: any partner certifies the card of the side. The marker is of another side; where a side is
+ * alone in its group another of its players, and the two are never one person (3.3b).
+ */
+function wrongSigner(
+  group: GroupCards,
+  card: CardRecord,
+  now: CurrentCard,
+  { role, writer }: Extract<DeviceFact, { kind: 'signature' }>,
+): Taken | null {
+  const players = group.signing?.shared.find((side) => side.includes(card.entryId)) ?? [card.entryId]
+  const isPlayer = players.includes(writer)
+  const names = players.map((id) => group.nameOf[id] ?? 'the player')
+  const who = names.length > 1 ? `${names.slice(0, -1).join(', ')} or ${names.at(-1)}` : names[0]
+  if (role === 'player' && !isPlayer) return no('not-your-card', `Only ${who} signs this card as the player.`)
+  const isAlone = players.length > 1 && group.entryIds.every((id) => players.includes(id))
+  if (role === 'marker' && isPlayer && !isAlone)
+    return no('own-marker', 'Nobody marks their own card. Hand the phone to the marker to sign.')
+  const other = role === 'player' ? now.marker : now.player
+  return other !== null && other.entryId === writer
+    ? no('signed-twice', 'Two people sign a card. Hand the phone to another player of the side.')
+    : null
+}
+
+/** The card with what its matches leave of it, by the cards of the group as they are in this delivery. */
+function asGroupPlays(group: GroupCards, card: CardRecord, now: CurrentCard): CurrentCard {
+  if (!group.signing || group.signing.matches.length === 0) return now
+  const { matches, beside } = group.signing
+  const agreed = new Map<string, readonly HoleScore[]>(
+    group.cards.map((one) => [one.entryId, agreedScores(currentCard({ card: one, ...group }))]),
+  )
+  return leftOf(
+    now,
+    holesToPlay(matches, card.entryId, beside[card.entryId] ?? null, (player) => agreed.get(player)),
+  )
 }
 
 /** "Hole 11", "Holes 4 and 11", "Holes 4, 9 and 11". */

@@ -18,6 +18,7 @@ import { live } from './live'
 import { parseInput } from './parse-input'
 import { planDelivery } from './plan-delivery'
 import { savePlan } from './save-plan'
+import { cardsTouched, withSigning } from './signing-sources'
 
 export interface TakenLate {
   readonly taken: number
@@ -50,9 +51,10 @@ export async function takeLateScores(
     const facts = (await heldFacts(tx, { deviceId })).map((held) => held.fact)
     if (lastSeq === null || facts.length === 0)
       return refused('nothing-held', 'Everything that phone brought has been taken in already.')
-    const group = await groupSources(tx, { societyId, dayId, groupId }, new Set(facts.map((fact) => fact.cardId)))
+    const group = await groupSources(tx, { societyId, dayId, groupId }, cardsTouched(facts))
     if (!group) return notFound('group')
-    const sources = await withSides(tx, { dayId, groupId }, facts, group)
+    const sided = await withSides(tx, { dayId, groupId }, facts, group)
+    const sources = await withSigning(tx, { societyId, dayId }, facts, sided)
     const plan = planDelivery(sources, facts, lastSeq, societyId, deviceId, now)
     // A number is missing before the first one: the phone had more to say before this than it brought.
     if (plan.answers.length === 0)

@@ -127,7 +127,7 @@ interface GroupRow {
 export async function groupSources(
   tx: Tx,
   which: { readonly societyId: SocietyId; readonly dayId: DayId; readonly groupId: GroupId },
-  touched: ReadonlySet<string>,
+  touched: ReadonlySet<string> | 'all',
 ): Promise<GroupSources | null> {
   const rows = await tx.$queryRaw<GroupRow[]>`
     SELECT d."status", CASE WHEN d."startPublishedAt" IS NULL THEN 0 ELSE 1 END AS "started",
@@ -150,7 +150,7 @@ export async function groupSources(
   const cards = rows.flatMap(({ cardId, entryId, markerId, state }): CardRecord[] =>
     cardId === null ? [] : [{ id: cardId, entryId, markerId, state: state as CardRecord['state'], takenInAt: null }],
   )
-  const cardIds = cards.map((card) => card.id).filter((id) => touched.has(id))
+  const cardIds = cards.map((card) => card.id).filter((id) => touched === 'all' || touched.has(id))
   return {
     dayId: which.dayId,
     status: first.status as DayStatus,

@@ -44,7 +44,10 @@ export function givenEnding({ walkover, concededBy }: Match): MatchEnding | null
 }
 
 /** A match, or a part of one, that was abandoned before it was decided is over as it stood. */
-export function stoodAt({ up, finished, result }: MatchPlayed, { abandoned }: Match): Omit<MatchEnding, 'takes'> {
+export function stoodAt(
+  { up, finished, result }: Pick<MatchPlayed, 'up' | 'finished' | 'result'>,
+  { abandoned }: Pick<Match, 'abandoned'>,
+): Omit<MatchEnding, 'takes'> {
   if (finished || abandoned !== true) return { up, finished, result }
   return { up, finished: true, result: `${result}, abandoned` }
 }
@@ -83,7 +86,7 @@ export function extraHolesPlayed(
 }
 
 /** The first extra hole that is won decides; level on all of them, the match is still level. */
-function extraHoles(
+export function extraHoles(
   extra: NonNullable<Match['extraHoles']>,
   balls: MatchBalls,
   settings: MatchSettings,
@@ -96,7 +99,7 @@ function extraHoles(
   return { up: won, finished: true, result: `at the ${ordinal(length + played.length)}`, takes: 'nothing' }
 }
 
-function endedByOutcome({ a, b }: MatchBalls): { readonly up: number; readonly result: string } | null {
+export function endedByOutcome({ a, b }: MatchBalls): { readonly up: number; readonly result: string } | null {
   const outA = sideOut(a)
   const outB = sideOut(b)
   if (outA !== null && outB !== null) return { up: 0, result: 'no result' }

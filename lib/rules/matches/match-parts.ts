@@ -67,7 +67,8 @@ export function partsUnplayed(
   }))
 }
 
-function stretchesOf(parts: readonly MatchPart[], holes: readonly Hole[]) {
+/** The parts a match over these holes has, each with its first and last place on the card. */
+export function stretchesOf(parts: readonly MatchPart[], holes: readonly Pick<Hole, 'hole'>[]) {
   return parts.flatMap(({ name, from, to }) => {
     const first = holes.findIndex(({ hole }) => hole >= from)
     const last = to === 0 ? holes.length - 1 : holes.findIndex(({ hole }) => hole === to)

@@ -1,7 +1,7 @@
 // Rules of Golf 2023, 3.2: a hole is won by the better score, the match by whoever is more holes up than are left. 23.2a
 // for sides: the better ball counts; no score by either side halves the hole.
 
-import { countOnHole, type HoleCount } from '../count/count-on-hole'
+import { type CountedBall, countOnHole, type HoleCount } from '../count/count-on-hole'
 import type { HoleScore } from '../day'
 import { modulo } from '../exact/fraction'
 import type { Ball } from '../score/balls'
@@ -12,6 +12,11 @@ export interface MatchBalls {
   readonly b: readonly Ball[]
 }
 
+/** What a match looks at of a ball. */
+export interface BallInMatch extends CountedBall {
+  readonly holes: readonly { readonly hole: number }[]
+}
+
 export interface MatchPlayed {
   /** Holes A is up at the end of what counts. */
   readonly up: number
@@ -19,6 +24,8 @@ export interface MatchPlayed {
   readonly finished: boolean
   readonly result: string
   readonly states: readonly MatchState[]
+  /** Numbers of the holes that need no score: conceded ones, and those left when it was decided. */
+  readonly notNeeded: readonly number[]
 }
 
 export interface MatchSettings {
@@ -49,12 +56,13 @@ export function holeWon(a: HoleScore, b: HoleScore, better: 'high' | 'low', over
   return ahead > 0 ? 1 : ahead < 0 ? -1 : 0
 }
 
-export function playMatch(a: readonly Ball[], b: readonly Ball[], settings: MatchSettings): MatchPlayed {
+export function playMatch(a: readonly BallInMatch[], b: readonly BallInMatch[], settings: MatchSettings): MatchPlayed {
   const { counts, better, from, to, startHole, over, conceded } = settings
   const holes = a[0]?.holes ?? b[0]?.holes ?? []
   const length = to - from + 1
   const chosen: number[] = []
   const states: MatchState[] = []
+  const notNeeded: number[] = []
   let up = 0
   let left = length
   let decided = false
@@ -63,6 +71,7 @@ export function playMatch(a: readonly Ball[], b: readonly Ball[], settings: Matc
     if (i < from || i > to) continue
     const { hole } = holes[i]!
     const given = conceded.get(hole)
+    if (decided || given !== undefined) notNeeded.push(hole)
     const won = decided
       ? null
       : (given ??
@@ -83,7 +92,8 @@ export function playMatch(a: readonly Ball[], b: readonly Ball[], settings: Matc
     if (lead > left) decided = true
   }
   const finished = decided || left === 0
-  return { up, holesPlayed: length - left, finished, result: resultInWords(up, left, finished, length - left), states }
+  const result = resultInWords(up, left, finished, length - left)
+  return { up, holesPlayed: length - left, finished, result, states, notNeeded }
 }
 
 /** "2&1", "1 up", "halved"; before the end "A 2 up after 11", "level after 7". */
