@@ -17,7 +17,7 @@ import { useNewBuild } from './use-new-build'
 import { hashOf, usePlace } from './use-place'
 import { WhoHolds } from './who-holds'
 import { WholeCard } from './whole-card'
-import { shortName } from './words'
+import { playersIn, shortName } from './words'
 
 export function CardApp({ link }: { link: string }) {
   const { book, now } = useGroup(link)
@@ -33,7 +33,7 @@ export function CardApp({ link }: { link: string }) {
   const pack = now?.pack
   if (!book || !now || !pack) return <NoPackYet now={now} retry={() => book?.refresh()} />
 
-  const holder = pack.cards.some((each) => each.entryId === now.holder) ? now.holder : null
+  const holder = playersIn(pack).some((each) => each.entryId === now.holder) ? now.holder : null
   const order = holesInPlay(pack)
   // Where it opened it stays: the last score of a hole must not turn the page under somebody's thumb.
   if (openedOn === null) setOpenedOn(firstOpen(now, order))
@@ -101,14 +101,16 @@ export function CardApp({ link }: { link: string }) {
 function firstOpen(now: GroupSnapshot, order: readonly number[]): number {
   const lacking = (hole: number) =>
     now.cards.some((card) => !card.closed && (card.missing.includes(hole) || card.notAgreed.includes(hole)))
-  return order.find(lacking) ?? order.at(-1) ?? 1
+  // Nothing lacks: the last hole that was played, which a match may have ended on.
+  return order.find(lacking) ?? order.findLast((hole) => hasScore(now, hole)) ?? order.at(-1) ?? 1
 }
+
+const hasScore = (now: GroupSnapshot, hole: number) =>
+  now.cards.some((card) => card.holes.some((line) => line.hole === hole && line.written.length > 0))
 
 /** Why it opens on a hole the group has gone past; null on the hole that is simply next. */
 function whyHere(now: GroupSnapshot, order: readonly number[], hole: number): string | null {
-  const isPast = order
-    .slice(order.indexOf(hole) + 1)
-    .some((later) => now.cards.some((card) => !card.missing.includes(later)))
+  const isPast = order.slice(order.indexOf(hole) + 1).some((later) => hasScore(now, later))
   if (!isPast) return null
   const open = now.cards.filter((card) => !card.closed)
   if (open.some((card) => card.notAgreed.includes(hole))) return `Hole ${hole} first: two different scores`

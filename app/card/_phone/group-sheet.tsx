@@ -2,16 +2,24 @@
 
 import { DemoMark } from '@/app/_parts/demo-mark'
 import type { CardPack } from '@/lib/facts/card-pack'
-import { holesInPlay } from '@/lib/outbox/card-now'
+import { type CardNow, holesInPlay } from '@/lib/outbox/card-now'
 import type { GroupSnapshot } from '@/lib/outbox/group-book'
 import { HowKept } from './how-kept'
+import { MatchesSoFar } from './matches-so-far'
 import { TOTAL_WORD, totalFigure, totalOf } from './reading'
 import { SidesSoFar } from './sides-so-far'
 import { signaturesOffInWords } from './signature-off'
 import { standingFirst } from './standing'
 import { StateLine } from './state-line'
 import { hashOf } from './use-place'
-import { allEnteredInFull, fullName, holeLacks, placeWords, shortName } from './words'
+import { allEnteredInFull, cardName, holeLacks, placeWords, shortName } from './words'
+
+/** Nobody wrote a score on it and nobody needs one: the match was over. */
+const isSpare = (cards: readonly CardNow[], hole: number) =>
+  cards.every(
+    (card) =>
+      card.notNeeded.includes(hole) && card.holes.every((line) => line.hole !== hole || line.written.length === 0),
+  )
 
 export function GroupSheet({ pack, now, holder }: { pack: CardPack; now: GroupSnapshot; holder: string }) {
   const order = holesInPlay(pack)
@@ -32,7 +40,7 @@ export function GroupSheet({ pack, now, holder }: { pack: CardPack; now: GroupSn
             return (
               <li key={card.card.cardId} className={card.notAgreed.length > 0 ? 'differs' : undefined}>
                 <a href={hashOf({ at: 'card', entryId: card.card.entryId })}>
-                  <span className="who">{fullName(card.card)}</span>
+                  <span className="who">{cardName(card.card)}</span>
                   <span className="fig total">
                     {totalFigure(pack.reading, total)} <span className="unseen">{TOTAL_WORD[pack.reading]}</span>
                   </span>
@@ -46,6 +54,7 @@ export function GroupSheet({ pack, now, holder }: { pack: CardPack; now: GroupSn
             )
           })}
         </ul>
+        <MatchesSoFar pack={pack} cards={now.cards} />
         <SidesSoFar pack={pack} cards={now.cards} />
         <h2 className="sc">Holes</h2>
         <ul className="c-holes">
@@ -53,13 +62,14 @@ export function GroupSheet({ pack, now, holder }: { pack: CardPack; now: GroupSn
             const lacks = holeLacks(pack, now.cards, hole)
             const differs = now.cards.some((card) => card.notAgreed.includes(hole))
             const begun = now.cards.some((card) => !card.missing.includes(hole))
-            const state = differs ? 'differs' : !lacks ? 'in' : begun ? 'begun' : 'open'
+            const spare = isSpare(now.cards, hole)
+            const state = differs ? 'differs' : spare ? 'spare' : !lacks ? 'in' : begun ? 'begun' : 'open'
             return (
               <li key={hole}>
                 <a className={state} href={hashOf({ at: 'hole', hole })}>
                   <span className="unseen">Hole </span>
                   <span className="fig">{hole}</span>
-                  <span className="unseen">, {lacks ?? allEnteredInFull(now.cards)}</span>
+                  <span className="unseen">, {lacks ?? (spare ? 'no score needed' : allEnteredInFull(now.cards))}</span>
                 </a>
               </li>
             )

@@ -9,7 +9,7 @@ import { TOTAL_WORD, totalFigure, totalOf } from './reading'
 import { standing } from './standing'
 import { StateLine } from './state-line'
 import { hashOf } from './use-place'
-import { clock, fullName, placeWords, shortName } from './words'
+import { cardName, clock, placeWords, shortName } from './words'
 
 interface Props {
   readonly pack: CardPack
@@ -24,7 +24,7 @@ export function HandedIn({ pack, now, card, onWhole }: Props) {
   const place = pack.position?.places[card.card.entryId]
   const job = nextJob(pack, now.cards, card.card.entryId)
   const board = `/${pack.societySlug}/days/${pack.daySlug}`
-  const name = shortName(pack, card.card.entryId)
+  const name = card.card.sharedWith ? cardName(card.card) : shortName(pack, card.card.entryId)
   return (
     <>
       <section className="c-sheet" aria-labelledby="in">
@@ -59,7 +59,7 @@ export function HandedIn({ pack, now, card, onWhole }: Props) {
         <ul className="c-four">
           {now.cards.map((each) => (
             <li key={each.card.cardId} className={job?.entryId === each.card.entryId ? 'next' : undefined}>
-              <span>{fullName(each.card)}</span>
+              <span>{cardName(each.card)}</span>
               <span>{standing(pack, each)}</span>
             </li>
           ))}

@@ -10,6 +10,7 @@ import { AnyScore } from './any-score'
 import { AskNoScore } from './ask-no-score'
 import { changedSince, HoleFoot } from './hole-foot'
 import { HoleHead } from './hole-head'
+import { MatchesOnHole } from './matches-so-far'
 import { headingsOf, noScoreEndsTheCard } from './reading'
 import { ScoreRow } from './score-row'
 import { SideBalls } from './side-ball'
@@ -84,6 +85,7 @@ export function HoleView({ pack, now, book, hole, why, go, refuse }: Props) {
     <>
       <header className="c-head">
         <HoleHead pack={pack} hole={hole} hasMoved={moved} />
+        <MatchesOnHole pack={pack} cards={now.cards} hole={hole} />
       </header>
       <p className="unseen" aria-live="polite">
         {off && now.cards.flatMap((card) => signaturesOffInWords(pack, card)).join(' ')}

@@ -4,7 +4,7 @@ import type { CardPack } from '@/lib/facts/card-pack'
 import type { EntryId } from '@/lib/facts/ids'
 import type { CardNow } from '@/lib/outbox/card-now'
 import type { Place } from './use-place'
-import { shortName } from './words'
+import { cardName, shortName } from './words'
 
 export interface NextJob {
   readonly entryId: EntryId
@@ -20,7 +20,8 @@ export function nextJob(pack: CardPack, cards: readonly CardNow[], after: string
   const ready = open.find((one) => one.missing.length === 0 && one.notAgreed.length === 0)
   if (ready) {
     const { entryId } = ready.card
-    return { entryId, words: `${shortName(pack, entryId)}’s card`, place: { at: 'card', entryId } }
+    const whose = ready.card.sharedWith ? cardName(ready.card) : shortName(pack, entryId)
+    return { entryId, words: `${whose}’s card`, place: { at: 'card', entryId } }
   }
   const [first] = open
   const hole = first && (first.notAgreed[0] ?? first.missing[0])

@@ -28,7 +28,7 @@ export function ScoreRow(props: Props) {
   const closed = card.closed || line.ruled || pack.status === 'closed'
   const mine = writtenBy(line, me)
   const shown = line.differs ? mine : line.score
-  const waits = !closed && !line.differs && shown === null
+  const waits = !closed && !line.differs && shown === null && !card.notNeeded.includes(line.hole)
   const id = `name-${card.card.cardId}`
   const folded = props.folded || closed
 
@@ -42,7 +42,9 @@ export function ScoreRow(props: Props) {
       <button type="button" className="c-name" aria-haspopup="dialog" disabled={closed} onClick={onPad}>
         <span id={id}>
           <b>{card.card.firstName}</b> {card.card.familyName}
-          {card.card.partners ? <span className="c-partners">with {card.card.partners.join(', ')}</span> : null}
+          {card.card.sharedWith ? (
+            <span className="c-partners">with {card.card.sharedWith.map((one) => one.familyName).join(', ')}</span>
+          ) : null}
         </span>
         <Dots strokes={strokesIn(reading, line)} />
         <span className="c-said">
@@ -67,6 +69,7 @@ function RowSays({
   folded,
 }: Props & { shown: WrittenScore; closed: boolean; folded: boolean }) {
   if (line.differs) return folded ? 'two different scores' : 'not agreed'
+  if (shown === null && card.notNeeded.includes(line.hole)) return 'no score needed'
   if (shown === null) return closed ? 'no score' : 'to enter'
   const inRow = OFFSETS.some((offset) => levelOn(pack.reading, line) + offset === shown) || shown === 'x'
   const why = line.ruled ? ', ruled' : card.state === 'taken-in' ? ', accepted' : closed ? ', signed' : ''

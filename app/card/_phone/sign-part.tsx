@@ -2,19 +2,19 @@
 
 import type { CardPack } from '@/lib/facts/card-pack'
 import type { EntryId } from '@/lib/facts/ids'
-import type { CardNow, SignatureNow } from '@/lib/outbox/card-now'
-import { isMarker, mayNotSign } from '@/lib/outbox/signing'
+import { type CardNow, marksItself, type SignatureNow } from '@/lib/outbox/card-now'
+import { mayNotSign } from '@/lib/outbox/signing'
 import { signaturesOffInWords } from './signature-off'
 import { hashOf } from './use-place'
-import { clock, fullName, shortName } from './words'
+import { clock, fullName, playersIn, shortName } from './words'
 
 type Role = SignatureNow['role']
 
-/** Who may sign in a role: the player; the named marker, or anybody else of the group where none is named. */
+/** Who may still sign in a role: of a side any player; whoever signed as the one does not sign as the other. */
 function signers(pack: CardPack, card: CardNow, role: Role) {
-  return pack.cards.filter((each) =>
-    role === 'player' ? each.entryId === card.card.entryId : isMarker(card, each.entryId),
-  )
+  const may = role === 'player' ? card.players : card.markers
+  const signed = card.signatures.find((each) => each.role !== role)?.entryId
+  return playersIn(pack).filter((each) => may.includes(each.entryId) && each.entryId !== signed)
 }
 
 export interface ToSign {
@@ -26,16 +26,26 @@ export interface ToSign {
 /** Who may sign now, whoever has the phone in the hand first; empty while something stands in the way. */
 export function toSign(pack: CardPack, card: CardNow, inHand: string): readonly ToSign[] {
   if (card.closed || stopsSigning(card)) return []
-  return (['marker', 'player'] as const)
+  const own = card.players.length > 1 ? 'our' : 'my'
+  const roles: readonly Role[] = marksItself(card) && card.signatures.length === 0 ? ['player'] : ['marker', 'player']
+  return roles
     .filter((role) => !card.signatures.some((each) => each.role === role))
     .flatMap((role) =>
       signers(pack, card, role).map(({ entryId, firstName }) => ({
         role,
         entryId,
-        words: role === 'player' ? `I am ${firstName}: sign my card` : `I am ${firstName}: sign as marker`,
+        words: role === 'player' ? `I am ${firstName}: sign ${own} card` : `I am ${firstName}: sign as marker`,
       })),
     )
     .sort((a, b) => Number(b.entryId === inHand) - Number(a.entryId === inHand))
+}
+
+/** Who signs after somebody has: the other role, by another person. */
+export function signsNext(pack: CardPack, card: CardNow, who: ToSign): Pick<ToSign, 'role' | 'entryId'> | null {
+  const role = who.role === 'player' ? 'marker' : 'player'
+  if (card.signatures.some((each) => each.role === role)) return null
+  const next = signers(pack, card, role).find((each) => each.entryId !== who.entryId)
+  return next ? { role, entryId: next.entryId } : null
 }
 
 /** What must be put right before anybody signs. */
@@ -59,6 +69,9 @@ export function BeforeSigning({ pack, card }: { readonly pack: CardPack; readonl
         <div className={`notice ${stops.code === 'not-agreed' ? 'differs' : 'waits'} c-notice`}>
           <p className="sc">{stops.code === 'not-agreed' ? 'Not agreed' : 'Not finished'}</p>
           <p>{stops.sentence}</p>
+          {card.onlyFor && card.missing.every((hole) => card.onlyFor?.holes.includes(hole)) && (
+            <p>The match is over; {card.onlyFor.competition} needs the other holes.</p>
+          )}
           {firstHole !== undefined && (
             <p className="acts">
               <a className="btn" href={hashOf({ at: 'hole', hole: firstHole })}>
@@ -91,6 +104,11 @@ export function SignPart({ pack, card, others, onSign }: Props) {
             Read the gross scores out to each other. Signing says that the gross score on each hole is right. After both
             have signed only the committee can change it. <span className="second">Rules of Golf 3.3b</span>
           </p>
+          {marksItself(card) && (
+            <p className="small">
+              No other side is in this group: one of you signs as the player and another as the marker.
+            </p>
+          )}
           {others.map((who) => (
             <button key={`${who.role} ${who.entryId}`} type="button" className="btn wide" onClick={() => onSign(who)}>
               {who.words}
@@ -105,7 +123,7 @@ export function SignPart({ pack, card, others, onSign }: Props) {
 function SignatureLine({ pack, card, role }: { pack: CardPack; card: CardNow; role: Role }) {
   const signature = card.signatures.find((each) => each.role === role)
   const expected = signers(pack, card, role)
-  const signer = signature && pack.cards.find((each) => each.entryId === signature.entryId)
+  const signer = signature && playersIn(pack).find((each) => each.entryId === signature.entryId)
   const word = role === 'player' ? 'Player' : 'Marker'
   const toSign = expected.length === 1 && expected[0] ? `${shortName(pack, expected[0].entryId)}, to sign` : 'to sign'
   return (

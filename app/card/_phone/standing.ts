@@ -8,7 +8,7 @@ import { holeList, shortName } from './words'
 const FEW = 3
 
 export function standing(pack: CardPack, card: CardNow): string {
-  const order = holesInPlay(pack)
+  const order = holesInPlay(pack).filter((hole) => !card.notNeeded.includes(hole))
   const progress = cardProgress({ state: card.state, order, missing: card.missing })
   const words = progressInWords(progress)
   if (card.state !== 'out') return words

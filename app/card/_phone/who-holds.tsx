@@ -2,12 +2,12 @@
 
 import { use, useEffect, useId, useRef, useState } from 'react'
 import { DemoMark } from '@/app/_parts/demo-mark'
-import type { CardPack, PackCard } from '@/lib/facts/card-pack'
+import type { CardPack, PackPartner } from '@/lib/facts/card-pack'
 import type { EntryId } from '@/lib/facts/ids'
 import { type Me, otherPhoneOf } from '@/lib/outbox/holding'
 import { HomeScreenAdvice } from './home-screen'
 import { KeptPage } from './use-kept-page'
-import { clock, fullName, HOW_SCORES_GO } from './words'
+import { clock, fullName, HOW_SCORES_GO, playersIn } from './words'
 
 interface Props {
   readonly pack: CardPack
@@ -18,7 +18,7 @@ interface Props {
 }
 
 interface Asking {
-  readonly card: PackCard
+  readonly card: PackPartner
   readonly since: string
 }
 
@@ -31,7 +31,7 @@ export function WhoHolds({ pack, me, holder, onHold }: Props) {
       <h1 id="who">Whose phone is this?</h1>
       <p className="lead">Scores typed here count as written by this player.</p>
       <ul className="c-who">
-        {pack.cards.map((card) => {
+        {playersIn(pack).map((card) => {
           const other = otherPhoneOf(pack, card.entryId, me.phone)
           const isHere = card.entryId === holder
           return (

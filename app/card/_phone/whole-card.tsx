@@ -18,10 +18,10 @@ import {
   totalOf,
   workingOf,
 } from './reading'
-import { BeforeSigning, SignPart, type ToSign, toSign } from './sign-part'
+import { BeforeSigning, SignPart, signsNext, type ToSign, toSign } from './sign-part'
 import { StateLine } from './state-line'
 import { hashOf } from './use-place'
-import { fullName, placeWords, shortName, whoWrote } from './words'
+import { cardName, placeWords, shortName, whoWrote } from './words'
 
 interface Props {
   readonly pack: CardPack
@@ -38,7 +38,7 @@ const HANDICAP = (figure: number) => (figure < 0 ? `+${-figure}` : String(figure
 export function WholeCard(props: Props) {
   const { pack, now, book, card, holder, refuse } = props
   const [inHand, setInHand] = useState(holder)
-  const [giveTo, setGiveTo] = useState<ToSign | null>(null)
+  const [giveTo, setGiveTo] = useState<Pick<ToSign, 'role' | 'entryId'> | null>(null)
   const [whole, setWhole] = useState(false)
   const [first, ...others] = toSign(pack, card, inHand)
 
@@ -47,7 +47,7 @@ export function WholeCard(props: Props) {
     refuse(done.ok ? null : done.sentence)
     if (!done.ok) return
     setInHand(who.entryId)
-    setGiveTo(toSign(pack, card, holder).find((one) => one.role !== who.role) ?? null)
+    setGiveTo(signsNext(pack, card, who))
     window.scrollTo(0, 0)
   }
 
@@ -57,7 +57,7 @@ export function WholeCard(props: Props) {
       <GivePhone
         now={now}
         name={shortName(pack, giveTo.entryId)}
-        what={giveTo.role === 'player' ? 'this card' : `${shortName(pack, card.card.entryId)}’s card as marker`}
+        what={giveTo.role === 'player' ? 'this card' : `${cardOf(pack, card)} as marker`}
         onHere={() => {
           setInHand(giveTo.entryId)
           setGiveTo(null)
@@ -72,10 +72,10 @@ export function WholeCard(props: Props) {
   return (
     <>
       <header className="c-whole-head">
-        <h1>{fullName(card.card)}</h1>
+        <h1>{cardName(card.card)}</h1>
         <p className="small second">
           Playing handicap {HANDICAP(card.card.playingHandicap)}, {card.card.tee.name.toLowerCase()} tees.
-          {marker && ` Marker: ${fullName(marker)}.`}
+          {marker && ` Marker: ${cardName(marker)}.`}
           {card.card.guestOf && ` Guest of ${card.card.guestOf}.`}
         </p>
         {pack.position && <p className="small">{placeWords(pack, card.card.entryId, now.packAt)}</p>}
@@ -99,7 +99,7 @@ export function WholeCard(props: Props) {
       <BeforeSigning pack={pack} card={card} />
       <div className="scroll" tabIndex={0} role="group" aria-label="Hole by hole">
         <table className="c-table">
-          <caption className="unseen">Card of {fullName(card.card)}, hole by hole</caption>
+          <caption className="unseen">Card of {cardName(card.card)}, hole by hole</caption>
           <thead>
             <tr>
               <th scope="col" className="lead-col">
@@ -123,7 +123,13 @@ export function WholeCard(props: Props) {
                   </tr>
                 )}
                 {holes.map((hole) => (
-                  <HoleLine key={hole.hole} pack={pack} hole={hole} me={now.me} />
+                  <HoleLine
+                    key={hole.hole}
+                    pack={pack}
+                    hole={hole}
+                    me={now.me}
+                    spare={card.notNeeded.includes(hole.hole)}
+                  />
                 ))}
                 {isWhole && (
                   <SumLine reading={pack.reading} word={index === 0 ? 'Out' : 'In'} holes={holes} className="half" />
@@ -161,6 +167,9 @@ export function WholeCard(props: Props) {
     </>
   )
 }
+
+const cardOf = (pack: CardPack, card: CardNow) =>
+  card.players.length > 1 ? 'the card' : `${shortName(pack, card.card.entryId)}’s card`
 
 /** Between two signatures on one phone: the other person reads and signs, not the same thumb twice. */
 function GivePhone({
@@ -201,7 +210,7 @@ function GivePhone({
   )
 }
 
-function HoleLine({ pack, hole, me }: { pack: CardPack; hole: HoleNow; me: Me }) {
+function HoleLine({ pack, hole, me, spare }: { pack: CardPack; hole: HoleNow; me: Me; spare: boolean }) {
   const [open, setOpen] = useState(false)
   const working = hole.score === null ? null : workingOf(pack.reading, hole, hole.score)
   const value = hole.score === null ? null : holeValue(pack.reading, hole, hole.score)
@@ -211,7 +220,7 @@ function HoleLine({ pack, hole, me }: { pack: CardPack; hole: HoleNow; me: Me })
     .join(', ')
   return (
     <>
-      <tr className={hole.differs ? 'differs' : hole.score === null ? 'waits' : undefined}>
+      <tr className={hole.differs ? 'differs' : hole.score === null && !spare ? 'waits' : undefined}>
         <th scope="row" className="lead-col fig">
           <a href={hashOf({ at: 'hole', hole: hole.hole })} aria-label={`Hole ${hole.hole}: go to it`}>
             {hole.hole}
@@ -229,7 +238,7 @@ function HoleLine({ pack, hole, me }: { pack: CardPack; hole: HoleNow; me: Me })
         ) : (
           <>
             <td className="fig gross">
-              {hole.score === null && <span className="unseen">to enter</span>}
+              {hole.score === null && <span className="unseen">{spare ? 'no score needed' : 'to enter'}</span>}
               {hole.score === 'x' ? <span className="small">no score</span> : hole.score}
               {hole.ruled && <span className="small"> ruled</span>}
             </td>

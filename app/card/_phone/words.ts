@@ -1,8 +1,8 @@
 // Small sentences of the card.
 
 import { timeInWords } from '@/lib/boards/dates-in-words'
-import { ordinal } from '@/lib/boards/in-words'
-import type { CardPack } from '@/lib/facts/card-pack'
+import { listed, ordinal } from '@/lib/boards/in-words'
+import type { CardPack, PackCard, PackPartner } from '@/lib/facts/card-pack'
 import type { EntryId } from '@/lib/facts/ids'
 import { type CardNow, isOwn, type Written } from '@/lib/outbox/card-now'
 import type { GroupSnapshot } from '@/lib/outbox/group-book'
@@ -20,11 +20,20 @@ export const fullName = (card: { readonly firstName: string; readonly familyName
 /** First names, and a family initial where two in the group share one. */
 export function shortName(pack: CardPack, entryId: string): string {
   if (entryId === 'desk') return 'the desk'
-  const card = pack.cards.find((each) => each.entryId === entryId)
-  if (!card) return 'somebody'
-  const shared = pack.cards.some((each) => each.entryId !== entryId && each.firstName === card.firstName)
-  return shared ? `${card.firstName} ${card.familyName.charAt(0)}.` : card.firstName
+  const all = playersIn(pack)
+  const player = all.find((each) => each.entryId === entryId)
+  if (!player) return 'somebody'
+  const shared = all.some((each) => each.entryId !== entryId && each.firstName === player.firstName)
+  return shared ? `${player.firstName} ${player.familyName.charAt(0)}.` : player.firstName
 }
+
+/** Everybody of the group: of a side with one card all its players. */
+export const playersIn = (pack: CardPack): readonly PackPartner[] =>
+  pack.cards.flatMap((card) => [card, ...(card.sharedWith ?? [])])
+
+/** Whose card it is: "Jago Trevennor", of a side "Trevennor and Holmgarth". */
+export const cardName = (card: Pick<PackCard, 'firstName' | 'familyName' | 'sharedWith'>) =>
+  card.sharedWith ? listed([card, ...card.sharedWith].map((one) => one.familyName)) : fullName(card)
 
 /** "you", "Anjali", "Gethin’s other phone", "Gethin on another phone": whose score stands on a hole. */
 export function whoWrote(pack: CardPack, one: Written, me: Me, all: readonly Written[]): string {

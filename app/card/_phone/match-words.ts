@@ -1,0 +1,46 @@
+// How the matches of a group stand, in the words of the phone.
+
+import { counted } from '@/lib/boards/in-words'
+import { wonHow } from '@/lib/boards/match-ending-words'
+import type { PackMatch } from '@/lib/facts/card-pack'
+import type { MatchNow } from '@/lib/rules/matches/match-now'
+
+type Both = Pick<PackMatch, 'a' | 'b'>
+
+const several = (name: string) => name.includes(' and ') || name.includes(', ')
+const verb = (name: string, one: string, many: string) => `${name} ${several(name) ? many : one}`
+
+/** "3&2" as it is said: "3 and 2". */
+const asSaid = (result: string) => wonHow(result).replace(/^(\d+)&(\d+)/, '$1 and $2')
+
+/** "Storrey wins 3 and 2", "Storrey 2 up after 11", "All square after 7", "Storrey 2 up, dormie: 2 holes to play". */
+export function matchSoFar({ a, b }: Both, now: MatchNow): string {
+  const leader = now.up > 0 ? a : b
+  if (now.result === 'no result') return `${a} against ${b}: counts for neither`
+  if (now.result.endsWith('abandoned')) {
+    return now.up === 0
+      ? `${a} against ${b}: all square when the match was abandoned`
+      : `${leader} ${Math.abs(now.up)} up when the match was abandoned`
+  }
+  if (now.finished && now.up !== 0) return `${verb(leader, 'wins', 'win')} ${asSaid(now.result)}`
+  if (now.finished) return `${a} and ${b}: all square at the end, the match is shared`
+  if (now.played === 0) return `${a} against ${b}: not started`
+  if (now.up === 0) return `${a} and ${b}: all square after ${now.played}`
+  const up = Math.abs(now.up)
+  return now.isDormie
+    ? `${leader} ${up} up, dormie: ${counted(now.left, 'hole')} to play`
+    : `${leader} ${up} up after ${now.played}`
+}
+
+/** "Storrey wins the 7th hole", "Hole 7 shared"; null while the hole is not decided or needs no score. */
+export function holeSoFar({ a, b }: Both, now: MatchNow, hole: number): string | null {
+  const at = now.states.findIndex((state) => state.hole === hole)
+  const after = now.states[at]?.up ?? null
+  if (after === null) return null
+  const before = now.states.slice(0, at).findLast((state) => state.up !== null)?.up ?? 0
+  if (after === before) return `hole ${hole} shared`
+  return `${verb(after > before ? a : b, 'wins', 'win')} hole ${hole}`
+}
+
+/** A hole on which this match needs no score any more. */
+export const isOverBefore = (now: MatchNow, hole: number) => now.finished && now.notNeeded.includes(hole)

@@ -1,0 +1,58 @@
+'use client'
+
+import type { CardPack } from '@/lib/facts/card-pack'
+import { type CardNow, scoresIn } from '@/lib/outbox/card-now'
+import { matchNow } from '@/lib/rules/matches/match-now'
+import { holeSoFar, isOverBefore, matchSoFar } from './match-words'
+
+interface Props {
+  readonly pack: CardPack
+  readonly cards: readonly CardNow[]
+}
+
+const standings = ({ pack, cards }: Props) =>
+  (pack.matches ?? []).map((one) => ({ one, now: matchNow(one.match, scoresIn(cards)) }))
+
+/** On the page of a hole: one line a match. */
+export function MatchesOnHole({ hole, ...props }: Props & { readonly hole: number }) {
+  const needs = props.cards.filter((card) => card.onlyFor?.holes.includes(hole))
+  return (
+    <>
+      {standings(props).map(({ one, now }) => {
+        const here = isOverBefore(now, hole) ? null : holeSoFar(one, now, hole)
+        return (
+          <p className="c-other c-match" key={one.match.id}>
+            <b>{matchSoFar(one, now)}</b>
+            {here && `, ${here}`}
+          </p>
+        )
+      })}
+      {needs[0]?.onlyFor && (
+        <p className="c-other c-match">The match is over; {needs[0].onlyFor.competition} needs the other holes.</p>
+      )}
+    </>
+  )
+}
+
+/** On the page of all cards. */
+export function MatchesSoFar(props: Props) {
+  const { pack } = props
+  if (!pack.matches) return null
+  return (
+    <section aria-labelledby="matches">
+      <h2 className="sc" id="matches">
+        {pack.matches.length === 1 ? 'The match' : 'The matches'}
+      </h2>
+      <ul className="c-matches">
+        {standings(props).map(({ one, now }) => (
+          <li key={one.match.id}>
+            {matchSoFar(one, now)}
+            {new Set(pack.matches?.map((each) => each.competition)).size > 1 && (
+              <span className="small second"> {one.competition}</span>
+            )}
+          </li>
+        ))}
+      </ul>
+    </section>
+  )
+}
