@@ -101,13 +101,17 @@ function ofTheHole(asked: Asked, hole: number): Figured | null {
   const working = holeWorking(day, competition.id, standing.entrant, hole)
   if (!working) return null
   const line = holesOfDay(record, standing).find((one) => one.hole === hole)
-  const whose = playerId(line?.by?.[0] ?? standing.players[0] ?? '')
-  const entry = record.entries.find((one) => one.id === whose)
+  const whose = whoseCard(asked, line?.by?.[0])
+  const several = working.steps.filter((step) => step.player !== undefined).length > 1
   const steps = working.steps.map((step) => {
+    const entry = record.entries.find((one) => one.id === step.player)
     // Where the committee ruled, the step says so itself: the figure was not the one that was confirmed.
-    const isRuled = entry !== undefined && (cardsAsTheyStand(record).get(entry.id)?.indexTenths ?? null) !== null
-    if (step.label === 'Handicap figure' && entry && !isRuled)
-      return { ...step, ...figureOrigin(record, entry, asked.zone) }
+    const isRuled = entry !== undefined && (asked.cards.get(entry.id)?.indexTenths ?? null) !== null
+    if (entry && !isRuled) {
+      const origin = figureOrigin(record, entry, asked.zone)
+      const name = several ? `${asked.names.full(entry.id)}: ` : ''
+      return { ...step, ...origin, sentence: `${name}${origin.sentence}` }
+    }
     if (step.label === 'Gross') return { ...step, sentence: `${grossOrigin(asked, whose, hole)} ${kept(step)}`.trim() }
     return step
   })
@@ -123,6 +127,14 @@ function ofTheHole(asked: Asked, hole: number): Figured | null {
       value === null ? [] : [{ ...one, value, here: one.gross === line?.gross }],
     ),
   }
+}
+
+/** The card a figure was written on: of a side's one ball the first of its players' on which anything is written. */
+function whoseCard({ cards, standing }: Asked, by: string | undefined): EntryId {
+  if (by !== undefined && cards.has(by)) return playerId(by)
+  const own = standing.players.filter((id) => cards.has(id))
+  const written = own.find((id) => cards.get(id)?.scores.some((score) => score !== null))
+  return playerId(written ?? own[0] ?? standing.players[0] ?? '')
 }
 
 /** What the engine says beyond "as written": a penalty added by the committee. */

@@ -12,6 +12,9 @@ const HOW: Readonly<Record<string, string>> = {
 /** To stand after the winner's name: "3&2", "2 up", "by concession". */
 export const wonHow = (result: string): string => HOW[result] ?? result
 
+/** "3&2" as it is said: "3 and 2". */
+export const resultSaid = (result: string): string => wonHow(result).replace(/^(\d+)&(\d+)/, '$1 and $2')
+
 export function endingInWords(ending: MatchEnding, a: string, b: string): string {
   const nameOf = (end: 'a' | 'b') => (end === 'a' ? a : b)
   const given = ending.concededHoles ?? []

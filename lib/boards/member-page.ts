@@ -1,15 +1,18 @@
 // A member's own page: how the figure came about, and every card.
 
-import type { EntryId } from '@/lib/facts/ids'
+import type { EntryId, SideId } from '@/lib/facts/ids'
 import { fullName } from '@/lib/facts/person-name'
 import { figureOf } from './figure'
-import { placeInWords, scoreLong, scoreShort } from './in-words'
+import { capital, listed, placeInWords, scoreLong, scoreShort } from './in-words'
+import { resultSaid } from './match-ending-words'
 import type { BoardRow, DayBoard, MemberPage } from './views'
 
 /** What a member's page keeps of a board: one row of the main competition. */
 export interface CardOnBoard {
   readonly unit: 'points' | 'strokes' | 'holes' | 'skins'
   readonly net: boolean
+  /** Of a side: the names of all its players, as on the board. */
+  readonly side: string | null
   readonly row: Pick<BoardRow, 'score' | 'againstLevel' | 'gross' | 'place' | 'noPlace' | 'holesPlayed'>
 }
 
@@ -18,17 +21,39 @@ export function cardsOnBoard(board: Pick<DayBoard, 'competitions'>): ReadonlyMap
   const main = board.competitions.find((one) => one.rows.length > 0)
   if (!main) return new Map()
   return new Map(
-    main.rows.flatMap(({ entryIds, score, againstLevel, gross, place, noPlace, holesPlayed }) =>
+    main.rows.flatMap(({ name, entryIds, score, againstLevel, gross, place, noPlace, holesPlayed }) =>
       entryIds.map((id): [string, CardOnBoard] => [
         id,
         {
           unit: main.unit,
           net: main.format !== 'gross',
+          side: entryIds.length > 1 ? name : null,
           row: { score, againstLevel, gross, place, noPlace, holesPlayed },
         },
       ]),
     ),
   )
+}
+
+/** How the matches of a day ended for each end of them, an entry or a side: "won 6 and 4". */
+export function matchesOnBoard(board: Pick<DayBoard, 'competitions'>): ReadonlyMap<string, readonly string[]> {
+  const ends = new Map<string, string[]>()
+  for (const match of board.competitions.flatMap((one) => one.matches)) {
+    if (!match.finished || match.result === 'no result') continue
+    for (const end of [match.a, match.b]) {
+      const how =
+        match.winner === null ? 'halved' : `${match.winner === end ? 'won' : 'lost'} ${resultSaid(match.result)}`
+      ends.set(end, [...(ends.get(end) ?? []), how])
+    }
+  }
+  return ends
+}
+
+/** A day of a member on its board. */
+export interface OnBoard {
+  readonly card: CardOnBoard | null
+  /** "won 6 and 4", a match each. */
+  readonly matches: readonly string[]
 }
 
 export interface MemberSource {
@@ -48,6 +73,7 @@ export interface MemberSource {
   }[]
   readonly days: readonly {
     readonly entryId: EntryId
+    readonly sideIds: readonly SideId[]
     readonly slug: string
     readonly name: string
     readonly date: string
@@ -57,9 +83,9 @@ export interface MemberSource {
 }
 
 /** `onBoard` by entry: from the newest sheet, or from the live board while there is none. */
-export function memberPageOf(source: MemberSource, onBoard: ReadonlyMap<string, CardOnBoard>): MemberPage {
+export function memberPageOf(source: MemberSource, onBoard: ReadonlyMap<string, OnBoard>): MemberPage {
   const cards = source.days.map((day): MemberPage['cards'][number] => {
-    const found = onBoard.get(day.entryId)
+    const { card: found = null, matches = [] } = onBoard.get(day.entryId) ?? {}
     const row = found?.row
     return {
       entryId: day.entryId,
@@ -69,6 +95,16 @@ export function memberPageOf(source: MemberSource, onBoard: ReadonlyMap<string, 
       courseName: day.courseName,
       score: row && row.score !== null && row.holesPlayed > 0 ? scoreShort(row.score, found.unit) : null,
       unit: found?.unit ?? 'points',
+      reading:
+        found === null || found.unit === 'holes'
+          ? null
+          : found.unit === 'points'
+            ? 'points'
+            : found.net
+              ? 'net'
+              : 'gross',
+      side: found?.side ?? null,
+      matches,
       gross: row?.gross ?? null,
       place: row && row.holesPlayed > 0 ? row.place : null,
       noPlace: row?.noPlace ?? null,
@@ -105,15 +141,18 @@ function changeInWords(tenths: number): string {
   return `${tenths < 0 ? '−' : '+'}${Math.trunc(size / 10)}.${size % 10}`
 }
 
-function sentenceOf(source: MemberSource, onBoard: ReadonlyMap<string, CardOnBoard>): string {
-  const last = source.days.find((day) => (onBoard.get(day.entryId)?.row.holesPlayed ?? 0) > 0)
-  const found = last && onBoard.get(last.entryId)
-  if (!last || !found) return 'No card yet this season.'
+function sentenceOf(source: MemberSource, onBoard: ReadonlyMap<string, OnBoard>): string {
+  const of = (day: MemberSource['days'][number]) => onBoard.get(day.entryId)
+  const last = source.days.find((day) => {
+    const there = of(day)
+    return (there?.card?.row.holesPlayed ?? 0) > 0 || (there?.matches.length ?? 0) > 0
+  })
+  if (!last) return 'No card yet this season.'
+  const found = of(last)?.card
+  if (!found) return `${capital(listed(of(last)?.matches ?? []))} at ${last.courseName}.`
   const { row, unit, net } = found
   if (last.status !== 'closed') return `Out on the course at ${last.courseName}: ${row.holesPlayed} holes played.`
   if (row.score === null || row.place === null) return `No place at ${last.courseName}.`
-  return `${scoreLong(row.score, unit, net)} at ${last.courseName}, ${placeInWords(row.place)}.`.replace(
-    /^./,
-    (letter) => letter.toUpperCase(),
-  )
+  const whose = found.side === null ? '' : ` for ${found.side}`
+  return capital(`${scoreLong(row.score, unit, net)}${whose} at ${last.courseName}, ${placeInWords(row.place)}.`)
 }

@@ -329,6 +329,12 @@ export interface MemberPage {
     readonly courseName: string
     readonly score: string | null
     readonly unit: CompetitionBoard['unit']
+    /** What the score is: to stand beside the figure. */
+    readonly reading: 'points' | 'net' | 'gross' | null
+    /** Played as a side: the names of all its players. */
+    readonly side: string | null
+    /** "won 6 and 4", a match each. */
+    readonly matches: readonly string[]
     readonly gross: number | null
     readonly place: number | null
     readonly noPlace: NoPlace | null

@@ -158,4 +158,6 @@ export interface WorkingStep {
   readonly sum?: string
   readonly sentence: string
   readonly clause: string
+  /** Id of the player a handicap figure is of: several stand in the working of a side's one ball. */
+  readonly player?: string
 }

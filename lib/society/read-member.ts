@@ -1,17 +1,21 @@
 // A member's own page, by the private link: handicap history with its reasons, and every card.
 
 import 'server-only'
-import { type CardOnBoard, cardsOnBoard, memberPageOf } from '@/lib/boards/member-page'
-import type { MemberPage } from '@/lib/boards/views'
+import { cardsOnBoard, matchesOnBoard, memberPageOf, type OnBoard } from '@/lib/boards/member-page'
+import type { DayBoard, MemberPage } from '@/lib/boards/views'
 import type { Actor } from '@/lib/facts/actor'
+import type { EntryId, SideId } from '@/lib/facts/ids'
 import { ok, type Result, refused } from '@/lib/result'
 import { type MemberRows, memberRows, sheetText } from '@/lib/store/member-page'
 import { mayNot } from './acts'
 import { dayBoard, sheetOf } from './read-board'
 
 // A published sheet never changes, so what was read from it once is kept: a member of twenty years opens as many sheets.
-const kept = globalThis as { daybookSheetRows?: Map<string, ReadonlyMap<string, CardOnBoard>> }
+const kept = globalThis as { daybookSheetRows?: Map<string, Readings> }
 const SHEETS_KEPT = 500
+
+/** What a board says of its players: of the whole day, by entry and by side. */
+type Readings = (entryId: EntryId, sideIds: readonly SideId[]) => OnBoard
 
 export async function memberPage(actor: Actor): Promise<Result<MemberPage, 'not-allowed' | 'no-such-page'>> {
   const no = mayNot(actor, 'read-own-page')
@@ -19,25 +23,35 @@ export async function memberPage(actor: Actor): Promise<Result<MemberPage, 'not-
   if (actor.kind !== 'member') return refused('not-allowed', 'A member opens the page with the own link.')
   const rows = await memberRows(actor.societyId, actor.personId)
   if (!rows) return refused('no-such-page', 'That link leads to no page. Ask the secretary for your link.')
-  const onBoard = new Map<string, CardOnBoard>()
+  const onBoard = new Map<string, OnBoard>()
   for (const day of rows.days) {
-    const found = (await boardOfDay(rows.societySlug, day)).get(day.entryId)
-    if (found) onBoard.set(day.entryId, found)
+    const found = await boardOfDay(rows.societySlug, day)
+    if (found) onBoard.set(day.entryId, found(day.entryId, day.sideIds))
   }
   return ok(memberPageOf(rows, onBoard))
 }
 
-async function boardOfDay(slug: string, day: MemberRows['days'][number]): Promise<ReadonlyMap<string, CardOnBoard>> {
+function readingsOf(board: Pick<DayBoard, 'competitions'>): Readings {
+  const cards = cardsOnBoard(board)
+  const matches = matchesOnBoard(board)
+  return (entryId, sideIds) => ({
+    card: cards.get(entryId) ?? null,
+    matches: [entryId, ...sideIds].flatMap((end) => matches.get(end) ?? []),
+  })
+}
+
+async function boardOfDay(slug: string, day: MemberRows['days'][number]): Promise<Readings | null> {
   if (day.sheet === null) {
     const board = await dayBoard(slug, day.slug)
-    return board.ok ? cardsOnBoard(board.value) : new Map()
+    return board.ok ? readingsOf(board.value) : null
   }
   kept.daybookSheetRows ??= new Map()
   const key = `${day.dayId} ${day.sheet}`
   const known = kept.daybookSheetRows.get(key)
   if (known) return known
   const sheet = await sheetText(day.dayId, day.sheet)
-  const rows = sheet ? cardsOnBoard(sheetOf({ number: day.sheet, sheet }).board) : new Map<string, CardOnBoard>()
+  if (!sheet) return null
+  const rows = readingsOf(sheetOf({ number: day.sheet, sheet }).board)
   if (kept.daybookSheetRows.size >= SHEETS_KEPT) kept.daybookSheetRows.clear()
   kept.daybookSheetRows.set(key, rows)
   return rows

@@ -1,4 +1,4 @@
-import type { DayId, EntryId, PersonId, SocietyId } from '@/lib/facts/ids'
+import type { DayId, EntryId, PersonId, SideId, SocietyId } from '@/lib/facts/ids'
 import 'server-only'
 import type { DayStatus } from '@/lib/facts/day-record'
 import { reading } from './client'
@@ -23,6 +23,8 @@ export interface MemberRows {
   /** Newest first; only days with a card. */
   readonly days: readonly {
     readonly entryId: EntryId
+    /** Sides of the day the member plays in. */
+    readonly sideIds: readonly SideId[]
     readonly dayId: DayId
     readonly slug: string
     readonly name: string
@@ -61,9 +63,20 @@ export async function memberRows(societyId: SocietyId, personId: PersonId): Prom
     })
     if (!person) return null
     const entries = await tx.entry.findMany({
-      where: { personId, societyId, status: 'entered', cards: { some: {} }, day: { calledOffAt: null } },
+      // Of a side with one card only its first player has one: a side somebody of which has a card had a round.
+      where: {
+        personId,
+        societyId,
+        status: 'entered',
+        day: { calledOffAt: null },
+        OR: [
+          { cards: { some: {} } },
+          { sideMember: { some: { side: { members: { some: { entry: { cards: { some: {} } } } } } } } },
+        ],
+      },
       select: {
         id: true,
+        sideMember: { select: { sideId: true } },
         day: {
           select: {
             id: true,
@@ -86,8 +99,9 @@ export async function memberRows(societyId: SocietyId, personId: PersonId): Prom
       seasonName: society.seasons[0]?.name ?? null,
       source: handicapSource as Source,
       records: records.map((one) => ({ ...one, source: one.source as Source })),
-      days: entries.map(({ id, day }) => ({
+      days: entries.map(({ id, sideMember, day }) => ({
         entryId: id,
+        sideIds: sideMember.map((one) => one.sideId),
         dayId: day.id,
         slug: day.slug,
         name: day.name,

@@ -1,7 +1,7 @@
 // How the matches of a group stand, in the words of the phone.
 
 import { counted } from '@/lib/boards/in-words'
-import { wonHow } from '@/lib/boards/match-ending-words'
+import { resultSaid } from '@/lib/boards/match-ending-words'
 import type { PackMatch } from '@/lib/facts/card-pack'
 import type { MatchNow } from '@/lib/rules/matches/match-now'
 
@@ -9,9 +9,6 @@ type Both = Pick<PackMatch, 'a' | 'b'>
 
 const several = (name: string) => name.includes(' and ') || name.includes(', ')
 const verb = (name: string, one: string, many: string) => `${name} ${several(name) ? many : one}`
-
-/** "3&2" as it is said: "3 and 2". */
-const asSaid = (result: string) => wonHow(result).replace(/^(\d+)&(\d+)/, '$1 and $2')
 
 /** "Storrey wins 3 and 2", "Storrey 2 up after 11", "All square after 7", "Storrey 2 up, dormie: 2 holes to play". */
 export function matchSoFar({ a, b }: Both, now: MatchNow): string {
@@ -22,7 +19,7 @@ export function matchSoFar({ a, b }: Both, now: MatchNow): string {
       ? `${a} against ${b}: all square when the match was abandoned`
       : `${leader} ${Math.abs(now.up)} up when the match was abandoned`
   }
-  if (now.finished && now.up !== 0) return `${verb(leader, 'wins', 'win')} ${asSaid(now.result)}`
+  if (now.finished && now.up !== 0) return `${verb(leader, 'wins', 'win')} ${resultSaid(now.result)}`
   if (now.finished) return `${a} and ${b}: all square at the end, the match is shared`
   if (now.played === 0) return `${a} against ${b}: not started`
   if (now.up === 0) return `${a} and ${b}: all square after ${now.played}`

@@ -13,6 +13,36 @@ import { pictureOf, SOURCE_WORDS } from './history'
 
 type OwnCard = MemberPage['cards'][number]
 
+/** The large figure of a day and what it counts: a day of matches has no score, but matches won. */
+function figureOf({ score, reading, matches }: OwnCard): { readonly figure: string; readonly counts: string | null } {
+  if (score !== null) return { figure: score, counts: reading }
+  if (matches.length === 0) return { figure: '–', counts: null }
+  return { figure: String(matches.filter((one) => one.startsWith('won')).length), counts: 'won' }
+}
+
+function OwnScore({ card }: { card: OwnCard }) {
+  const { figure, counts } = figureOf(card)
+  return (
+    <span className="own-score">
+      <span className="fig">{figure}</span>
+      {counts && <span className="small second">{counts}</span>}
+    </span>
+  )
+}
+
+/** What stands under the day: where and when, with whom, and how it came out. */
+function underDay(card: OwnCard): string {
+  const isMatch = card.matches.length > 0 && card.score === null
+  return [
+    card.courseName,
+    shortDateInWords(card.date),
+    ...(card.side ? [card.side] : []),
+    ...(card.gross !== null && card.reading !== 'gross' ? [`gross ${card.gross}`] : []),
+    ...card.matches,
+    ...(isMatch ? [] : [place(card)]),
+  ].join(', ')
+}
+
 function place(card: OwnCard): string {
   if (card.live) return 'being played'
   if (card.noPlace) return NO_PLACE[card.noPlace]
@@ -72,13 +102,10 @@ function Cards({ page }: { page: MemberPage }) {
           {page.cards.map((card) => (
             <li key={card.entryId}>
               <a href={cardAt(page.societySlug, card.daySlug, card.entryId)}>
-                <span className="fig own-score">{card.score ?? '–'}</span>
+                <OwnScore card={card} />
                 <span className="own-where">
                   <b>{card.dayName}</b>
-                  <span className="small second">
-                    {card.courseName}, {shortDateInWords(card.date)}
-                    {card.gross !== null && `, gross ${card.gross}`}, {place(card)}
-                  </span>
+                  <span className="small second">{underDay(card)}</span>
                 </span>
               </a>
             </li>

@@ -34,13 +34,20 @@ export function indexStep(line: PlayerLine): WorkingStep {
   // Another day's index is not what the ruling of this day was about.
   if (indexBefore !== undefined && line.indexTenths === line.player.indexTenths) {
     const sentence = `The committee ruled that this is the right figure of ${name}, not ${tenths(indexBefore)}.`
-    return { figure: tenths(line.indexTenths), label: 'Handicap figure', sentence, clause: RULED }
+    return {
+      figure: tenths(line.indexTenths),
+      label: 'Handicap figure',
+      sentence,
+      clause: RULED,
+      player: line.player.id,
+    }
   }
   return {
     figure: tenths(line.indexTenths),
     label: 'Handicap figure',
     sentence: `The figure ${name} plays off on this day.`,
     clause: 'Terms of the day',
+    player: line.player.id,
   }
 }
 
