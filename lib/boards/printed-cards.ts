@@ -1,11 +1,14 @@
-// The cards for the printer: one for each player in a group, with the strokes of the main competition hole by hole.
+// The cards for the printer: one for each player in a group, or one for a side on one ball, with the strokes of the main competition hole by hole.
 
 import type { PackHole } from '@/lib/facts/card-pack'
-import type { DayRecord } from '@/lib/facts/day-record'
+import type { DayRecord, EntryRecord, SideRecord } from '@/lib/facts/day-record'
 import type { EntryId } from '@/lib/facts/ids'
 import { strokesOnHoles } from '@/lib/rules/strokes/strokes-on-holes'
+import { sharedCard } from './card-holders'
 import { dayOfRecord } from './day-of-record'
+import { namesOf } from './entrant-names'
 import { nameOf, noteOf } from './handicap-table'
+import { listed } from './in-words'
 import { type MainReading, mainReading } from './own-handicaps'
 import { startSheetOf } from './start-sheet'
 
@@ -22,6 +25,12 @@ export interface PrintedCard {
   readonly code: string | null
   readonly link: string | null
   readonly holes: readonly PackHole[]
+  /** A side with one card: its players, in its order. */
+  readonly side?: readonly string[]
+  /** Whose drive was taken is written beside each hole: the terms ask for so many of each player. */
+  readonly drivesNeeded?: number
+  /** Partners who tee off in turn, the first on the odd holes: Rules of Golf 22.3. */
+  readonly teesOff?: 'in-turn'
 }
 
 export interface PrintedCards {
@@ -32,12 +41,35 @@ export interface PrintedCards {
   readonly without: readonly string[]
 }
 
+function ofSide(
+  record: DayRecord,
+  side: SideRecord | null,
+  nameOfEntry: (id: EntryId) => string,
+): Pick<PrintedCard, 'side' | 'drivesNeeded' | 'teesOff'> {
+  if (!side || side.entryIds.length < 2) return {}
+  const competition = record.competitions[0]
+  const drives = competition?.terms.minimumDrives
+  const isFoursomes = competition?.format.startsWith('foursomes') === true && side.entryIds.length === 2
+  return {
+    side: side.entryIds.map(nameOfEntry),
+    ...(drives === undefined ? {} : { drivesNeeded: drives }),
+    ...(isFoursomes ? { teesOff: 'in-turn' as const } : {}),
+  }
+}
+
+const fullNameOf = (entry: EntryRecord | undefined) => (entry ? nameOf(entry) : '')
+
 export function printedCards(record: DayRecord): PrintedCards {
   const main = mainReading(record, dayOfRecord(record))
   const entries = new Map(record.entries.map((entry) => [entry.id, entry]))
+  const { short } = namesOf(record)
   const without: string[] = []
   const cards = startSheetOf(record, { withCodes: true }).groups.flatMap((group) =>
     group.players.flatMap((player): PrintedCard[] => {
+      const side = sharedCard(record, player.entryId)
+      const here = side?.entryIds.filter((id) => group.players.some((one) => one.entryId === id)) ?? []
+      // One card a side: its first player of the group has it.
+      if (here.length > 0 && here[0] !== player.entryId) return []
       const entry = entries.get(player.entryId)
       const tee = record.tees.find((one) => one.id === entry?.roundTeeId)
       const line = main.lines.get(player.entryId)
@@ -49,8 +81,9 @@ export function printedCards(record: DayRecord): PrintedCards {
       return [
         {
           entryId: entry.id,
-          name: nameOf(entry),
-          note: noteOf(entry),
+          name: side && here.length > 1 ? (side.name ?? listed(here.map(short))) : nameOf(entry),
+          note: here.length > 1 ? null : noteOf(entry),
+          ...ofSide(record, side, (id) => fullNameOf(entries.get(id))),
           tee: tee.name,
           playingHandicap: line.playingHandicap,
           marker: player.marker,

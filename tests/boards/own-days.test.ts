@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest'
 import { boardOf } from '@/lib/boards/board'
 import { cardWorkingOf } from '@/lib/boards/card-working'
 import { cardsOnBoard, type MemberSource, matchesOnBoard, memberPageOf } from '@/lib/boards/member-page'
+import { printedCards } from '@/lib/boards/printed-cards'
 import type { DayRecord } from '@/lib/facts/day-record'
 import type { EntryId, SideId } from '@/lib/facts/ids'
 import { asId } from '../setup/ids'
@@ -98,5 +99,35 @@ describe('the own page', () => {
       expect(figures.map((step) => step.sentence.split(':')[0])).toEqual(['A Ashgill', 'V Verrow'])
       expect(figures.every((step) => step.sentence.includes('Frozen on'))).toBe(true)
     }
+  })
+})
+
+describe('the printed card', () => {
+  it('is one a side on one ball, with all its players, and drives where the terms ask for them', () => {
+    const one = smallRecord({ people, competitions: [{ format: 'scramble-4', sides: [people] }] })
+    const scramble = {
+      ...one,
+      competitions: one.competitions.map((each) => ({ ...each, terms: { ...each.terms, minimumDrives: 4 } })),
+    }
+    expect(printedCards(scramble).cards).toMatchObject([
+      {
+        name: 'Ashgill, Verrow, Coldfen and Garrowby',
+        side: ['A Ashgill', 'V Verrow', 'C Coldfen', 'G Garrowby'],
+        drivesNeeded: 4,
+      },
+    ])
+    const pairs = smallRecord({
+      people,
+      competitions: [{ format: 'foursomes-medal', sides: [people.slice(0, 2), people.slice(2)] }],
+    })
+    expect(printedCards(pairs).cards).toMatchObject([
+      { name: 'Ashgill and Verrow', teesOff: 'in-turn' },
+      { name: 'Coldfen and Garrowby', teesOff: 'in-turn' },
+    ])
+  })
+
+  it('is everybody’s own where each plays a ball', () => {
+    const own = smallRecord({ people, competitions: [{ format: 'stableford' }] })
+    expect(printedCards(own).cards.map((card) => card.side)).toEqual([undefined, undefined, undefined, undefined])
   })
 })

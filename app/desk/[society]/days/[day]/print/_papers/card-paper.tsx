@@ -26,7 +26,15 @@ const OUT_OF_THE_HOLE = {
   gross: HOLE_OUT,
 } as const
 
-function Nine({ holes, word, last }: { holes: PrintedCard['holes']; word: string; last: string }) {
+interface NineProps {
+  holes: PrintedCard['holes']
+  word: string
+  last: string
+  /** A column for whose drive was taken. */
+  drives: boolean
+}
+
+function Nine({ holes, word, last, drives }: NineProps) {
   const sum = (of: (hole: PrintedCard['holes'][number]) => number) => holes.reduce((all, hole) => all + of(hole), 0)
   const measured = holes.every((hole) => hole.yards !== null)
   // A card without yards has no column for them.
@@ -54,6 +62,7 @@ function Nine({ holes, word, last }: { holes: PrintedCard['holes']; word: string
             <span className="unseen">strokes</span>
           </th>
           <th scope="col">gross</th>
+          {drives ? <th scope="col">drive</th> : null}
           <th scope="col" className="c-last">
             {last}
           </th>
@@ -72,6 +81,7 @@ function Nine({ holes, word, last }: { holes: PrintedCard['holes']; word: string
               <Dots strokes={hole.strokes} />
             </td>
             <td className="box" />
+            {drives ? <td className="box" /> : null}
             <td className="box" />
           </tr>
         ))}
@@ -82,6 +92,7 @@ function Nine({ holes, word, last }: { holes: PrintedCard['holes']; word: string
           <td />
           <td />
           <td className="box" />
+          {drives ? <td /> : null}
           <td className="box" />
         </tr>
       </tbody>
@@ -94,6 +105,7 @@ export function CardInside({ card, day }: { card: PrintedCard; day: CardDay }) {
   const front = card.holes.slice(0, 9)
   const back = card.holes.slice(9)
   const last = LAST_COLUMN[day.reading]
+  const drives = card.drivesNeeded !== undefined
   const start = day.shotgun ? `from hole ${card.startHole}` : clockInWords(card.startTime)
   return (
     <article className="a6" aria-label={`Card of ${card.name}`}>
@@ -110,9 +122,9 @@ export function CardInside({ card, day }: { card: PrintedCard; day: CardDay }) {
         {card.link ? <Qr text={`${day.address}${card.link}`} label={`The card of group ${card.group}`} /> : null}
       </header>
       <div className="nines">
-        <Nine holes={front} word={back.length > 0 ? 'out' : 'all'} last={last} />
+        <Nine holes={front} word={back.length > 0 ? 'out' : 'all'} last={last} drives={drives} />
         <div className="card-fold" aria-hidden="true" />
-        {back.length > 0 ? <Nine holes={back} word="in" last={last} /> : <div />}
+        {back.length > 0 ? <Nine holes={back} word="in" last={last} drives={drives} /> : <div />}
       </div>
       <footer>
         <p className="line">Player</p>
@@ -122,6 +134,7 @@ export function CardInside({ card, day }: { card: PrintedCard; day: CardDay }) {
         <p className="tot">gross</p>
         {day.reading === 'gross' ? null : <p className="tot">{TOTAL[day.reading]}</p>}
         <p className="tiny">
+          {ofSide(card)}
           {[card.note, `${day.courseName}, ${card.tee} tees`, shortDateInWords(day.date), start]
             .filter(Boolean)
             .join(', ')}
@@ -132,13 +145,24 @@ export function CardInside({ card, day }: { card: PrintedCard; day: CardDay }) {
   )
 }
 
+/** The players of a side, what they write beside the strokes, and who tees off. */
+function ofSide({ side, drivesNeeded, teesOff }: PrintedCard): string {
+  if (!side) return ''
+  const drives = drivesNeeded === undefined ? '' : ` Drives: initials of whose was taken, ${drivesNeeded} of each.`
+  const tees = teesOff === undefined ? '' : ' Tees off at odd holes: ____________'
+  return `${side.join(', ')}.${drives}${tees} `
+}
+
 /** Outside of the card, for printing on both sides: the cover right, what to know left. */
 export function CardOutside({ card, day }: { card: PrintedCard; day: CardDay }) {
   return (
     <article className="a6 outside" aria-label={`Outside of the card of ${card.name}`}>
       <div className="back">
         <p className="sc">On the way round</p>
-        <p>{card.marker ?? 'Somebody of your group'} marks this card. Write the gross figure of each hole.</p>
+        <p>
+          {card.marker ?? (card.side ? 'Another player of the side' : 'Somebody of your group')} marks this card. Write
+          the gross figure of each hole.
+        </p>
         <p>A filled dot is a stroke you receive, an open one a stroke you give back.</p>
         <p>{OUT_OF_THE_HOLE[day.reading]}</p>
         <p>Player and marker sign, and the card goes to the table at once.</p>
