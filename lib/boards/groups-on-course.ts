@@ -20,16 +20,20 @@ function groupOnCourse(group: GroupRecord, round: RoundHoles, cards: ReadonlyMap
   })
   const order = holesFrom(round, group.startHole)
   const written = (hole: number) => playing.filter((card) => card.scores[placeOfHole(round, hole)] !== null).length
-  const through = playing.length ? order.filter((hole) => written(hole) === playing.length).length : 0
+  const needed = (hole: number) => playing.filter((card) => !card.notNeeded.includes(hole))
+  const isDone = (hole: number) => needed(hole).every((card) => card.scores[placeOfHole(round, hole)] !== null)
+  const through = playing.length ? order.filter((hole) => written(hole) > 0 && isDone(hole)).length : 0
   const last = order.findLastIndex((hole) => written(hole) > 0)
-  const at = last < 0 ? null : written(order[last]!) === playing.length ? last + 1 : last
+  // Where the matches of the group are over nobody plays on.
+  const next = order.findIndex((hole, place) => place > last && needed(hole).length > 0)
+  const at = last < 0 ? null : !isDone(order[last]!) ? last : next < 0 ? null : next
   return {
     number: group.number,
     startTime: group.startTime,
     startHole: group.startHole,
     started: last >= 0,
     through,
-    onHole: at === null || at >= round.holes ? null : order[at]!,
+    onHole: at === null ? null : order[at]!,
     entryIds: group.entryIds,
   }
 }

@@ -8,6 +8,8 @@ import { faultsOf, wantsInWords } from '@/lib/boards/current-card'
 import { cardsAsTheyStand, dayOfRecord } from '@/lib/boards/day-of-record'
 import { formatIn } from '@/lib/boards/format-of-competition'
 import { groupPack } from '@/lib/boards/group-pack'
+import { groupsOnCourse } from '@/lib/boards/groups-on-course'
+import { hasMatches } from '@/lib/boards/match-cards'
 import { cardsInTheWay } from '@/lib/boards/returns'
 import type { DayRecord, FactRecord } from '@/lib/facts/day-record'
 import type { EntryId } from '@/lib/facts/ids'
@@ -30,7 +32,7 @@ function dayOfMatches(seed: number): DayRecord {
     const start = record.groups.find((one) => one.entryIds.includes(card.entryId))?.startHole ?? 1
     const played = holesFrom(record.round, start).slice(0, record.round.holes - lot(10))
     const own = record.facts.filter((fact) => fact.cardId === card.id && played.includes(fact.hole) && lot(40) > 0)
-    const twice = own.filter(() => lot(60) === 0)
+    const twice = own.filter(() => lot(150) === 0)
     return [
       ...own,
       ...twice.map((fact) => ({ ...fact, id: fact.id + 50_000, writer: asId<EntryId>('other'), score: 9 })),
@@ -52,6 +54,7 @@ describe('phone and board', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 1_000_000 }), (seed) => {
         const record = dayOfMatches(seed)
+        fc.pre(hasMatches(record))
         const cards = cardsAsTheyStand(record)
         const results = new Map(
           scoreDay(dayOfRecord(record))
@@ -83,16 +86,17 @@ describe('phone and board', () => {
           }
         }
       }),
-      { numRuns: 120 },
+      { numRuns: 40 },
     )
-    expect(matches).toBeGreaterThan(50)
-    expect(early).toBeGreaterThan(20)
+    expect(matches).toBeGreaterThan(25)
+    expect(early).toBeGreaterThan(10)
   })
 
   it('what is written on a hole that is not needed changes no match', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 1_000_000 }), fc.integer({ min: 2, max: 9 }), (seed, score) => {
         const record = dayOfMatches(seed)
+        fc.pre(hasMatches(record))
         for (const group of record.groups) {
           for (const { match } of groupPack(record, group).matches ?? []) {
             const cards = cardsAsTheyStand(record)
@@ -105,7 +109,7 @@ describe('phone and board', () => {
           }
         }
       }),
-      { numRuns: 40 },
+      { numRuns: 15 },
     )
   })
 })
@@ -131,6 +135,7 @@ describe('a match that ends early', () => {
     expect(cardsInTheWay(over, cards)[0]?.sentence).not.toContain('no score')
     const progress = progressOf(over, cards, asId('d-Storrey'))
     expect(progress && progressInWords(progress)).toBe('finished, not signed')
+    expect(groupsOnCourse(over, cards)).toMatchObject([{ started: true, through: 10, onHole: null }])
     expect(cardsOnTheirWay(over, cards)).toMatchObject({ cards: 2, toSign: 2, onCourse: 0 })
   })
 
