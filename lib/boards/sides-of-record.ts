@@ -39,9 +39,9 @@ function sidesIn(one: CompetitionRecord, playing: ReadonlySet<string>) {
   })
 }
 
-/** Given by walkover or conceded: it stands whoever of it withdrew since. */
+/** Given by walkover, conceded, or given at the desk: it stands whoever of it withdrew since. */
 export const isDecided = ({ ending }: Pick<PairingRecord, 'ending'>) =>
-  ending.walkover !== undefined || ending.concededBy !== undefined
+  ending.walkover !== undefined || ending.concededBy !== undefined || ending.result !== undefined
 
 /**
  * The one card of a side that plays one ball: of its players' cards the first on which anything is written. `cardsOf`
@@ -104,7 +104,7 @@ export function matchesOf(
   if (pairings.length > 0 || (formatIn(competition)?.sideSize ?? 1) > 1)
     return pairings.flatMap((pairing) => {
       const { id, a, b, ending } = pairing
-      const { concededHoles, concededBy, walkover, abandoned, extraHoles } = ending
+      const { concededHoles, concededBy, walkover, result, abandoned, extraHoles } = ending
       if (!isDecided(pairing) && (!there.has(a) || !there.has(b))) return []
       return [
         {
@@ -114,6 +114,7 @@ export function matchesOf(
           ...(concededHoles?.length ? { concededHoles } : {}),
           ...(concededBy ? { concededBy } : {}),
           ...(walkover ? { walkover } : {}),
+          ...(result ? { result } : {}),
           ...(abandoned ? { abandoned } : {}),
           ...(extraHoles?.length ? { extraHoles } : {}),
         },

@@ -4,6 +4,7 @@
 import { ballValueOf, type Format } from '@/lib/rules/formats/format'
 import { type Faults, quoted } from './day-file-faults'
 import type { DayFileShape } from './day-file-schema'
+import { resultFault } from './match-ending'
 import { termsThatDoNotFit } from './terms-that-fit'
 
 type CompetitionShape = DayFileShape['competitions'][number]
@@ -44,8 +45,12 @@ export function extraTermsFaults(
     out('minimumDrives', `There are only ${numbers.size} tees to drive from.`)
   const pairings = new Set<string>()
   competition.matches?.forEach((match, m) => {
-    const ends = [match.walkover, match.concededBy, match.abandoned || undefined].filter((end) => end !== undefined)
-    if (ends.length > 1) out(`matches[${m}]`, 'A match ends by a walkover, by concession or abandoned: by one of them.')
+    const { walkover, concededBy, result, abandoned } = match
+    const ends = [walkover, concededBy, result, abandoned || undefined].filter((end) => end !== undefined)
+    if (ends.length > 1)
+      out(`matches[${m}]`, 'A match ends by a walkover, by concession, with a result or abandoned: by one of them.')
+    const given = result && resultFault(result, numbers.size)
+    if (given) out(`matches[${m}].result`, given)
     match.concededHoles?.forEach(({ hole }, at, all) => {
       if (!numbers.has(hole)) out(`matches[${m}].concededHoles[${at}].hole`, `There is no hole ${hole} on these cards.`)
       else if (all.findIndex((one) => one.hole === hole) !== at)

@@ -135,6 +135,9 @@ const match = z.strictObject({
     .optional(),
   concededBy: end.optional(),
   walkover: end.optional(),
+  result: z
+    .strictObject({ winner: end.nullable(), up: whole(0, 18, 'Holes up'), left: whole(0, 17, 'Holes left') })
+    .optional(),
   abandoned: z.boolean('Write true or false.').optional(),
   extraHoles: z
     .array(z.strictObject({ a: holed, b: holed }))

@@ -146,8 +146,8 @@ function matchFaults(
   })
 }
 
-const isGiven = ({ walkover, concededBy }: NonNullable<CompetitionShape['matches']>[number]) =>
-  walkover !== undefined || concededBy !== undefined
+const isGiven = ({ walkover, concededBy, result }: NonNullable<CompetitionShape['matches']>[number]) =>
+  walkover !== undefined || concededBy !== undefined || result !== undefined
 
 type StepShape = NonNullable<CompetitionShape['ties']>['steps'][number]
 

@@ -7,6 +7,21 @@ import { hasHole, type RoundHoles, rangeInWords } from '@/lib/rules/hole-numbers
 export const END = z.enum(['a', 'b'])
 const holed = z.union([z.int().min(1).max(30), z.literal('x')])
 
+export const givenResult = z.strictObject({
+  winner: END.nullable(),
+  up: z.int().min(0).max(18),
+  left: z.int().min(0).max(17),
+})
+
+/** No match on so many holes ends like this: null where one does. Rules of Golf 3.2a(3). */
+export function resultFault({ winner, up, left }: z.infer<typeof givenResult>, holes: number): string | null {
+  const sentence = 'That is no result of a match. Write 3 and 2, or 1 up; a match that was halved has nobody up.'
+  if (winner === null) return up === 0 && left === 0 ? null : sentence
+  // It ended on the hole that made the lead larger than what was left: one or two more.
+  const isDecided = left === 0 ? up === 1 || up === 2 : up === left + 1 || up === left + 2
+  return isDecided && up + left <= holes ? null : sentence
+}
+
 export const matchEnding = z.strictObject({
   concededHoles: z
     .array(z.strictObject({ hole: z.int().min(1).max(18), to: END }))
@@ -14,6 +29,8 @@ export const matchEnding = z.strictObject({
     .optional(),
   concededBy: END.optional(),
   walkover: END.optional(),
+  /** "3 and 2" as the players give it, where the scores of the holes are not written down. */
+  result: givenResult.optional(),
   abandoned: z.boolean().optional(),
   /** Gross scores of extra holes in the order played; of a side with several balls the better net. */
   extraHoles: z
@@ -28,12 +45,15 @@ export const NO_ENDING: MatchEnding = {}
 /** What contradicts itself: the place inside the ending, and why. */
 export function endingFaults(ending: MatchEnding, round: RoundHoles): { place: string; sentence: string }[] {
   const faults: { place: string; sentence: string }[] = []
-  const ends = [ending.walkover, ending.concededBy, ending.abandoned || undefined].filter((one) => one !== undefined)
+  const { walkover, concededBy, result, abandoned } = ending
+  const ends = [walkover, concededBy, result, abandoned || undefined].filter((one) => one !== undefined)
   if (ends.length > 1)
     faults.push({
       place: 'ending',
-      sentence: 'A match ends by a walkover, by concession or abandoned: by one of them.',
+      sentence: 'A match ends by a walkover, by concession, with a result or abandoned: by one of them.',
     })
+  const fault = result && resultFault(result, round.holes)
+  if (fault) faults.push({ place: 'ending.result', sentence: fault })
   const seen = new Set<number>()
   ending.concededHoles?.forEach(({ hole }, at) => {
     const place = `ending.concededHoles[${at}]`

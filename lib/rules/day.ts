@@ -86,6 +86,13 @@ export interface Card {
   readonly drives?: readonly (string | null)[]
 }
 
+/** "3 and 2" for one of the two: holes up with so many left; both nought for a match that was halved. */
+export interface GivenResult {
+  readonly winner: 'a' | 'b' | null
+  readonly up: number
+  readonly left: number
+}
+
 export interface Match {
   readonly id: string
   /** Player ids, or side ids in a match of sides. */
@@ -97,6 +104,8 @@ export interface Match {
   readonly concededBy?: 'a' | 'b'
   /** The opponent never came: who goes through. */
   readonly walkover?: 'a' | 'b'
+  /** As it was given at the desk, without the scores of its holes; nobody won: halved. */
+  readonly result?: GivenResult
   /** Stopped and not to be finished: it stands as it is. */
   readonly abandoned?: boolean
   /** Gross scores of extra holes, in the order played, from the first hole of the match on. */

@@ -138,7 +138,7 @@ export const REGISTER: readonly RegisteredRule[] = [
   },
   {
     id: 'match-endings',
-    name: 'Matches conceded, given by walkover, abandoned, on extra holes',
+    name: 'Matches conceded, given by walkover or by their result, abandoned, on extra holes',
     clause: '3.2a, 3.2b, 1.3c',
     edition: ROG,
     status: 'done',

@@ -6,7 +6,7 @@ import type { Match } from '../day'
 import { modulo, ordinal } from '../exact/fraction'
 import type { Ball } from '../score/balls'
 import type { TermsInForce } from '../score/terms-in-force'
-import { holeWon, type MatchBalls, type MatchPlayed, type MatchSettings } from './play-match'
+import { holeWon, type MatchBalls, type MatchPlayed, type MatchSettings, resultInWords } from './play-match'
 
 export interface MatchEnding {
   readonly up: number
@@ -35,11 +35,15 @@ export function endingOf(
 }
 
 /** Decided whatever was played, and even when one of the two never was there. */
-export function givenEnding({ walkover, concededBy }: Match): MatchEnding | null {
+export function givenEnding({ walkover, concededBy, result }: Match): MatchEnding | null {
   if (walkover !== undefined)
     return { up: walkover === 'a' ? 1 : -1, finished: true, result: 'walkover', takes: 'everything' }
   if (concededBy !== undefined)
     return { up: concededBy === 'a' ? -1 : 1, finished: true, result: 'conceded', takes: 'undecided' }
+  if (result !== undefined) {
+    const up = result.winner === null ? 0 : result.winner === 'a' ? result.up : -result.up
+    return { up, finished: true, result: resultInWords(up, result.left, true, 0), takes: 'undecided' }
+  }
   return null
 }
 

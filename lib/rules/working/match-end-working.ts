@@ -128,6 +128,12 @@ function endingSteps(seen: MatchSeen, startHole: number): WorkingStep[] {
   if (match.walkover !== undefined) return wonBy(match.walkover, 'A walkover, nobody came to play against', COMMITTEE)
   if (match.concededBy !== undefined)
     return wonBy(other(match.concededBy), `${nameOf(match.concededBy)} conceded`, 'Rules of Golf 3.2b')
+  if (match.result !== undefined) {
+    if (match.result.winner !== null)
+      return wonBy(match.result.winner, `The result given at the desk, ${result.result}`, COMMITTEE)
+    const sentence = 'The result given at the desk: the match was halved.'
+    return [{ figure: 'halved', label: 'How it ended', sentence, clause: COMMITTEE }]
+  }
   const winner = result.winner === match.b ? 'b' : 'a'
   const loser = nameOf(other(winner))
   switch (result.result) {

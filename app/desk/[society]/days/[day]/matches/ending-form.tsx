@@ -21,11 +21,15 @@ const holesTo = ({ concededHoles = [] }: MatchEnding, end: 'a' | 'b') =>
 
 const extraOf = ({ extraHoles = [] }: MatchEnding, end: 'a' | 'b') => extraHoles.map((one) => one[end]).join(' ')
 
-function howOf({ concededBy, walkover, abandoned }: MatchEnding): string {
+function howOf({ concededBy, walkover, result, abandoned }: MatchEnding): string {
+  if (result) return result.winner === null ? 'halved' : `won ${result.winner}`
   if (concededBy) return `conceded ${concededBy}`
   if (walkover) return `walkover ${walkover}`
   return abandoned ? 'abandoned' : ''
 }
+
+const resultOf = ({ result }: MatchEnding) =>
+  !result || result.winner === null ? '' : result.left === 0 ? `${result.up} up` : `${result.up} and ${result.left}`
 
 /** How a match ended other than on the course. Rules of Golf 3.2b. */
 export function EndingForm({ action, competitionId, match, withExtraHoles, children }: Props) {
@@ -41,7 +45,10 @@ export function EndingForm({ action, competitionId, match, withExtraHoles, child
           label="How it ended"
           initial={howOf(ending)}
           options={[
-            { value: '', label: 'as it was played' },
+            { value: '', label: 'as the holes were written' },
+            { value: 'won a', label: `${a} won` },
+            { value: 'won b', label: `${b} won` },
+            { value: 'halved', label: 'halved' },
             { value: 'conceded a', label: `${a} conceded the match` },
             { value: 'conceded b', label: `${b} conceded the match` },
             { value: 'walkover a', label: `walkover for ${a}` },
@@ -49,6 +56,7 @@ export function EndingForm({ action, competitionId, match, withExtraHoles, child
             { value: 'abandoned', label: 'abandoned: it stands as it was' },
           ]}
         />
+        <Field name="result" label="Result, where one won" initial={resultOf(ending)} hint="3 and 2, or 1 up" />
         <Field
           name="concededToA"
           label={`Holes conceded to ${a}`}

@@ -19,6 +19,12 @@ function scoresIn(text: string): (number | 'x')[] | null {
   return words.map((word) => (word === 'x' ? 'x' : Number(word)))
 }
 
+/** "3 and 2", "3&2", "3/2", "1 up"; null for anything else. */
+export function resultIn(text: string): { up: number; left: number } | null {
+  const read = /^(\d{1,2})\s*(?:up|(?:and|&|\/)\s*(\d{1,2}))$/i.exec(text.trim())
+  return read ? { up: Number(read[1]), left: Number(read[2] ?? 0) } : null
+}
+
 export function readEnding(form: { get: (name: string) => unknown }): { ending: unknown } | { faults: Fault[] } {
   const text = (name: string) => String(form.get(name) ?? '')
   const faults: Fault[] = []
@@ -33,12 +39,17 @@ export function readEnding(form: { get: (name: string) => unknown }): { ending: 
   const extraB = read('extraB', scoresIn, 'Write the strokes of the extra holes in order: 4 5, an x for no score.')
   if (extraA && extraB && extraA.length !== extraB.length)
     faults.push({ place: 'extraB', sentence: 'Both have played the same number of extra holes.' })
-  if (faults.length > 0 || !toA || !toB || !extraA || !extraB) return { faults }
   const [how, end] = text('how').split(' ')
+  const result = how === 'won' ? read('result', resultIn, 'Write the result: 3 and 2, or 1 up.') : null
+  if (how !== 'won' && text('result').trim() !== '')
+    faults.push({ place: 'result', sentence: 'Choose who won with that result under “How it ended”.' })
+  if (faults.length > 0 || !toA || !toB || !extraA || !extraB) return { faults }
   return {
     ending: {
       ...(how === 'conceded' ? { concededBy: end } : {}),
       ...(how === 'walkover' ? { walkover: end } : {}),
+      ...(result ? { result: { winner: end, ...result } } : {}),
+      ...(how === 'halved' ? { result: { winner: null, up: 0, left: 0 } } : {}),
       ...(how === 'abandoned' ? { abandoned: true } : {}),
       ...(toA.length + toB.length > 0
         ? {
