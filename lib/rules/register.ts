@@ -137,6 +137,15 @@ export const REGISTER: readonly RegisteredRule[] = [
     file: 'lib/rules/matches/play-match.ts',
   },
   {
+    id: 'holes-to-play',
+    name: 'Holes of a card that need no score, because its matches are over',
+    clause: '3.2a, 3.2b',
+    edition: ROG,
+    status: 'done',
+    departures: ['A competition that is no match needs every hole, whatever the matches of the same player do.'],
+    file: 'lib/rules/matches/match-now.ts',
+  },
+  {
     id: 'match-endings',
     name: 'Matches conceded, given by walkover or by their result, abandoned, on extra holes',
     clause: '3.2a, 3.2b, 1.3c',

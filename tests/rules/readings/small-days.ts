@@ -2,6 +2,11 @@
 // not written are fours. Everything a result says can be read off.
 import { z } from 'zod'
 import type { Competition, Day } from '@/lib/rules/day'
+import { FORMATS } from '@/lib/rules/formats/catalogue'
+import { matchNow } from '@/lib/rules/matches/match-now'
+import { matchToCount } from '@/lib/rules/matches/match-to-count'
+import { indexOf } from '@/lib/rules/score/day-index'
+import { termsInForce } from '@/lib/rules/score/terms-in-force'
 import { scoreDay } from '@/lib/rules/score-day'
 import type { Standing } from '@/lib/rules/standings'
 import { reading } from '../case-file'
@@ -78,7 +83,24 @@ function by<T>(standings: readonly Standing[], what: (standing: Standing) => T):
   return Object.fromEntries(standings.map((one) => [one.entrant, what(one)]))
 }
 
+/** The first match of the day as a phone counts it, from what it was given. */
+function onPhone(day: Day) {
+  const [competition] = day.competitions
+  const terms = termsInForce(competition!, day, FORMATS)
+  const match = terms && matchToCount(competition!.matches![0]!, terms, indexOf(day))
+  return match && matchNow(match, (player) => day.cards.find((card) => card.player === player)?.scores)
+}
+
 export const SMALL_DAY_READINGS = {
+  'holes-to-play': reading(given, (one) => {
+    const now = onPhone(dayOf(one))
+    return {
+      notNeeded: now?.notNeeded ?? null,
+      result: now?.result ?? null,
+      finished: now?.finished ?? null,
+      dormie: now?.isDormie ?? null,
+    }
+  }),
   'small-day': reading(given, (day) => {
     const result = scoreDay(dayOf(day))[0]!
     const { standings, matches = [], teams = [], divisions = [] } = result

@@ -226,7 +226,7 @@ describe('sides and their ball', () => {
     expect(repeat.answers).toEqual([answer.answers[2]])
     const pack = groupPack(await scramble.record(), record.groups[0]!)
     expect(pack.cards).toHaveLength(1)
-    expect(pack.cards[0]!.partners).toHaveLength(3)
+    expect(pack.cards[0]!.sharedWith).toHaveLength(3)
     expect(pack.balls).toMatchObject([{ kind: 'drives', minimum: 4, sideId: side.id }])
     expect(pack.balls![0]!.drives[0]).toBe(second)
 
