@@ -91,6 +91,8 @@ export interface CardReturn {
   readonly gross: number | null
   readonly score: number | null
   readonly missing: readonly number[]
+  /** Holes that need no score: the matches of the player were over before them. */
+  readonly notNeeded: readonly number[]
   readonly notAgreed: readonly number[]
   readonly signatures: readonly {
     readonly role: 'player' | 'marker'

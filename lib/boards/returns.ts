@@ -161,6 +161,7 @@ function cardReturn(
     gross: own?.gross ?? null,
     score: own?.score ?? null,
     missing: card.missing,
+    notNeeded: card.notNeeded,
     notAgreed: card.notAgreed,
     signatures: record.signatures
       .filter((one) => one.cardId === kept.id)

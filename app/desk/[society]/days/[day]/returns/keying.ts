@@ -183,6 +183,12 @@ export function runOf(scores: readonly WrittenScore[], from = 0, to = scores.len
   }
 }
 
+/** The same where some holes need no score, because the match was over before them. */
+export const without = (run: Run, notNeeded: readonly number[]): Run => ({
+  ...run,
+  open: run.open.filter((hole) => !notNeeded.includes(hole)),
+})
+
 /** The total written on the paper, or null while there is none to compare with. */
 export const paperTotal = (text: string): number | null => (text === '' ? null : Number(text))
 

@@ -25,6 +25,7 @@ import {
   runOf,
   settled,
   typed,
+  without,
   withPaper,
 } from './keying'
 import { boxOf } from './paper-row'
@@ -67,7 +68,8 @@ export function useKeying(card: CardReturn, access: Access, begin: boolean) {
 
   const firstHole = card.holes[0]?.hole ?? 1
   const half = Math.min(card.holes.length, 9)
-  const run = (from: number, to: number) => runOf(now.scores, from, to, firstHole)
+  // A hole that the matches of the player do not need is not waited for.
+  const run = (from: number, to: number) => without(runOf(now.scores, from, to, firstHole), card.notNeeded)
   const runs: Record<keyof Paper, Run> = {
     total: run(0, card.holes.length),
     out: run(0, half),
