@@ -88,7 +88,7 @@ export function handicapTableOf(record: DayRecord): HandicapTable {
 export const SOURCES: Readonly<Record<EntryRecord['handicapSource'], string>> = {
   'home-club': 'handicap index',
   society: 'society handicap',
-  claimed: "on the host's word",
+  claimed: 'as told, not checked',
 }
 
 export const nameOf = (entry: EntryRecord) => fullName(entry)

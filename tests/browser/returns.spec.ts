@@ -180,7 +180,8 @@ test('a wrong handicap is ruled as the right index, and a score too low is told 
 
 test('two desks on one card: the later one sees which holes differ, chooses, and a refusal goes with its reason', async () => {
   await page.goto(`${book.origin}${RETURNS}`)
-  const blank = page.locator('.card-states a[aria-label$=", not started"]').first()
+  // From the end of the list: what an earlier story left half entered is found again, hand and all.
+  const blank = page.locator('.card-states a[aria-label$=", not started"]').last()
   const name = (await blank.getAttribute('aria-label'))!.replace(', not started', '')
   await choose(name)
   await hasFocus('[data-place="0"]')
@@ -214,7 +215,7 @@ test('two desks on one card: the later one sees which holes differ, chooses, and
 
 test('a total that differs stays with the card, and what is handed in with nothing open is accepted by one press', async () => {
   await page.goto(`${book.origin}${RETURNS}`)
-  const blank = page.locator('.card-states a[aria-label$=", not started"]').first()
+  const blank = page.locator('.card-states a[aria-label$=", not started"]').last()
   const name = (await blank.getAttribute('aria-label'))!.replace(', not started', '')
   await choose(name)
   await hasFocus('[data-place="0"]')

@@ -47,6 +47,8 @@ interface Props {
   readonly stepBack?: (() => void) | null
   /** What the form is for has been done by somebody else: a refusal of before has nothing to speak of any more. */
   readonly moot?: boolean
+  /** Nothing can be typed here (any more), so nothing is unsaved. */
+  readonly readOnly?: boolean
   /** Where it is clear what comes first: saves what is unsaved on the page, then does its own. */
   readonly savesFirst?: boolean
 }
@@ -76,6 +78,7 @@ export function ActForm({ action, children, className, label, id, clears, faults
     saves: rule.saves ?? false,
     keeps: rule.keeps ?? false,
     found: rule.found ?? false,
+    readOnly: rule.readOnly ?? false,
     what: rule.unsaved,
     meanwhile: rule.meanwhile,
     pending,

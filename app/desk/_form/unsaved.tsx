@@ -47,6 +47,8 @@ export interface AboutForm {
   readonly keeps: boolean
   /** Differs although the page came like this: something typed earlier was found again. */
   readonly found: boolean
+  /** Nothing can be typed, so nothing is unsaved. */
+  readonly readOnly: boolean
   readonly what: string | undefined
   readonly meanwhile: string | undefined
   readonly pending: boolean
@@ -84,6 +86,7 @@ export function useUnsavedForm(ref: RefObject<HTMLFormElement | null>, about: Ab
     if (loaded.current === null) loaded.current = snapshotOf(form, 'as-loaded')
     else if (!acting.current) loaded.current = readAgain(loaded.current, seen.current, present)
     seen.current = present
+    if (now.current.readOnly) loaded.current = present
     const changed = changedNames(loaded.current, present)
     const { label, saves, keeps, found, what, meanwhile, answers, stepBack } = now.current
     if (changed.length === 0 && !found) return report(id, null)

@@ -60,6 +60,8 @@ export const DayForm = (props: Props) => (
   </StartsAgain>
 )
 
+const todayHere = () => new Date().toLocaleDateString('en-CA')
+
 function DayFields({ action, label, day, courses, expected: before, send, words, field, saves, children }: Props) {
   const [courseId, setCourse] = useState(day.courseId || courses[0]?.id || '')
   const [date, setDate] = useState(day.date)
@@ -90,7 +92,7 @@ function DayFields({ action, label, day, courses, expected: before, send, words,
               onChange={(event) => {
                 const to = event.target.value
                 setDate(to)
-                if (!closing.byHand) setClosing({ ...closing, on: closingWith(closing.on, date, to) })
+                if (!closing.byHand) setClosing({ ...closing, on: closingWith(closing.on, date, to, todayHere()) })
                 propose(expected, editionFor(event.target.value))
               }}
               required

@@ -4,6 +4,7 @@ import { Notice } from '@/app/_parts/notice'
 import { scoreInWords } from '@/lib/boards/in-words'
 import type { CardReturn } from '@/lib/boards/returns-view'
 import type { Keying } from './keying'
+import type { Replaced } from './use-keying'
 
 interface Props {
   readonly card: CardReturn
@@ -39,6 +40,24 @@ export function ChangedMeanwhile({ card, now, places, onSettle }: Props) {
           Take theirs
         </button>
       </p>
+    </Notice>
+  )
+}
+
+/** Somebody else has handed in or accepted the card while it was entered here: what stood in the fields is not lost. */
+export function AcceptedMeanwhile({ replaced }: { readonly replaced: readonly Replaced[] }) {
+  if (replaced.length === 0) return null
+  return (
+    <Notice kind="differs" word="Finished by somebody else" announced>
+      <p>This card was handed in or accepted while you were entering it. What you had entered reads otherwise there:</p>
+      <ul>
+        {replaced.map(({ hole, entered, counts }) => (
+          <li key={hole}>
+            Hole {hole}: {scoreInWords(entered)} in your field, {scoreInWords(counts)} on the card.
+          </li>
+        ))}
+      </ul>
+      <p>If yours is right, open the card again and enter it.</p>
     </Notice>
   )
 }

@@ -4,7 +4,7 @@ import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { StartsAgain } from '@/app/desk/_form/unsaved'
 import type { CardReturn } from '@/lib/boards/returns-view'
-import { ChangedMeanwhile } from './changed-meanwhile'
+import { AcceptedMeanwhile, ChangedMeanwhile } from './changed-meanwhile'
 import { KeepButtons } from './keep-buttons'
 import { keepDraft } from './kept-draft'
 import { HEADS, KeyedNine, worth } from './keyed-nine'
@@ -61,6 +61,7 @@ function KeyedCard({ card, reading, keep, access, begin }: Props) {
       keeps
       found={keying.foundDraft && keying.isNew}
       moot={access === 'closed'}
+      readOnly={!isEntered}
       meanwhile="It stays in this window until it is saved."
       onUndo={() => keepDraft(card.cardId, null)}
     >
@@ -71,6 +72,7 @@ function KeyedCard({ card, reading, keep, access, begin }: Props) {
           What was entered here before and not saved is still in the fields.
         </p>
       ) : null}
+      <AcceptedMeanwhile replaced={keying.replaced} />
       <ChangedMeanwhile card={card} now={now} places={keying.clashing} onSettle={keying.settle} />
       <div className="keying" ref={table} onKeyDown={isEntered ? keying.onKeyDown : undefined}>
         {hasHalves ? (

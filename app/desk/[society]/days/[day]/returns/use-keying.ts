@@ -5,6 +5,7 @@
 
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
 import type { CardReturn } from '@/lib/boards/returns-view'
+import type { WrittenScore } from '@/lib/facts/score-fact'
 import { placeOfHole } from '@/lib/rules/hole-numbers'
 import { draftOf, keepDraft } from './kept-draft'
 import { claimKeys, leaveCard, letGo, nextKeys } from './key-ahead'
@@ -48,6 +49,19 @@ function isNewOn(card: CardReturn, { scores, paper }: Pick<Keying, 'scores' | 'p
   )
 }
 
+export interface Replaced {
+  readonly hole: number
+  readonly entered: WrittenScore
+  readonly counts: WrittenScore
+}
+
+/** Scores entered here that read otherwise on a card somebody else has handed in or accepted meanwhile. */
+const replacedOn = (card: CardReturn, entered: readonly WrittenScore[]): readonly Replaced[] =>
+  card.holes.flatMap(({ hole, score }, place) => {
+    const own = entered[place] ?? null
+    return own === null || own === score ? [] : [{ hole, entered: own, counts: score }]
+  })
+
 export function useKeying(card: CardReturn, access: Access, begin: boolean) {
   const written = card.holes.map((hole) => hole.score)
   const paper = paperOf(card.paper)
@@ -55,6 +69,7 @@ export function useKeying(card: CardReturn, access: Access, begin: boolean) {
   const [wants, setWants] = useState<string | null>(null)
   const [foundDraft, setFoundDraft] = useState(false)
   const [notWritten, setNotWritten] = useState('')
+  const [replaced, setReplaced] = useState<readonly Replaced[]>([])
   const totalBox = useRef<HTMLInputElement>(null)
   const table = useRef<HTMLDivElement>(null)
   const takeIn = useRef<HTMLButtonElement>(null)
@@ -64,6 +79,7 @@ export function useKeying(card: CardReturn, access: Access, begin: boolean) {
   const handAt = useRef<number | null>(null)
   const catchingUp = useRef(false)
   const enterDue = useRef(false)
+  const keyed = useRef(now.scores)
   const [turn, setTurn] = useState(0)
 
   const firstHole = card.holes[0]?.hole ?? 1
@@ -95,6 +111,8 @@ export function useKeying(card: CardReturn, access: Access, begin: boolean) {
   // Once, when the card comes under the hand, and once more when it is opened again: never while something is typed
   // elsewhere on the page.
   useEffect(() => {
+    if (access === 'entered') setReplaced([])
+    else if (openedAs.current === 'entered') setReplaced(replacedOn(card, keyed.current))
     if (access === 'closed' || openedAs.current === access) {
       if (access === 'closed') openedAs.current = null
       return
@@ -125,6 +143,10 @@ export function useKeying(card: CardReturn, access: Access, begin: boolean) {
     // Figures meant for a paper card, and this one is signed on a phone: they are named, not swallowed.
     setNotWritten(letGo().join(' '))
   }, [card, begin, access])
+
+  useEffect(() => {
+    keyed.current = now.scores
+  }, [now.scores])
 
   useEffect(() => () => leaveCard(card.cardId, 0), [card.cardId])
   // A card that is accepted stays on the screen until the next one comes; behind the last of the pile none comes.
@@ -243,6 +265,7 @@ export function useKeying(card: CardReturn, access: Access, begin: boolean) {
     wants,
     foundDraft,
     notWritten,
+    replaced,
     table,
     totalBox,
     takeIn,
