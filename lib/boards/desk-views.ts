@@ -126,6 +126,8 @@ export interface DeskCounts {
   /** Handed in, accepted or ruled out, as the board counts them. */
   readonly cardsIn: number
   readonly cardsAccepted: number
+  /** Nobody waits for them any more; they are neither in nor accepted. */
+  readonly cardsNotReturned: number
   /** Entered without a figure. */
   readonly noFigure: number
   /** Entered, but in no group. */

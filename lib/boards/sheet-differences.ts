@@ -28,10 +28,23 @@ export function sheetDifferences(last: ResultSheet, next: ResultSheet): readonly
   return ['The working or the wording behind the figures; no place, score or prize.']
 }
 
-/** The sheet without its moments and numbers, and without what only says how far play had come. */
+/**
+ * The sheet without its moments and numbers, without what only says how far play had come, and without the day's number
+ * among the days of the season: a day called later changes nothing that was played here.
+ */
 function contentOf(sheet: ResultSheet): unknown {
   const { number: _n, reason: _r, publishedAt: _p, by: _b, frozenAt: _f, board, ...rest } = sheet
-  const { version: _v, countedAt: _c, published: _o, status: _s, groups: _g, play: _y, ...shown } = board
+  const {
+    version: _v,
+    countedAt: _c,
+    published: _o,
+    status: _s,
+    groups: _g,
+    play: _y,
+    dayNumber: _d,
+    dayCount: _k,
+    ...shown
+  } = board
   const competitions = shown.competitions.map((one) => ({
     ...one,
     rows: one.rows.map(({ progress: _progress, handedIn: _handed, ...row }) => row),

@@ -31,8 +31,9 @@ export function countsOf(record: DayRecord, places: number | null): DeskCounts {
     places,
     groups: record.groups.filter((group) => group.entryIds.length > 0).length,
     cards: record.cards.length,
-    cardsIn: way.in,
-    cardsAccepted: way.accepted,
+    cardsIn: way.in - way.notReturned,
+    cardsAccepted: way.accepted - way.notReturned,
+    cardsNotReturned: way.notReturned,
     noFigure: entered.filter((entry) => entry.indexTenths === null).length,
     ungrouped: entered.filter((entry) => !seated.has(entry.id)).length,
   }
@@ -70,7 +71,8 @@ function linesOf(record: DayRecord, counts: DeskCounts, calledOn: string, today:
   const lastGroup = record.groups.filter((group) => group.entryIds.length > 0).at(-1)
   const lastIn = lastGroup ? minutesLater(lastGroup.startTime, ROUND_MINUTES) : undefined
   const frozen = record.frozenAt !== null
-  const out = counts.cards - counts.cardsAccepted
+  const out = counts.cards - counts.cardsAccepted - counts.cardsNotReturned
+  const gone = counts.cardsNotReturned > 0 ? `, ${counts.cardsNotReturned} not returned` : ''
   return [
     { what: 'call', on: calledOn, done: true, title: 'Call the day', note: record.round.courseName },
     {
@@ -130,7 +132,7 @@ function linesOf(record: DayRecord, counts: DeskCounts, calledOn: string, today:
       title: counts.cards > 0 ? `Returns, ${counted(counts.cards, 'card')}` : 'Returns',
       note:
         counts.cards > 0
-          ? `${counts.cardsIn} of ${counts.cards} in, ${counts.cardsAccepted} accepted`
+          ? `${counts.cardsIn} of ${counts.cards} in, ${counts.cardsAccepted} accepted${gone}`
           : 'when the last group is due in',
     },
     {

@@ -109,6 +109,11 @@ describe('cards that are in', () => {
       .map((card, at) => noReturn(asId(card.id), at + 1))
     const screen = screenBoard(boardOf({ ...record, status: 'closed', rulings }, NOW), 1, 'Europe/London')!
     expect(groupsOut(screen)).toBe('Five of 8 cards are in; three were not returned.')
+    expect(countsOf({ ...record, status: 'closed', rulings }, null)).toMatchObject({
+      cardsIn: 5,
+      cardsAccepted: 5,
+      cardsNotReturned: 3,
+    })
     const [one] = rulings
     const still = screenBoard(boardOf({ ...record, rulings: [one!] }, NOW), 1, 'Europe/London')!
     expect(groupsOut(still)).toContain('Five of 8 cards are in; one was not returned.')

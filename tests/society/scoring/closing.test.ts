@@ -5,6 +5,7 @@ import { dayOfRecord } from '@/lib/boards/day-of-record'
 import type { DayBoard } from '@/lib/boards/views'
 import { parseDayFile } from '@/lib/facts/day-file'
 import { scoreDay } from '@/lib/rules/score-day'
+import { callDay, proposeDay } from '@/lib/society/call-day'
 import { closeDay } from '@/lib/society/close-day'
 import { keyCard } from '@/lib/society/enter-score'
 import { dayFileOf } from '@/lib/society/export-day'
@@ -204,6 +205,10 @@ describe('publishing', () => {
       publishResult(desk(), { dayId: day.dayId, version: await day.version(), reason: 'Signed for the wrong score' })
     expect(got(await nextSheet(desk(), day.dayId))).toMatchObject({ last: 1, differs: [] })
     expect(await publish()).toMatchObject({ code: 'nothing-changed' })
+    // Another day of the season is not this one's affair.
+    const proposal = got(await proposeDay(day.w.actor, day.w.seasonId))
+    got(await callDay(day.w.actor, { ...proposal, name: 'Another Plate', entriesCloseOn: null }))
+    expect(got(await nextSheet(desk(), day.dayId))).toMatchObject({ last: 1, differs: [] })
     const at = async () => ({ dayId: day.dayId, version: await day.version() })
     got(await reopenDay(desk(), { ...(await at()), reason: 'To look again' }))
     got(await closeDay(desk(), await at()))

@@ -206,6 +206,7 @@ function Counts({ day, at }: { readonly day: DeskDay; readonly at: string }) {
           <dd className="fig trim">{counts.cardsIn}</dd>
           <dd className="of">
             of {counts.cards}, {counts.cardsAccepted} accepted
+            {counts.cardsNotReturned > 0 ? `, ${counts.cardsNotReturned} not returned` : ''}
           </dd>
         </div>
       ) : (

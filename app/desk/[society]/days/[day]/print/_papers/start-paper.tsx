@@ -62,13 +62,15 @@ function GroupRows({ sheet, group, address }: { sheet: StartSheet; group: Group;
 
 /** More players than this stand closer, so that the sheet stays on one page. */
 const ROOMY = 12
+/** More than these have one line each, and a long name is cut there: the partner stands in the same group in full. */
+const A_LINE_EACH = 28
 
 /** The start sheet for the first tee: A4, one grey ink, each group's own way to its card. */
 export function StartPaper({ sheet, course, address }: StartPaperProps) {
   const playing = sheet.competitions.slice(0, 2)
   const players = sheet.groups.reduce((sum, group) => sum + group.players.length, 0)
   return (
-    <article className={players > ROOMY ? 'a4 close' : 'a4'}>
+    <article className={`a4${players > ROOMY ? ' close' : ''}${players > A_LINE_EACH ? ' a-line-each' : ''}`}>
       <header className="paper-head">
         <Device />
         <div>
