@@ -2,12 +2,11 @@
 // deleted.
 
 import type { DayRecord } from '@/lib/facts/day-record'
-import { capital, counted, listed } from './in-words'
+import { asSentence, capital, counted, listed } from './in-words'
 
 /** "Called off: the course is waterlogged." */
 export function calledOffSentence(reason: string): string {
-  const plain = reason.trim()
-  return `Called off: ${plain}${/[.!?]$/.test(plain) ? '' : '.'}`
+  return `Called off: ${asSentence(reason)}`
 }
 
 type Hanging = Pick<

@@ -18,7 +18,7 @@ import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { divisionStepsOf } from './day-working'
 import { type Names, namesOf } from './entrant-names'
 import { playerId } from './ids-from-engine'
-import { capital, listed, scoreInWords, scoreLong, scoreShort, type Unit } from './in-words'
+import { asSentence, capital, listed, scoreInWords, scoreLong, scoreShort, type Unit } from './in-words'
 import { opinionName } from './returns'
 import { holesOfDay } from './row-extras'
 import { tieSentence } from './tie-sentences'
@@ -160,8 +160,7 @@ function grossOrigin({ record, cards, names, zone }: Asked, entryId: EntryId, ho
   const now = cards.get(entryId)?.holes.find((one) => one.hole === hole)
   if (!now) return 'Not played yet.'
   const ruling = record.rulings.find((one) => one.number === now.ruledBy)
-  if (ruling)
-    return `Ruled by ${ruling.byName} on ${dayInWords(ruling.ruledAt, zone)}: ${ruling.reason}${/[.!?]$/.test(ruling.reason) ? '' : '.'}`
+  if (ruling) return `Ruled by ${ruling.byName} on ${dayInWords(ruling.ruledAt, zone)}: ${asSentence(ruling.reason)}`
   const [latest, ...others] = now.opinions
   if (!latest) return 'Nobody has written a score here yet.'
   const at = timeInWords(latest.writtenAt, zone)

@@ -6,7 +6,7 @@ import type { CompetitionId } from '@/lib/facts/ids'
 import type { Competition } from '@/lib/rules/day'
 import { holesOfRound, type RoundHoles } from '@/lib/rules/hole-numbers'
 import type { Names } from './entrant-names'
-import { listed } from './in-words'
+import { asSentence, listed } from './in-words'
 import type { ResultSheet } from './views'
 
 type Ruled = Pick<DayRecord, 'dayRulings' | 'round'>
@@ -105,7 +105,7 @@ export function dayRulingLines(
       one.kind === 'play-off'
         ? (record.competitions.find(({ id }) => id === one.competitionId)?.name ?? 'Play-off')
         : 'The day',
-    sentence: `${dayRulingInWords(one, names, record.round)} ${one.reason}${/[.!?]$/.test(one.reason) ? '' : '.'}`,
+    sentence: `${dayRulingInWords(one, names, record.round)} ${asSentence(one.reason)}`,
     clause: CLAUSE_OF[one.kind],
     by: one.byName,
     at: one.ruledAt,

@@ -85,3 +85,9 @@ export function againstLevelInWords(level: number): string {
   if (level === 0) return 'level par'
   return `${inWords(Math.abs(level))} ${level < 0 ? 'under' : 'over'}`
 }
+
+/** What somebody typed as a sentence: with its full stop, where it has none. */
+export function asSentence(typed: string): string {
+  const text = typed.trim()
+  return /[.!?]$/.test(text) ? text : `${text}.`
+}

@@ -10,7 +10,7 @@ import { dayOfRecord } from './day-of-record'
 import { dayRulingLines } from './day-rulings'
 import { rowsOfDivision } from './divisions'
 import { type Names, namesOf } from './entrant-names'
-import { listed, ordinal, scoreShort } from './in-words'
+import { asSentence, listed, ordinal, scoreShort } from './in-words'
 import { mainReading } from './own-handicaps'
 import { prizesInTurn } from './prize-rule'
 import { prizesOf } from './prizes'
@@ -103,7 +103,7 @@ export function publicRulings(record: DayRecord, names: Names, cardId?: CardId):
     .map((line) => ({
       number: line.number,
       name: line.name,
-      sentence: `${line.sentence} ${line.reason}${/[.!?]$/.test(line.reason) ? '' : '.'}`,
+      sentence: `${line.sentence} ${asSentence(line.reason)}`,
       clause: line.clause,
       by: line.by,
       at: line.at,

@@ -31,6 +31,8 @@ export function notReturnedNote(
   return `${listed(gone.map((id) => `${names.short(id)}’s`))} ${card} not returned and ${does} not count`
 }
 
+const takes = (players: readonly EntryId[]) => (players.length === 1 ? 'takes' : 'take')
+
 /** What closing over these cards does to their partners: "Four-ball: Thackwray counts alone, without Ashcombe-Pell." */
 export function countingAlone(record: DayRecord, out: readonly EntryId[], names: Names): readonly string[] {
   const cards = cardsAsTheyStand(record)
@@ -39,7 +41,8 @@ export function countingAlone(record: DayRecord, out: readonly EntryId[], names:
     one.sides.flatMap(({ entryIds }) => {
       const without = entryIds.filter((id) => out.includes(id))
       const left = entryIds.filter((id) => !gone(id))
-      if (without.length === 0 || left.length === 0) return []
+      if (without.length === 0) return []
+      if (left.length === 0) return [`${one.name}: ${listed(without.map(names.short))} ${takes(without)} no place.`]
       const counts = left.length === 1 ? 'counts alone' : 'count'
       return [`${one.name}: ${listed(left.map(names.short))} ${counts}, without ${listed(without.map(names.short))}.`]
     }),

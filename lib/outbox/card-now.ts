@@ -47,6 +47,8 @@ export interface CardNow {
   readonly signatures: readonly SignatureNow[]
   /** Both have signed, or the desk has it: the holes take no more scores from this phone. */
   readonly closed: boolean
+  /** The day is closed and the card did not come in: nobody signs it any more. */
+  readonly isOver: boolean
   /** Signatures that no longer cover the card, and why. */
   readonly signaturesOff: readonly SignatureOff[]
   /** Hole numbers. */
@@ -100,6 +102,7 @@ export function cardsNow(pack: CardPack, facts: readonly KeptFact[], phone: stri
       fresh.filter((kept) => kept.fact.cardId === card.cardId),
       phone,
       markersFor(card, pack.cards),
+      pack.status === 'closed',
     ),
   )
   if (!matches) return cards
@@ -137,7 +140,13 @@ function saidInPack(card: PackCard, phone: string): ReadonlyMap<number, readonly
   return byHole
 }
 
-function cardNow(card: PackCard, fresh: readonly KeptFact[], phone: string, markers: readonly EntryId[]): CardNow {
+function cardNow(
+  card: PackCard,
+  fresh: readonly KeptFact[],
+  phone: string,
+  markers: readonly EntryId[],
+  isDayClosed: boolean,
+): CardNow {
   const said = new Map(saidInPack(card, phone))
   let signatures: SignatureNow[] = card.signatures.map((each) => ({ ...each, received: true }))
   let off: SignatureOff[] = [...(card.signaturesOff ?? [])]
@@ -175,6 +184,7 @@ function cardNow(card: PackCard, fresh: readonly KeptFact[], phone: string, mark
     signatures,
     signaturesOff: off,
     closed: card.state !== 'out' || bothSigned,
+    isOver: isDayClosed && card.state === 'out',
     missing: holes.filter((hole) => hole.score === null && !hole.differs).map((hole) => hole.hole),
     notNeeded: [],
     onlyFor: null,

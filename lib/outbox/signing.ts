@@ -8,6 +8,7 @@ import type { CardNow } from './card-now'
 
 export type SigningRefusal =
   | 'taken-in'
+  | 'day-closed'
   | 'signed-already'
   | 'not-agreed'
   | 'holes-missing'
@@ -24,6 +25,11 @@ function list(holes: readonly number[]): string {
 export function mayNotSign(card: CardNow, role: 'player' | 'marker', entryId: EntryId): Refused<SigningRefusal> | null {
   const { firstName } = card.card
   if (card.state === 'taken-in') return refused('taken-in', 'The desk has taken this card in.')
+  if (card.isOver)
+    return refused(
+      'day-closed',
+      `The day is closed, and ${firstName}’s card did not come in. Only the committee can count it now.`,
+    )
   if (card.signatures.some((each) => each.role === role))
     return refused('signed-already', `The ${role} has signed this card already.`)
   if (card.notAgreed.length > 0)

@@ -68,7 +68,10 @@ it('says it in the working of a hole', () => {
 it('says before the close whose partner will count alone', () => {
   const out: EntryId[] = [asId('d-Ashgill'), asId('d-Storrey'), asId('d-Coldbrook')]
   const said = countingAlone(played, out, namesOf(played))
-  expect(said).toEqual([`${played.competitions[1]!.name}: Verrow counts alone, without Ashgill.`])
+  expect(said).toEqual([
+    `${played.competitions[1]!.name}: Verrow counts alone, without Ashgill.`,
+    `${played.competitions[1]!.name}: Storrey and Coldbrook take no place.`,
+  ])
 })
 
 it('names on the draw, the board and the sheet whoever has no partner', () => {

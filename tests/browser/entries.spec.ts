@@ -185,6 +185,7 @@ test('who has no handicap is named at the freeze, given one there, and the freez
   await box(/^New Comer/).check()
   await page.getByRole('button', { name: 'Enter 1' }).click()
   await expect(page.getByText('Saved. 1 player entered.')).toBeVisible()
+  await expect(page.getByRole('region', { name: 'Not saved' })).toHaveCount(0)
   await page.goto(`${day}/handicaps`)
   await expect(page.getByRole('button', { name: /Freeze .* New Comer has no handicap yet/ })).toHaveAttribute(
     'aria-disabled',

@@ -2,8 +2,13 @@
 // the end of a link loses nothing.
 
 import { describe, expect, it } from 'vitest'
+import { nextJob } from '@/app/card/_phone/next-job'
+import { toSign } from '@/app/card/_phone/sign-part'
+import { standing } from '@/app/card/_phone/standing'
+import { cardsNow } from '@/lib/outbox/card-now'
+import { mayNotSign } from '@/lib/outbox/signing'
 import { asId } from '../setup/ids'
-import { FOUR, GROSS } from './aldermoss-four'
+import { aldermossPack, FOUR, GROSS } from './aldermoss-four'
 import { opened, quiet } from './opened-book'
 
 describe('signing', () => {
@@ -46,6 +51,27 @@ describe('signing', () => {
       'trevennor',
     ])
     expect(card(asId('trevennor')).state).toBe('handed-in')
+  })
+
+  it('signs nothing that did not come in before the day was closed, and says so once', () => {
+    const pack = { ...aldermossPack(), status: 'closed' as const }
+    const [first, ...others] = cardsNow(
+      {
+        ...pack,
+        cards: pack.cards.map((card, at) => (at === 0 ? card : { ...card, state: 'taken-in' as const })),
+      },
+      [],
+      'a-phone',
+    )
+    expect(first).toMatchObject({ isOver: true, closed: false })
+    expect(mayNotSign(first!, 'player', first!.card.entryId)).toMatchObject({
+      code: 'day-closed',
+      sentence: `The day is closed, and ${first!.card.firstName}’s card did not come in. Only the committee can count it now.`,
+    })
+    expect(others.map((card) => card.isOver)).toEqual([false, false, false])
+    expect(toSign(pack, first!, '')).toEqual([])
+    expect(nextJob(pack, [first!, ...others], others[0]!.card.entryId)).toBeNull()
+    expect(standing(pack, first!)).toBe('not handed in: the day is closed')
   })
 
   it('drops a signature when a score changes after it', async () => {

@@ -16,7 +16,7 @@ export interface NextJob {
 /** Null when every card of the group is signed. `after`: whose card was just handed in; the next in the group comes first. */
 export function nextJob(pack: CardPack, cards: readonly CardNow[], after: string): NextJob | null {
   const at = cards.findIndex((one) => one.card.entryId === after)
-  const open = [...cards.slice(at + 1), ...cards.slice(0, at + 1)].filter((one) => !one.closed)
+  const open = [...cards.slice(at + 1), ...cards.slice(0, at + 1)].filter((one) => !one.closed && !one.isOver)
   const ready = open.find((one) => one.missing.length === 0 && one.notAgreed.length === 0)
   if (ready) {
     const { entryId } = ready.card

@@ -3,7 +3,7 @@
 import type { CardPack } from '@/lib/facts/card-pack'
 import type { EntryId } from '@/lib/facts/ids'
 import { type CardNow, marksItself, type SignatureNow } from '@/lib/outbox/card-now'
-import { mayNotSign } from '@/lib/outbox/signing'
+import { mayNotSign, type SigningRefusal } from '@/lib/outbox/signing'
 import { signaturesOffInWords } from './signature-off'
 import { hashOf } from './use-place'
 import { clock, fullName, playersIn, shortName } from './words'
@@ -48,10 +48,13 @@ export function signsNext(pack: CardPack, card: CardNow, who: ToSign): Pick<ToSi
   return next ? { role, entryId: next.entryId } : null
 }
 
-/** What must be put right before anybody signs. */
+const STOPS: ReadonlySet<SigningRefusal> = new Set(['not-agreed', 'holes-missing', 'day-closed'])
+const STOPS_WORD: Partial<Record<SigningRefusal, string>> = { 'not-agreed': 'Not agreed', 'day-closed': 'Too late' }
+
+/** What must be put right before anybody signs, or that nobody does any more. */
 function stopsSigning(card: CardNow) {
   const stops = mayNotSign(card, 'player', card.card.entryId)
-  return stops && (stops.code === 'not-agreed' || stops.code === 'holes-missing') ? stops : null
+  return stops && STOPS.has(stops.code) ? stops : null
 }
 
 /** Above the holes: what keeps the card from being signed, or that a signature came off. */
@@ -67,12 +70,12 @@ export function BeforeSigning({ pack, card }: { readonly pack: CardPack; readonl
       ))}
       {stops && (
         <div className={`notice ${stops.code === 'not-agreed' ? 'differs' : 'waits'} c-notice`}>
-          <p className="sc">{stops.code === 'not-agreed' ? 'Not agreed' : 'Not finished'}</p>
+          <p className="sc">{STOPS_WORD[stops.code] ?? 'Not finished'}</p>
           <p>{stops.sentence}</p>
           {card.onlyFor && card.missing.every((hole) => card.onlyFor?.holes.includes(hole)) && (
             <p>The match is over; {card.onlyFor.competition} needs the other holes.</p>
           )}
-          {firstHole !== undefined && (
+          {firstHole !== undefined && !card.isOver && (
             <p className="acts">
               <a className="btn" href={hashOf({ at: 'hole', hole: firstHole })}>
                 Go to hole {firstHole}

@@ -12,6 +12,7 @@ export function standing(pack: CardPack, card: CardNow): string {
   const progress = cardProgress({ state: card.state, order, missing: card.missing })
   const words = progressInWords(progress)
   if (card.state !== 'out') return words
+  if (card.isOver) return 'not handed in: the day is closed'
   if (card.closed) return 'signed by both, not yet sent'
   if (card.notAgreed.length > 0) return `two different scores on ${holeList(card.notAgreed)}`
   if (progress.state === 'on-hole') {

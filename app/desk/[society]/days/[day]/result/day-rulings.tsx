@@ -6,7 +6,7 @@ import { glanceOf } from '@/app/desk/_frame/day-glance'
 import { momentOf } from '@/app/desk/_frame/moments'
 import { CLAUSE_OF, dayRulingInWords } from '@/lib/boards/day-rulings'
 import { namesOf } from '@/lib/boards/entrant-names'
-import { ordinal, scoreShort } from '@/lib/boards/in-words'
+import { asSentence, ordinal, scoreShort } from '@/lib/boards/in-words'
 import type { CompetitionBoard } from '@/lib/boards/views'
 import type { DayRecord } from '@/lib/facts/day-record'
 import { dayRulingsInForce } from '@/lib/facts/day-rulings'
@@ -40,7 +40,7 @@ export function DayRulings({ record, boards, where }: Props) {
               <p className="in-margin fig">{one.number}</p>
               <div>
                 <p>
-                  <b>{dayRulingInWords(one, names, record.round)}</b> {one.reason}{' '}
+                  <b>{dayRulingInWords(one, names, record.round)}</b> {asSentence(one.reason)}{' '}
                   <span className="second">
                     {CLAUSE_OF[one.kind]}. Ruled by {one.byName}, {momentOf(new Date(one.ruledAt))}.
                   </span>

@@ -1,4 +1,5 @@
 import { timeOf } from '@/app/desk/_frame/moments'
+import { asSentence } from '@/lib/boards/in-words'
 import type { LateFactLine, ReturnsView, RulingLine } from '@/lib/boards/returns-view'
 
 type Line = { readonly at: string } & ({ readonly ruling: RulingLine } | { readonly late: LateFactLine })
@@ -25,7 +26,7 @@ export function Rulings({ view }: { readonly view: ReturnsView }) {
                   <b>
                     {line.ruling.number}. {line.ruling.name}. {line.ruling.sentence}
                   </b>{' '}
-                  {line.ruling.reason}{' '}
+                  {asSentence(line.ruling.reason)}{' '}
                   <span className="second">
                     {line.ruling.clause ? `${line.ruling.clause}. ` : ''}Ruled by {line.ruling.by}.
                     {line.ruling.replacedBy === null ? '' : ` Replaced by ruling ${line.ruling.replacedBy}.`}
