@@ -131,6 +131,8 @@ test('without script the board has its tabs, views, cards and workings', async (
   await expect(page).toHaveURL(/c=2/)
   await page.getByRole('link', { name: 'Group by group' }).click()
   await expect(page.getByRole('heading', { name: /^Group 1/ })).toBeVisible()
+  await page.goto(`${board}?v=groups`)
+  await expect(page.getByRole('img', { name: '1 stroke received' }).first()).toBeVisible()
   await page.goto(board)
   await page.locator('.opener').first().click()
   await expect(page.locator('.opened .mini').first()).toBeVisible()

@@ -1,5 +1,6 @@
 // Group by group: where each is, and what everybody in it has made hole by hole so far.
 
+import { Dots } from '@/app/_parts/dots'
 import { clockInWords } from '@/lib/boards/dates-in-words'
 import { ordinal } from '@/lib/boards/in-words'
 import { cardAt } from './addresses'
@@ -22,16 +23,17 @@ function whereabouts({ onHole, started }: ScreenBoard['groups'][number]): string
   return started ? 'finished' : 'not started'
 }
 
-/** Own strokes where a card is one player's; what the side counts where it is not. */
+/** Own strokes where a card is one player's, with those received; what the side counts where it is not. */
 function figureOn(row: ScreenRow, hole: number, unit: ScreenBoard['competition']['unit']) {
   const line = row.holes.find(([number]) => number === hole)
   const alone = row.entryIds.length === 1
   const figure = alone ? line?.[2] : line?.[3]
-  if (figure === null || figure === undefined) return { shown: '', said: 'not played', points: null }
+  const strokes = alone ? (line?.[1] ?? 0) : 0
+  if (figure === null || figure === undefined) return { shown: '', said: 'not played', points: null, strokes }
   const points = alone && unit === 'points' ? (line?.[3] ?? null) : null
-  if (figure === 'x') return { shown: '–', said: 'no score', points }
+  if (figure === 'x') return { shown: '–', said: 'no score', points, strokes }
   const shown = !alone && unit === 'holes' ? signed(figure) : String(figure)
-  return { shown, said: null, points }
+  return { shown, said: null, points, strokes }
 }
 
 interface RowProps {
@@ -66,7 +68,7 @@ function Row({ board, row, changed }: RowProps) {
         )}
       </td>
       {board.course.map(({ hole }, place) => {
-        const { shown, said, points } = figureOn(row, hole, unit)
+        const { shown, said, points, strokes } = figureOn(row, hole, unit)
         const differs = row.notAgreed.includes(hole)
         return (
           <td key={hole} role="cell" className={differs ? `${figClass(place)} differs` : figClass(place)}>
@@ -79,6 +81,11 @@ function Row({ board, row, changed }: RowProps) {
               </>
             )}
             {differs && <span className="unseen">, not agreed</span>}
+            {strokes !== 0 && (
+              <span className="hole-dots">
+                <Dots strokes={strokes} />
+              </span>
+            )}
             {points !== null && (
               <span className="hole-points second">
                 <span className="unseen">, points </span>
