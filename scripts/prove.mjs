@@ -1,6 +1,6 @@
 // The long proofs at their full size: 20,000 days a format, 100,000 spoilt day files, 200 deaths of the server, 50,000
-// malformed requests, and the 2,000 rounds on a bad network. `npm test` runs all but the rounds shorter, because everything
-// together has to end while somebody waits for it.
+// malformed requests, and the 2,000 rounds on a bad network. `npm test` runs all of it shorter, because everything together
+// has to end while somebody waits for it.
 import { spawnSync } from 'node:child_process'
 import { ensureInstalled } from './install.mjs'
 

@@ -154,6 +154,7 @@ export function richDay() {
           { id: 's1', a: 'haldane', b: 'coldbrook', concededBy: 'b' },
           { id: 's2', a: 'trevennor', b: 'tarrablane', abandoned: true },
           { id: 's3', a: 'coldbrook', b: 'tremayne', walkover: 'a' },
+          { id: 's4', a: 'haldane', b: 'tarrablane', result: { winner: 'a', up: 3, left: 2 } },
         ],
       },
       { id: 'capped', format: 'maximum-score', maximum: { kind: 'fixed', strokes: 8 }, rounds: [1, 2] },

@@ -7,6 +7,7 @@ import { Field, SelectField, Send } from '@/app/desk/_form/field'
 import { StartsAgain } from '@/app/desk/_form/unsaved'
 import { capital } from '@/lib/boards/in-words'
 import { prizeRuleOf } from '@/lib/boards/prize-rule'
+import { dateIn } from '@/lib/facts/calendar'
 import type { CallDay } from '@/lib/facts/commands'
 import type { Gender } from '@/lib/rules/day'
 import { editionFor, editionOf } from '@/lib/rules/editions/editions'
@@ -60,7 +61,8 @@ export const DayForm = (props: Props) => (
   </StartsAgain>
 )
 
-const todayHere = () => new Date().toLocaleDateString('en-CA')
+/** Where the officer sits: only a proposal hangs on it. */
+const todayHere = () => dateIn(new Date(), Intl.DateTimeFormat().resolvedOptions().timeZone)
 
 function DayFields({ action, label, day, courses, expected: before, send, words, field, saves, children }: Props) {
   const [courseId, setCourse] = useState(day.courseId || courses[0]?.id || '')
