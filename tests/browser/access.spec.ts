@@ -44,7 +44,7 @@ test('a passkey is added at the account and opens the desk without a password', 
   await signIn(page)
   await page.goto('/desk/account')
   await page.getByLabel('Name of the device').fill('The club laptop')
-  await page.getByRole('button', { name: 'Add a passkey' }).click()
+  await page.getByRole('button', { name: 'Add a passkey', exact: true }).click()
   await expect(page.getByText('The club laptop signs you in from now on.')).toBeVisible()
   await looksRight(page)
   await page.getByRole('button', { name: 'Sign out' }).first().click()
