@@ -2,7 +2,7 @@
 // and were accepted. `acts-walked.spec.ts` reads the notes when all stories have ended.
 
 import { appendFileSync, mkdirSync, readFileSync } from 'node:fs'
-import { type Browser, type BrowserContext, test as base, type Response } from '@playwright/test'
+import { type Browser, type BrowserContext, test as base, type Page, type Response } from '@playwright/test'
 import { outcomeOf } from '../safety/http/client'
 
 export * from '@playwright/test'
@@ -43,7 +43,8 @@ async function look(response: Response): Promise<void> {
   if (action !== undefined) {
     const headers = response.headers()
     const moved = response.status() >= 300 || headers['x-action-redirect'] !== undefined
-    const text = moved ? '' : await response.text()
+    // The answer of a page that was left meanwhile cannot be read any more: the story that went on has seen it.
+    const text = moved ? '' : await response.text().catch(() => '')
     if (outcomeOf({ status: response.status(), redirect: headers['x-action-redirect'] }, text) === 'done')
       note('action', action)
   } else if (request.method() === 'POST' && /^\/api\/group\/[^/]+\/facts$/.test(pathname) && response.ok()) {
@@ -58,11 +59,13 @@ function watch(context: BrowserContext): void {
   if (watched.has(context)) return
   watched.add(context)
   context.on('response', (response) => {
-    // A page that was left has no answer to read any more: what it sent is not counted.
-    const looked = look(response).catch(() => undefined)
+    const looked = look(response)
     pending.add(looked)
-    void looked.then(() => pending.delete(looked))
+    void looked.finally(() => pending.delete(looked))
   })
+  const downloads = (page: Page) => page.on('download', (file) => note('page', new URL(file.url()).pathname))
+  context.on('page', downloads)
+  for (const page of context.pages()) downloads(page)
 }
 
 export const test = base.extend<{ noted: undefined }, { browser: Browser }>({

@@ -247,7 +247,7 @@ test('a group plays with two phones under one name; one dies, and the other hand
   await expect(b.page.getByRole('button', { name: fullNameOf(me) })).toContainText(/on another phone since/)
   await b.page.getByRole('button', { name: fullNameOf(me) }).click()
   await b.page.getByRole('button', { name: 'Yes, use this phone now' }).click()
-  await expect(a.page.getByText(/Another phone took over from this one/)).toBeVisible()
+  await expect(a.page.getByText(/is on another phone as well, since/)).toBeVisible()
   await a.context.close()
 
   await test.step('the phone that is left enters what is missing', async () => {
