@@ -30,12 +30,7 @@ export async function takeCardsIn(
   actor: Actor,
   input: z.input<typeof schema>,
   now: Date = new Date(),
-): Promise<
-  Result<
-    CardsTakenIn,
-    'not-allowed' | 'not-understood' | 'not-found' | 'day-called-off' | 'day-closed' | 'no-such-ruling'
-  >
-> {
+): Promise<Result<CardsTakenIn, 'not-allowed' | 'not-understood' | 'not-found' | 'day-called-off' | 'day-closed'>> {
   const officer = deskOnly(actor, 'take-card-in')
   if (!officer.ok) return officer
   const read = parseInput(schema, input)
@@ -47,11 +42,16 @@ export async function takeCardsIn(
     const on = await takeDayOn(tx, societyId, dayId)
     if (!on.ok) return on
     if (on.value.status === 'closed') return dayClosed()
-    const left: string[] = []
-    let accepted = 0
+    // All are looked up before the first is accepted: a refusal halfway would leave cards accepted that no board hears of.
+    const found = []
     for (const { cardId, seen } of cards) {
       const sources = await cardSources(tx, { societyId, dayId, cardId })
       if (!sources) return notFound('card')
+      found.push({ cardId, seen, sources })
+    }
+    const left: string[] = []
+    let accepted = 0
+    for (const { cardId, seen, sources } of found) {
       const { card } = sources
       if (card.state === 'taken-in') continue
       const stands = await cardInItsDay(tx, { societyId, dayId }, card.entryId, currentCard(sources))
@@ -62,8 +62,8 @@ export async function takeCardsIn(
         continue
       }
       const done = await accept(tx, officer.value, { dayId, day: on.value, sources, card: stands }, now)
-      if (!done.ok) return done
-      accepted++
+      if (done.ok) accepted++
+      else left.push(await cardInWords(tx, societyId, cardId))
     }
     if (accepted === 0) return ok({ accepted, left, version: null })
     return ok({ accepted, left, version: versionText(await moveScores(tx, dayId, false)) })

@@ -10,6 +10,7 @@ import { reopenCard } from '@/lib/society/reopen-card'
 import { returns } from '@/lib/society/returns'
 import { takeCardIn } from '@/lib/society/take-card-in'
 import { takeCardsIn } from '@/lib/society/take-cards-in'
+import { asId } from '../../setup/ids'
 import { type DayInPlay, dayInPlay, got, over } from './day-in-play'
 
 let day: DayInPlay
@@ -109,6 +110,12 @@ describe('cards that are handed in', () => {
       { cardId: two, seen: over(19) },
       { cardId: three, seen },
     ]
+    const strange = { ...asked[0]!, cardId: asId<CardId>('no-such-card') }
+    expect(await takeCardsIn(day.w.actor, { dayId: day.dayId, cards: [...asked, strange] })).toMatchObject({
+      code: 'not-found',
+    })
+    // Refused whole: nothing was accepted before the card that is none was met.
+    expect((await shown(one)).state).toBe('handed-in')
     const answer = got(await takeCardsIn(day.w.actor, { dayId: day.dayId, cards: asked }))
     expect(answer).toMatchObject({ accepted: 1, left: [expect.any(String), expect.any(String)] })
     expect([(await shown(one)).state, (await shown(two)).state, (await shown(three)).state]).toEqual([
