@@ -105,7 +105,7 @@ async function openingDay(society: Founded): Promise<void> {
   must(
     await makeDraw(
       secretary,
-      { dayId: entered.id, version: entered.version, way: 'random', groupSize: 4, seed: 1987 },
+      { dayId: entered.id, version: entered.version, way: 'random', groupSize: 4, seed: 1987, evenSizes: true },
       momentIn(society.dateOf('day-1'), '00:00', zone),
     ),
     'the draw of day 1',

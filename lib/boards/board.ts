@@ -21,6 +21,7 @@ import { groupsOnCourse } from './groups-on-course'
 import { houseRulesSaid } from './house-rules'
 import { playerIds } from './ids-from-engine'
 import { leadSentence, teamSentence } from './lead-sentence'
+import { withoutMatchSaid } from './left-out'
 import { resultShown } from './match-sentences'
 import { drivesOfRow, holesOfDay, noteOfRow, roundsOfRow, sharedGroupsOf } from './row-extras'
 import { withoutPartnerSaid } from './short-of-partner'
@@ -111,6 +112,7 @@ export function competitionBoard(
         : `House choice${allowanceReason ? `: ${allowanceReason}` : ''}`,
     moreTerms: [
       ...withoutPartnerSaid(record, competition, names),
+      ...withoutMatchSaid(record, competition, names),
       ...rarerTermsInWords(competition),
       ...houseRulesSaid(record, competition, result, format),
       ...countedOtherwiseSaid(record, competition),

@@ -16,6 +16,7 @@ import { type CurrentCard, keyOf } from './current-card'
 import { cardsAsTheyStand, dayOfRecord, matchesOfDay } from './day-of-record'
 import { namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
+import { leftOutOf } from './left-out'
 import { besideMatches, hasMatches } from './match-cards'
 import { mainReading } from './own-handicaps'
 import { packBalls } from './pack-balls'
@@ -141,6 +142,7 @@ function packCard(record: DayRecord, entry: EntryRecord, card: CurrentCard, play
     guestOf: entry.kind === 'guest' ? entry.hostName : null,
     ...partnersOf(record, entry.id),
     ...besideOf(record, entry.id),
+    ...leftOutSaid(record, entry.id),
     tee: { name: tee?.name ?? '', gender: tee?.gender ?? entry.gender },
     playingHandicap,
     markerId: kept?.markerId ?? null,
@@ -181,6 +183,11 @@ function partnersOf(record: DayRecord, entryId: EntryId): Pick<PackCard, 'shared
 function besideOf(record: DayRecord, entryId: EntryId): Pick<PackCard, 'beside'> {
   const beside = hasMatches(record) ? besideMatches(record, entryId) : null
   return beside === null ? {} : { beside }
+}
+
+function leftOutSaid(record: DayRecord, entryId: EntryId): Pick<PackCard, 'leftOut'> {
+  const leftOut = leftOutOf(record, entryId)
+  return leftOut.length > 0 ? { leftOut } : {}
 }
 
 const familyShown = ({ familyName, knownAs }: EntryRecord) => (knownAs ? `${familyName} (${knownAs})` : familyName)

@@ -26,7 +26,7 @@ export function leadSentence(
   const placed = main.rows.filter((row) => row.place !== null)
   if (!placed.some((row) => row.holesPlayed > 0)) {
     const start = round.startKind === 'shotgun' ? 'Everybody starts' : 'The first group starts'
-    return status === 'closed' ? 'No card was returned.' : `${start} at ${clockInWords(round.firstTee)}.`
+    return status === 'closed' ? `Nobody has a result in ${main.name}.` : `${start} at ${clockInWords(round.firstTee)}.`
   }
   const games = gamesSentence(main, names)
   if (games !== null) return games

@@ -20,11 +20,12 @@ import type { BoardRow, CompetitionBoard, ResultSheet } from './views'
 export interface Publishing {
   readonly number: number
   readonly reason: string | null
+  readonly without?: string | null
   readonly by: string
   readonly at: Date
 }
 
-export function resultSheetOf(record: DayRecord, { number, reason, by, at }: Publishing): ResultSheet {
+export function resultSheetOf(record: DayRecord, { number, reason, without, by, at }: Publishing): ResultSheet {
   const board = { ...boardOf(record, at), published: number }
   const everybody = [record, ...record.earlier].flatMap((day) => day.entries)
   const guests = new Set(everybody.filter((entry) => entry.kind === 'guest').map((entry) => entry.id))
@@ -33,6 +34,7 @@ export function resultSheetOf(record: DayRecord, { number, reason, by, at }: Pub
     sheetVersion: 1,
     number,
     reason,
+    ...(without ? { without } : {}),
     publishedAt: at.toISOString(),
     by,
     board,

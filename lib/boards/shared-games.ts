@@ -9,7 +9,7 @@ import { counted, inWords, listed } from './in-words'
 import type { CompetitionBoard } from './views'
 
 /** How many must be in a group; null for any number of two and more. */
-function sizeOf({ value }: Pick<Format, 'value'>): number | null {
+export function sizeOfShare({ value }: Pick<Format, 'value'>): number | null {
   return value.kind === 'shared' && value.shares.kind === 'by-place' ? value.shares.points.length : null
 }
 
@@ -30,7 +30,7 @@ export function sharedGroups(
   playing: ReadonlySet<string>,
 ): string[][] | null {
   if (format.value.kind !== 'shared') return null
-  const size = sizeOf(format)
+  const size = sizeOfShare(format)
   return groups
     .map((group) => group.entryIds.filter((id) => playing.has(id)))
     .filter((ids) => isRight(ids.length, size))
@@ -43,7 +43,7 @@ export function sharedGroups(
 export function notShared(record: DayRecord, competition: CompetitionRecord): readonly string[] {
   const format = formatIn(competition)
   if (format?.value.kind !== 'shared' || record.groups.length === 0) return []
-  const size = sizeOf(format)
+  const size = sizeOfShare(format)
   const playing = record.entries.filter((entry) => entry.status === 'entered' && entry.indexTenths !== null)
   const ids = new Set(playing.map((entry) => entry.id))
   const ofGroups = record.groups.flatMap(({ number, entryIds }) => {

@@ -33,7 +33,7 @@ export function sheetDifferences(last: ResultSheet, next: ResultSheet): readonly
  * among the days of the season: a day called later changes nothing that was played here.
  */
 function contentOf(sheet: ResultSheet): unknown {
-  const { number: _n, reason: _r, publishedAt: _p, by: _b, frozenAt: _f, board, ...rest } = sheet
+  const { number: _n, reason: _r, without: _w, publishedAt: _p, by: _b, frozenAt: _f, board, ...rest } = sheet
   const {
     version: _v,
     countedAt: _c,

@@ -9,6 +9,7 @@ import { figureOf } from './figure'
 import { formatIn } from './format-of-competition'
 import { type Figures, figuresOf, nameOf, noteOf } from './handicap-table'
 import { listed } from './in-words'
+import { withoutMatch } from './left-out'
 import { withoutPartner } from './short-of-partner'
 import { rarerTermsInWords } from './terms-in-words'
 import type { StartSheet } from './views'
@@ -83,10 +84,11 @@ function playerOf(
   }
 }
 
-/** "with Coldbrook" or "no partner in the Quaich" for the first competition of sides, "against Verrow" for the first match; null for neither. */
+/** "with Coldbrook" or "no partner in the Quaich" for the first competition of sides, "against Verrow" for every match; null for neither. */
 function partnersOf(entry: EntryRecord, record: DayRecord): string | null {
   const names = namesOf(record)
   const said: string[] = []
+  const matches = record.competitions.filter((one) => formatIn(one)?.isMatch).length
   for (const one of record.competitions) {
     const format = formatIn(one)
     const side = one.sides.find((each) => each.entryIds.includes(entry.id))
@@ -95,10 +97,11 @@ function partnersOf(entry: EntryRecord, record: DayRecord): string | null {
     const partners = side?.entryIds.filter((id) => id !== entry.id).map(names.short) ?? []
     if (format && format.sideSize > 1 && side && partners.length > 0 && !said.some((each) => each.startsWith('with')))
       said.push(side.name ?? `with ${listed(partners)}`)
-    if (format?.isMatch && !said.some((each) => each.startsWith('against'))) {
-      const against = opponentOf(one, format.sideSize > 1 ? (side?.id ?? '') : entry.id)
-      if (against !== null) said.push(`against ${names.entrantShort(against)}`)
-    }
+    if (!format?.isMatch) continue
+    const against = opponentOf(one, format.sideSize > 1 ? (side?.id ?? '') : entry.id)
+    const inWhich = matches > 1 ? ` in ${one.name}` : ''
+    if (against !== null) said.push(`against ${names.entrantShort(against)}${inWhich}`)
+    else if (withoutMatch(record, one).some((ids) => ids.includes(entry.id))) said.push(`no opponent in ${one.name}`)
   }
   return said.length > 0 ? said.join(', ') : null
 }

@@ -157,6 +157,8 @@ export interface ResultSheet {
   readonly sheetVersion: 1
   readonly number: number
   readonly reason: string | null
+  /** "Published without a result in Sixes, because: …" Only where a competition had none. */
+  readonly without?: string
   readonly publishedAt: string
   readonly by: string
   readonly board: DayBoard

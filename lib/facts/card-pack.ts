@@ -49,6 +49,8 @@ export interface PackCard {
   }[]
   /** Of somebody in a match: another competition that is no match, and needs every hole. */
   readonly beside?: string
+  /** Where the draw left the player over: "No partner in the Quaich, and so no place in it." */
+  readonly leftOut?: readonly string[]
   /** Signatures that no longer cover the card and were not given again. */
   readonly signaturesOff?: readonly SignatureOff[]
 }

@@ -300,6 +300,8 @@ export const makeDraw = z.strictObject({
   seed: z.int().min(0).max(4_294_967_295),
   /** Where the smaller groups go. */
   threes: z.enum(['first', 'last']).default('last'),
+  /** Where partners or opponents are drawn together, fours and a two are made; true for sizes as even as can be instead. */
+  evenSizes: z.boolean().default(false),
 })
 export type MakeDraw = z.input<typeof makeDraw>
 
@@ -437,6 +439,8 @@ export const publishResult = z.strictObject({
   version: z.int(),
   /** Needed from sheet 2 on. */
   reason: z.string().trim().max(400).nullable().default(null),
+  /** Why it goes out although nobody has a result in a competition; refused without it. */
+  without: z.string().trim().min(3, 'Write why it is published without it.').max(400).nullable().default(null),
 })
 export type PublishResult = z.input<typeof publishResult>
 

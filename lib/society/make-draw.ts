@@ -1,6 +1,7 @@
 // The draw: groups by lot, by handicap, in order of entry or by hand, and the sides inside them.
 
 import { groupWords } from '@/lib/boards/acts-in-words'
+import { goInPairs, groupNeeds } from '@/lib/boards/groups-that-fit'
 import { figuresOf } from '@/lib/boards/handicap-table'
 import { playerIds } from '@/lib/boards/ids-from-engine'
 import { changedInWords } from '@/lib/facts/act-record'
@@ -35,7 +36,7 @@ export async function makeDraw(
 ): Promise<Result<{ version: number }, Refusals>> {
   const read = parseInput(schema, input)
   if (!read.ok) return read
-  const { way, groupSize, seed, threes } = read.value
+  const { way, groupSize, seed, threes, evenSizes } = read.value
   return changeOfDay<object, Refusals>(
     actor,
     'make-draw',
@@ -52,7 +53,8 @@ export async function makeDraw(
           hostId: day.entries.find((host) => host.personId === entry.hostId)?.id ?? null,
         }))
       if (players.length < 2) return refused('too-few', 'A draw needs at least two players entered.')
-      const groups = drawGroups(players, { way, groupSize: groupSize as 2 | 3 | 4, seed, smaller: threes })
+      const inPairs = !evenSizes && goInPairs(groupNeeds(day.competitions))
+      const groups = drawGroups(players, { way, groupSize: groupSize as 2 | 3 | 4, seed, smaller: threes, inPairs })
       return placed(
         day,
         groups.map((players) => ({ entryIds: playerIds(players) })),

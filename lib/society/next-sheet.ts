@@ -1,6 +1,7 @@
 // The sheet as it would be published now, seen at the desk before it is: its prizes, and what differs from the last one.
 
 import 'server-only'
+import { type EmptyCompetition, emptyCompetitions } from '@/lib/boards/empty-competitions'
 import { resultSheetOf } from '@/lib/boards/result-sheet'
 import { sheetDifferences } from '@/lib/boards/sheet-differences'
 import type { ResultSheet } from '@/lib/boards/views'
@@ -18,6 +19,8 @@ export interface NextSheet {
   readonly last: number | null
   /** What it would say otherwise than the last one, in lines of words; empty when it would say the same. */
   readonly differs: readonly string[]
+  /** Competitions in which nobody has a result, and why. */
+  readonly empty: readonly EmptyCompetition[]
 }
 
 export async function nextSheet(
@@ -32,5 +35,10 @@ export async function nextSheet(
   const last = await newestSheetNow(record.id)
   const number = (last?.number ?? 0) + 1
   const sheet = resultSheetOf(record, { number, reason: null, by: officer.value.name, at: now })
-  return ok({ sheet, last: last?.number ?? null, differs: last ? sheetDifferences(sheetOf(last), sheet) : [] })
+  return ok({
+    sheet,
+    last: last?.number ?? null,
+    differs: last ? sheetDifferences(sheetOf(last), sheet) : [],
+    empty: emptyCompetitions(record, sheet.board),
+  })
 }

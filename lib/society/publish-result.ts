@@ -2,6 +2,8 @@
 
 import 'server-only'
 import { randomUUID } from 'node:crypto'
+import { boardOf } from '@/lib/boards/board'
+import { emptyCompetitions, withoutSentence } from '@/lib/boards/empty-competitions'
 import { resultSheetOf } from '@/lib/boards/result-sheet'
 import { sheetDifferences } from '@/lib/boards/sheet-differences'
 import type { ResultSheet } from '@/lib/boards/views'
@@ -36,6 +38,7 @@ export async function publishResult(
     | 'day-not-closed'
     | 'nothing-changed'
     | 'reason-needed'
+    | 'competition-empty'
   >
 > {
   const officer = deskOnly(actor, 'publish-result')
@@ -45,6 +48,7 @@ export async function publishResult(
   const { societyId, userId, name } = officer.value
   const { dayId, version } = read.value
   const reason = read.value.reason || null
+  const { without } = read.value
 
   const done = await write(async (tx) => {
     const on = await takeDayOn(tx, societyId, dayId)
@@ -60,7 +64,14 @@ export async function publishResult(
     const record = await dayRecordIn(tx, { societyId, dayId })
     if (!record) return notFound('day')
     const number = (before?.number ?? 0) + 1
-    const sheet = resultSheetOf(record, { number, reason: before ? reason : null, by: name, at: now })
+    const empty = emptyCompetitions(record, boardOf(record, now))
+    const sheet = resultSheetOf(record, {
+      number,
+      reason: before ? reason : null,
+      without: without && empty.length > 0 ? withoutSentence(empty, without) : null,
+      by: name,
+      at: now,
+    })
     if (before && sheetDifferences(sheetOf(before), sheet).length === 0)
       return refused(
         'nothing-changed',
@@ -70,6 +81,12 @@ export async function publishResult(
       return refused(
         'reason-needed',
         `Sheet ${before.number} is out. Write the reason for sheet ${number}: it is printed on it.`,
+      )
+    if (empty.length > 0 && !without)
+      return refused(
+        'competition-empty',
+        `${empty.map(({ sentence }) => sentence).join(' ')} Open the day again and put it right, or say why the sheet goes out without it.`,
+        empty.map(({ name: place, sentence }) => ({ place, sentence })),
       )
     await addSheet(tx, {
       id: randomUUID(),
@@ -88,7 +105,11 @@ export async function publishResult(
     const out = { subject: record.name, subjectId: dayId, version: moved.version }
     const words = {
       before: before ? { Sheet: before.number } : null,
-      after: { Sheet: number, ...(sheet.reason === null ? {} : { Reason: sheet.reason }) },
+      after: {
+        Sheet: number,
+        ...(sheet.reason === null ? {} : { Reason: sheet.reason }),
+        ...(sheet.without ? { Without: sheet.without } : {}),
+      },
     }
     await recordAct(tx, actor, { act: 'publish-result', area: 'results', ...out, ...words }, now)
     return ok({ number, version: moved.version, announce: versionText(moved) })

@@ -53,7 +53,7 @@ function Competition({ competition, c, board }: { competition: CompetitionBoard;
       </h2>
       {competition.matches.length > 0 && <ResultMatches head={board} competition={competition} c={c} />}
       {competition.matches.length > 0 ? null : top.length === 0 ? (
-        <p className="second">No card was returned in this competition.</p>
+        <p className="second">Nobody has a result in this competition.</p>
       ) : (
         <FirstThree competition={competition} rows={top} />
       )}
@@ -133,6 +133,7 @@ export function ResultSheetPage({ sheet, zone }: { sheet: ResultSheet; zone: str
           Sheet {sheet.number}, because: {sheet.reason}
         </p>
       )}
+      {sheet.without && <p className="aside res-reason">{sheet.without}</p>}
       {board.competitions.map((competition, at) => (
         <Competition key={competition.id} competition={competition} c={at + 1} board={board} />
       ))}

@@ -78,6 +78,11 @@ export function WholeCard(props: Props) {
           {marker && ` Marker: ${cardName(marker)}.`}
           {card.card.guestOf && ` Guest of ${card.card.guestOf}.`}
         </p>
+        {card.card.leftOut?.map((sentence) => (
+          <p key={sentence} className="small">
+            {sentence}
+          </p>
+        ))}
         {pack.position && <p className="small">{placeWords(pack, card.card.entryId, now.packAt)}</p>}
         <dl className="c-heroes">
           <div>

@@ -20,6 +20,8 @@ export interface DrawTerms {
   readonly groupSize: 2 | 3 | 4
   readonly seed: number
   readonly smaller: 'first' | 'last'
+  /** Two of a group are partners or opponents: as few odd players as can be. */
+  readonly inPairs?: boolean
 }
 
 /** A host with guests, or a player alone: drawn as one. */
@@ -35,7 +37,7 @@ interface Slot {
 
 /** Groups in starting order. `players` come in order of entry. */
 export function drawGroups(players: readonly Drawn[], terms: DrawTerms): readonly (readonly string[])[] {
-  const sizes = groupSizes(players.length, terms.groupSize, terms.smaller)
+  const sizes = groupSizes(players.length, terms.groupSize, terms.smaller, terms.inPairs)
   const slots: Slot[] = sizes.map((size) => ({ size, ids: [] }))
   const lot = lotFrom(terms.seed)
   const largest = Math.max(0, ...sizes)

@@ -47,18 +47,38 @@ describe('group sizes', () => {
     expect(groupSizes(players, 4, 'last')).toEqual(sizes)
   })
 
+  // Common practice, no source: one odd player at most.
+  it.each([
+    [4, [4]],
+    [5, [3, 2]],
+    [6, [4, 2]],
+    [7, [4, 3]],
+    [9, [4, 3, 2]],
+    [10, [4, 4, 2]],
+    [11, [4, 4, 3]],
+  ])('%i players in fours of partners', (players, sizes) => {
+    expect(groupSizes(players, 4, 'last', true)).toEqual(sizes)
+    expect(groupSizes(players, 4, 'first', true)).toEqual([...sizes].reverse())
+  })
+
   it('puts the threes first when asked', () => {
     expect(groupSizes(26, 4, 'first')).toEqual([3, 3, 4, 4, 4, 4, 4])
   })
 
   it('adds up, and leaves nobody alone', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 2, max: 300 }), fc.constantFrom<2 | 3 | 4>(2, 3, 4), (players, size) => {
-        const sizes = groupSizes(players, size, 'last')
-        expect(sizes.reduce((sum, one) => sum + one, 0)).toBe(players)
-        expect(Math.min(...sizes)).toBeGreaterThanOrEqual(2)
-        expect(Math.max(...sizes)).toBeLessThanOrEqual(size === 2 ? 3 : size)
-      }),
+      fc.property(
+        fc.integer({ min: 2, max: 300 }),
+        fc.constantFrom<2 | 3 | 4>(2, 3, 4),
+        fc.boolean(),
+        (players, size, inPairs) => {
+          const sizes = groupSizes(players, size, 'last', inPairs)
+          if (inPairs && size === 4) expect(sizes.filter((one) => one % 2 === 1).length).toBe(players % 2)
+          expect(sizes.reduce((sum, one) => sum + one, 0)).toBe(players)
+          expect(Math.min(...sizes)).toBeGreaterThanOrEqual(2)
+          expect(Math.max(...sizes)).toBeLessThanOrEqual(size === 2 ? 3 : size)
+        },
+      ),
     )
   })
 })

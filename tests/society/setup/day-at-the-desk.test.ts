@@ -215,10 +215,19 @@ describe('the freeze', () => {
 })
 
 describe('the draw and the start sheet', () => {
-  it('draws threes for nine, guest with host, and pairs inside the groups', async () => {
+  it('draws threes for nine where sizes are to be even, guest with host, and pairs inside the groups', async () => {
     const early = await publishStart(w.actor, { dayId, version: await version() })
     expect(early).toMatchObject({ code: 'no-groups' })
-    got(await makeDraw(w.actor, { dayId, version: await version(), way: 'random', groupSize: 4, seed: 7 }))
+    got(
+      await makeDraw(w.actor, {
+        dayId,
+        version: await version(),
+        way: 'random',
+        groupSize: 4,
+        seed: 7,
+        evenSizes: true,
+      }),
+    )
     const day = await record()
     expect(day.groups.map((group) => group.entryIds.length)).toEqual([3, 3, 3])
     expect(day.groups.map((group) => group.startTime)).toEqual(['11:00', '11:11', '11:22'])
@@ -233,7 +242,16 @@ describe('the draw and the start sheet', () => {
 
   it('the same lot draws the same groups; sides chosen by hand stay when the groups do', async () => {
     const first = (await record()).groups.map((group) => group.entryIds)
-    got(await makeDraw(w.actor, { dayId, version: await version(), way: 'random', groupSize: 4, seed: 7 }))
+    got(
+      await makeDraw(w.actor, {
+        dayId,
+        version: await version(),
+        way: 'random',
+        groupSize: 4,
+        seed: 7,
+        evenSizes: true,
+      }),
+    )
     expect((await record()).groups.map((group) => group.entryIds)).toEqual(first)
     const day = await record()
     const pairs = day.competitions.find((one) => one.name === 'Pairs')!

@@ -48,7 +48,7 @@ export default async function BoardPage({ params, searchParams }: Props) {
     )
   return (
     <PageFrame head={headOf(board)} here="board">
-      {board.calledOff !== undefined || (nothingYet && board.status !== 'in-play') ? (
+      {board.calledOff !== undefined || (nothingYet && board.status !== 'in-play' && board.status !== 'closed') ? (
         <>
           <CalledOff reason={board.calledOff} />
           {board.calledOff === undefined ? <PlayNotice play={board.play} zone={houseZone()} /> : null}

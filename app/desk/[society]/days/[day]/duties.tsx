@@ -5,8 +5,6 @@ import { SeenDay } from '@/app/desk/_form/seen-day'
 import { glanceOf } from '@/app/desk/_frame/day-glance'
 import { clockInWords, shortDateInWords } from '@/lib/boards/dates-in-words'
 import type { DeskDay, Due } from '@/lib/boards/desk-views'
-import { namesOf } from '@/lib/boards/entrant-names'
-import { withoutPartnerAtDraw } from '@/lib/boards/short-of-partner'
 import { byName, fullName } from '@/lib/facts/person-name'
 import { shownDraw } from '@/lib/facts/shown-draw'
 import { freezeTheDay, publishTheStart } from './actions'
@@ -95,11 +93,6 @@ function DueAct({ due, day, society, at }: Props & { readonly due: Due }) {
         <ActForm action={publishTheStart.bind(null, where)} label="Publish the start sheet">
           {seen}
           <input type="hidden" name="draw" value={shownDraw(record.groups)} />
-          {record.competitions
-            .flatMap((one) => withoutPartnerAtDraw(record, one, namesOf(record)))
-            .map((sentence) => (
-              <p key={sentence}>{sentence}</p>
-            ))}
           <p className="acts">
             <Send kind="first">Publish the start sheet</Send>
             <Link className="btn plain" href={`${at}/draw`}>

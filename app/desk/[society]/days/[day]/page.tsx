@@ -7,6 +7,7 @@ import { officerOr } from '@/app/desk/_frame/officer'
 import { inWords } from '@/app/desk/_frame/words'
 import { clockInWords, dateInWords } from '@/lib/boards/dates-in-words'
 import type { DeskDay } from '@/lib/boards/desk-views'
+import { leftOut } from '@/lib/boards/left-out'
 import { PLAY_CAUTION, playSentence } from '@/lib/boards/play-in-words'
 import { prizesInTurn } from '@/lib/boards/prize-rule'
 import { isStopped, playNow } from '@/lib/facts/play-stop'
@@ -62,6 +63,7 @@ export default async function Day({ params }: { params: Promise<{ society: strin
           <p>{caution}</p>
         </Notice>
       ))}
+      <LeftOut record={record} at={at} />
       <div className="desk-two">
         <section aria-labelledby="due-h">
           <h2 id="due-h">What is due</h2>
@@ -112,6 +114,27 @@ export default async function Day({ params }: { params: Promise<{ society: strin
       ) : null}
       <CallOff record={record} where={{ society, day }} />
     </DeskFrame>
+  )
+}
+
+/** Whoever has no part in a competition, until the day is over. */
+function LeftOut({ record, at }: { readonly record: DeskDay['record']; readonly at: string }) {
+  const left = record.status === 'closed' || record.calledOff ? [] : leftOut(record)
+  if (left.length === 0) return null
+  return (
+    <Notice
+      kind="waits"
+      word="Left out"
+      acts={
+        <Link className="btn" href={`${at}/draw`}>
+          To the draw
+        </Link>
+      }
+    >
+      {left.map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+    </Notice>
   )
 }
 

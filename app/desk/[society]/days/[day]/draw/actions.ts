@@ -29,6 +29,7 @@ export async function drawGroups(where: DayAddress, before: ActState, form: Form
         groupSize: Number(form.get('groupSize')),
         threes: form.get('threes') ?? 'last',
         seed,
+        evenSizes: form.get('sizes') === 'even',
       })
       return asked.ok ? makeDraw(actor, asked.value) : asked
     },

@@ -1,6 +1,6 @@
 'use client'
 
-import type { ReactNode } from 'react'
+import { type ReactNode, useState } from 'react'
 import { Choices } from '@/app/_parts/choice'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
@@ -25,10 +25,23 @@ interface Props {
   readonly action: FormAction
   readonly players: number
   readonly drawn: boolean
+  /** Players in a group, as the formats of the day need it. */
+  readonly proposed: 3 | 4
+  /** For each size, what this number of players gives: with partners and opponents kept together, and as even as can be. */
+  readonly given: readonly {
+    readonly groupSize: 2 | 3 | 4
+    readonly paired: readonly string[]
+    readonly even: readonly string[]
+  }[]
   readonly children: ReactNode
 }
 
-export function DrawForm({ action, players, drawn, children }: Props) {
+export function DrawForm({ action, players, drawn, proposed, given, children }: Props) {
+  const [size, setSize] = useState(String(proposed))
+  const [sizes, setSizes] = useState<'paired' | 'even'>('paired')
+  const chosen = given.find(({ groupSize }) => String(groupSize) === size)
+  const differ = chosen !== undefined && chosen.paired.join() !== chosen.even.join()
+  const gives = chosen?.[differ ? sizes : 'paired'] ?? []
   return (
     <ActForm action={action} label="Make the draw" className="draw-form">
       {children}
@@ -50,7 +63,8 @@ export function DrawForm({ action, players, drawn, children }: Props) {
         <SelectField
           name="groupSize"
           label="Groups of"
-          initial="4"
+          value={size}
+          onChange={setSize}
           options={[
             { value: '4', label: 'four' },
             { value: '3', label: 'three' },
@@ -74,6 +88,32 @@ export function DrawForm({ action, players, drawn, children }: Props) {
           maxLength={9}
         />
       </div>
+      {differ ? (
+        <Choices question={`${players} players do not divide by four`}>
+          <Choice
+            type="radio"
+            name="sizes"
+            value="paired"
+            checked={sizes === 'paired'}
+            onChange={() => setSizes('paired')}
+            hint={chosen.paired.join(' ')}
+          >
+            Keep partners and opponents together
+          </Choice>
+          <Choice
+            type="radio"
+            name="sizes"
+            value="even"
+            checked={sizes === 'even'}
+            onChange={() => setSizes('even')}
+            hint={chosen.even.join(' ')}
+          >
+            Groups as even as they can be
+          </Choice>
+        </Choices>
+      ) : gives.length > 0 ? (
+        <p aria-live="polite">{gives.join(' ')}</p>
+      ) : null}
       <p className="acts">
         <Send kind={drawn ? undefined : 'first'} why={players < 2 && 'two players are needed'}>
           {drawn ? `Draw all ${players} again` : `Draw ${players} players`}

@@ -9,11 +9,10 @@ import { glanceOf } from '@/app/desk/_frame/day-glance'
 import { DayFrame, dayRoom } from '@/app/desk/_frame/day-room'
 import { momentOf } from '@/app/desk/_frame/moments'
 import { count } from '@/app/desk/_frame/words'
-import { namesOf } from '@/lib/boards/entrant-names'
 import { strokesFigure } from '@/lib/boards/figure'
 import { formatIn } from '@/lib/boards/format-of-competition'
-import { notShared } from '@/lib/boards/shared-games'
-import { withoutPartnerAtDraw } from '@/lib/boards/short-of-partner'
+import { goInPairs, groupNeeds, proposedGroupSize, whatTheNumberGives } from '@/lib/boards/groups-that-fit'
+import { leftOut } from '@/lib/boards/left-out'
 import { fullName } from '@/lib/facts/person-name'
 import { handicapTable } from '@/lib/society/freeze-handicaps'
 import { publishTheStart } from '../actions'
@@ -61,9 +60,13 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
     // Larger sides stand in several groups: they have their list in the room for sides and matches.
     return size > 1 && size <= 4 ? [{ ...competition, size }] : []
   })
-  const names = namesOf(record)
-  const alone = record.competitions.flatMap((one) => withoutPartnerAtDraw(record, one, names))
-  const left = [...record.competitions.flatMap((one) => notShared(record, one)), ...alone]
+  const left = leftOut(record)
+  const needs = groupNeeds(record.competitions)
+  const given = ([4, 3, 2] as const).map((groupSize) => {
+    const asked = { players: counts.entered, groupSize }
+    const even = whatTheNumberGives(needs, { ...asked, inPairs: false })
+    return { groupSize, even, paired: goInPairs(needs) ? whatTheNumberGives(needs, { ...asked, inPairs: true }) : even }
+  })
   return (
     <DayFrame room={room} current="draw">
       <div className="desk-title">
@@ -151,7 +154,7 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
                   Publishing gives each group a link and a code to its card. The public sheet shows names, times and
                   tees, never the codes.
                 </p>
-                {alone.map((sentence) => (
+                {left.map((sentence) => (
                   <p key={sentence}>{sentence}</p>
                 ))}
                 <p className="acts">
@@ -176,7 +179,13 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
       {shut ? null : (
         <details className="rule-all" open={!drawn}>
           <summary>{drawn ? 'Draw again' : 'Make the draw'}</summary>
-          <DrawForm action={drawGroups.bind(null, where)} players={counts.entered} drawn={drawn}>
+          <DrawForm
+            action={drawGroups.bind(null, where)}
+            players={counts.entered}
+            drawn={drawn}
+            proposed={proposedGroupSize(needs)}
+            given={given}
+          >
             {seen}
           </DrawForm>
         </details>

@@ -8,6 +8,7 @@ import { DayFrame, dayRoom } from '@/app/desk/_frame/day-room'
 import { DeskRefusal } from '@/app/desk/_frame/desk-frame'
 import { momentOf } from '@/app/desk/_frame/moments'
 import { fieldSizeNotes } from '@/lib/boards/field-size'
+import { leftOut } from '@/lib/boards/left-out'
 import { handicapTable } from '@/lib/society/freeze-handicaps'
 import { changeFigure } from '../../../members/actions'
 import { freezeTheDay } from '../actions'
@@ -36,6 +37,7 @@ export default async function Handicaps({ params, searchParams }: Props) {
   const tenths = new Map(record.entries.map((entry) => [entry.id, entry.indexTenths ?? 0]))
   const rows = table.rows.map((row) => ({ ...row, indexTenths: tenths.get(row.entryId) ?? 0 }))
   const sizeNotes = fieldSizeNotes(record)
+  const left = leftOut(record)
   const opened = table.rows.find((row) => row.entryId === asked.open)
   const competition = table.competitions.find((one) => one.id === asked.in) ?? table.competitions[0]
   return (
@@ -75,6 +77,21 @@ export default async function Handicaps({ params, searchParams }: Props) {
           ))}
         </Notice>
       ) : null}
+      {table.frozen || left.length === 0 ? null : (
+        <Notice
+          kind="waits"
+          word="Left out"
+          acts={
+            <Link className="btn" href={`${at}/draw`}>
+              To the draw
+            </Link>
+          }
+        >
+          {left.map((sentence) => (
+            <p key={sentence}>{sentence}</p>
+          ))}
+        </Notice>
+      )}
       {opened && competition ? (
         <Working
           title={`${opened.name}, ${competition.name}`}

@@ -27,6 +27,7 @@ export async function publishTheResult(where: DayAddress, before: ActState, form
       const asked = parseInput(publishSchema, {
         ...dayOfForm(form),
         reason: String(form.get('reason') ?? '').trim() || null,
+        without: form.get('without'),
       })
       return asked.ok ? publishResult(actor, asked.value) : asked
     },

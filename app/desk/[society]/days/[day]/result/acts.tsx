@@ -6,6 +6,7 @@ import { Field, Send } from '@/app/desk/_form/field'
 import { SeenDay } from '@/app/desk/_form/seen-day'
 import { glanceOf } from '@/app/desk/_frame/day-glance'
 import { count, list } from '@/app/desk/_frame/words'
+import type { EmptyCompetition } from '@/lib/boards/empty-competitions'
 import { namesOf } from '@/lib/boards/entrant-names'
 import type { ReturnsView } from '@/lib/boards/returns-view'
 import { countingAlone } from '@/lib/boards/short-of-partner'
@@ -121,7 +122,7 @@ function gathered(inTheWay: ReturnsView['inTheWay']): readonly string[] {
  * The first sheet is published as it is; the next one only when it would say something else, and with its reason. Opening
  * the day again is the way to a correction.
  */
-export function Publish({ record, where, differs }: Props & { readonly differs: readonly string[] }) {
+export function Publish({ record, where, differs, empty }: Props & NextProps) {
   const last = record.publications.at(-1)
   return (
     <section aria-labelledby="publish-h">
@@ -132,7 +133,7 @@ export function Publish({ record, where, differs }: Props & { readonly differs: 
           first.
         </p>
       ) : (
-        <PublishNext record={record} where={where} differs={differs} />
+        <PublishNext record={record} where={where} differs={differs} empty={empty} />
       )}
       <details className="rule-all">
         <summary>Open the day again</summary>
@@ -149,7 +150,13 @@ export function Publish({ record, where, differs }: Props & { readonly differs: 
   )
 }
 
-function PublishNext({ record, where, differs }: Props & { readonly differs: readonly string[] }) {
+interface NextProps {
+  readonly differs: readonly string[]
+  /** Competitions in which nobody has a result. */
+  readonly empty: readonly EmptyCompetition[]
+}
+
+function PublishNext({ record, where, differs, empty }: Props & NextProps) {
   const last = record.publications.at(-1)
   const next = (last?.number ?? 0) + 1
   return (
@@ -165,6 +172,24 @@ function PublishNext({ record, where, differs }: Props & { readonly differs: rea
       ) : null}
       <ActForm action={publishTheResult.bind(null, where)} label={`Publish sheet ${next}`} clears>
         <Seen record={record} />
+        {empty.length > 0 ? (
+          <>
+            <Notice kind="differs" word="No result">
+              {empty.map(({ sentence }) => (
+                <p key={sentence}>{sentence}</p>
+              ))}
+              <p>Open the day again to put it right, or publish the sheet without it and say why.</p>
+            </Notice>
+            <Field
+              name="without"
+              label={`Published without a result in ${list(empty.map(({ name }) => name))}, because`}
+              hint="Stands at the head of the sheet and in the record of acts."
+              required
+              minLength={3}
+              maxLength={400}
+            />
+          </>
+        ) : null}
         {last ? (
           <Field
             name="reason"
@@ -181,7 +206,10 @@ function PublishNext({ record, where, differs }: Props & { readonly differs: rea
           </p>
         )}
         <p className="acts">
-          <Send kind="first">Publish sheet {next}</Send>
+          <Send kind={empty.length > 0 ? 'grave' : 'first'}>
+            Publish sheet {next}
+            {empty.length > 0 ? ' without it' : null}
+          </Send>
         </p>
       </ActForm>
     </>

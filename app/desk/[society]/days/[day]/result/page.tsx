@@ -54,7 +54,7 @@ export default async function Result({ params }: { params: Promise<{ society: st
         ) : null}
       </div>
       {closed ? (
-        <Publish record={record} where={where} differs={differs} />
+        <Publish record={record} where={where} differs={differs} empty={next.ok ? next.value.empty : []} />
       ) : (
         <CloseDay record={record} where={where} view={view.value} at={at} isAhead={desk.isAhead} />
       )}
