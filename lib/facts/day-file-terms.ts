@@ -43,6 +43,7 @@ export function competitionFaults(file: DayFileShape, faults: Faults): void {
     extraTermsFaults(file, competition, format, place, faults)
     allowanceFaults(competition, format, place, faults)
     entrantFaults(file, competition, format, place, faults)
+    ballFaults(file, competition, format, faults)
     matchFaults(file, competition, format, place, faults)
     if (competition.maximum !== undefined && ballValueOf(format.value).kind !== 'maximum') {
       faults.at(`${place}.maximum`, `${format.name} has no maximum score.`)
@@ -98,6 +99,21 @@ function entrantFaults(
       }
       where.set(id, side.id)
     })
+  }
+}
+
+/** A side's one ball has a card of its own: the cards of its players, of own balls, cannot stand for it. */
+function ballFaults(file: DayFileShape, competition: CompetitionShape, format: Format, faults: Faults): void {
+  if (format.ball !== 'one') return
+  const own = file.competitions.find((one) => formatOfShape(one)?.ball === 'own')
+  const withCard = new Set(file.cards.map(({ player }) => player))
+  for (const { side, at } of sidesIn(file, competition, format)) {
+    if (withCard.has(side.id) || !side.players.some((id) => withCard.has(id))) continue
+    const shared = competition.name ?? competition.id
+    const sentence = own
+      ? `${own.name ?? own.id} is played with a ball each and ${shared} with one ball a side: they cannot share the cards. Give ${quoted(side.id)} a card of its own, or make a day file for each.`
+      : `${quoted(side.id)} plays one ball in ${shared}: its card is written under the side, not under a player.`
+    faults.at(`sides[${at}]`, sentence)
   }
 }
 

@@ -5,6 +5,7 @@ import type { z } from 'zod'
 import { dateInWords } from '@/lib/boards/dates-in-words'
 import { formatIn, isPublishedFor } from '@/lib/boards/format-of-competition'
 import { twiceRound } from '@/lib/boards/twice-round'
+import { ballClashes } from '@/lib/facts/balls-on-a-card'
 import { isDate } from '@/lib/facts/calendar'
 import type { callDay } from '@/lib/facts/commands'
 import { contradictions } from '@/lib/facts/format-choices'
@@ -121,7 +122,11 @@ function courseNameOf(form: DayForm, course: CourseKept): string {
 }
 
 function competitionFaults(form: DayForm, round: RoundHoles): readonly Fault[] {
-  const faults: Fault[] = []
+  const onCards = form.competitions.map((one) => ({ name: one.name, format: formatIn(one) }))
+  const faults: Fault[] = ballClashes(onCards).map(({ at, sentence }) => ({
+    place: `competitions[${at}].format`,
+    sentence,
+  }))
   const names = new Set<string>()
   form.competitions.forEach((one, at) => {
     const place = `competitions[${at}]`

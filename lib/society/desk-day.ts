@@ -1,8 +1,10 @@
 // The desk's own view: the society with its seasons, and a day with what is due.
 
 import type { DeskDay, DeskHome, Due } from '@/lib/boards/desk-views'
+import { formatIn } from '@/lib/boards/format-of-competition'
 import { countsOf, teesInWords, whatIsDue } from '@/lib/boards/what-is-due'
 import type { Actor } from '@/lib/facts/actor'
+import { ballClashes } from '@/lib/facts/balls-on-a-card'
 import { dateIn, daysBetween } from '@/lib/facts/calendar'
 import type { DayRecord } from '@/lib/facts/day-record'
 import type { DayId, SocietyId } from '@/lib/facts/ids'
@@ -48,6 +50,18 @@ export async function deskDay(
 }
 
 function cautionsOf(record: DayRecord): readonly string[] {
+  return [...clashesOf(record), ...intervalCautions(record)]
+}
+
+/** Of a day that was called before own balls and one ball were kept apart. */
+function clashesOf(record: DayRecord): readonly string[] {
+  if (record.status === 'closed') return []
+  return ballClashes(record.competitions.map((one) => ({ name: one.name, format: formatIn(one) }))).map(
+    ({ sentence }) => sentence,
+  )
+}
+
+function intervalCautions(record: DayRecord): readonly string[] {
   // Once the sheet is out the times are known to everybody: there is nothing left to advise.
   if (record.startPublishedAt !== null || record.status === 'closed') return []
   if (record.round.startKind === 'shotgun' || record.groups.length === 0) return []

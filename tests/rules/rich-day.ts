@@ -59,6 +59,7 @@ export function richDay() {
       })),
       // One ball for the side, and whose drive it was.
       { player: 'first', scores: [4, 4, 3, 5, 'x'], drives: ['haldane', null, 'coldbrook', 'haldane'] },
+      { player: 'second', scores: [] },
       { player: 'coldbrook', scores: [], round: 2, missed: true },
       {
         player: 'haldane',
