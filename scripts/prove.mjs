@@ -1,11 +1,17 @@
-// The long proofs at their full size: 20,000 days a format, 100,000 spoilt day files, 200 deaths of the server, 50,000
-// malformed requests, and the 2,000 rounds on a bad network. `npm test` runs all of it shorter, because everything together
-// has to end while somebody waits for it.
+// The long proofs at their full size: 20,000 days a format, 5,000 days read in every place that shows them, 100,000 spoilt
+// day files, 200 deaths of the server, 50,000 malformed requests, and the 2,000 rounds on a bad network. `npm test` runs all
+// of it shorter, because everything together has to end while somebody waits for it.
 import { spawnSync } from 'node:child_process'
 import { ensureInstalled } from './install.mjs'
 
 ensureInstalled()
-const full = { RULES_DAYS: '20000', FAULT_RUNS: '2000', KILLS: '200', FUZZ_MUTATIONS: '100000' }
+const full = {
+  RULES_DAYS: '20000',
+  FAULT_RUNS: '2000',
+  KILLS: '200',
+  FUZZ_MUTATIONS: '100000',
+  AGREEMENT_RECORDS: '5000',
+}
 const run = spawnSync(
   process.execPath,
   [
@@ -14,6 +20,7 @@ const run = spawnSync(
     'tests/rules/reference',
     'tests/rules/fuzz-day-file.test.ts',
     'tests/faults',
+    'tests/agreement',
   ],
   { stdio: 'inherit', env: { ...full, ...process.env } },
 )

@@ -3,6 +3,7 @@
 import type { DayStatus } from '@/lib/facts/day-record'
 import { formatOf } from '@/lib/rules/formats/catalogue'
 import { listed, scoreLong } from './in-words'
+import { firstInGroups } from './shared-games'
 import type { FixtureCard, ResultSheet } from './views'
 
 export interface FixtureSource {
@@ -62,6 +63,18 @@ export function winnerOf(sheet: ResultSheet): Winner | null {
   const main = sheet.board.competitions[0]
   const first = main?.rows.filter((row) => row.place === 1) ?? []
   if (!main || !first.length) return null
+  // Each group is a game of its own, and each of its firsts has an own score.
+  const games = firstInGroups(main)
+  if (games.length > 1) {
+    return {
+      name: listed(games.flatMap(({ best }) => best.map((row) => row.name))),
+      score: listed(
+        games.map(
+          ({ groupNumber, best }) => `${scoreLong(best[0]!.score ?? 0, main.unit, true)} in group ${groupNumber}`,
+        ),
+      ),
+    }
+  }
   return {
     name: listed(first.map((row) => row.name)),
     score: scoreLong(first[0]!.score ?? 0, main.unit, main.format !== 'gross'),

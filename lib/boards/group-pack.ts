@@ -1,6 +1,6 @@
 // The pack of a group's phone, from the day's record. It carries nobody's contact details, no code and no link.
 
-import type { CardPack, PackCard, PackPartner, SignatureOff } from '@/lib/facts/card-pack'
+import type { CardPack, PackCard, PackHole, PackPartner, SignatureOff } from '@/lib/facts/card-pack'
 import type { DayRecord, EntryRecord, GroupRecord } from '@/lib/facts/day-record'
 import type { EntryId } from '@/lib/facts/ids'
 import { playNow } from '@/lib/facts/play-stop'
@@ -8,6 +8,7 @@ import type { WrittenScore } from '@/lib/facts/score-fact'
 import { ballValueOf } from '@/lib/rules/formats/format'
 import { STABLEFORD_POINTS } from '@/lib/rules/formats/stableford-points'
 import { type BallToCount, type MatchToCount, playsIn } from '@/lib/rules/matches/match-now'
+import { levelsByTee } from '@/lib/rules/score/field'
 import { scoreDay } from '@/lib/rules/score-day'
 import { strokesOnHoles } from '@/lib/rules/strokes/strokes-on-holes'
 import { maximumOn } from '@/lib/rules/values/value-on-hole'
@@ -18,7 +19,7 @@ import { namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
 import { leftOutOf } from './left-out'
 import { besideMatches, hasMatches } from './match-cards'
-import { mainReading } from './own-handicaps'
+import { mainReading, type OwnLine, teeOfCard } from './own-handicaps'
 import { packBalls } from './pack-balls'
 
 export const groupPack = (record: DayRecord, group: GroupRecord): CardPack => packsOf(record)(group)
@@ -27,6 +28,7 @@ export const groupPack = (record: DayRecord, group: GroupRecord): CardPack => pa
 export function packsOf(record: DayRecord): (group: GroupRecord) => CardPack {
   const cards = cardsAsTheyStand(record)
   const main = mainReading(record, dayOfRecord(record))
+  const levels = levelsOf(record)
   let standings: readonly DayStanding[] | null = null
   const standing = () => {
     standings ??= mainStandings(record)
@@ -64,7 +66,7 @@ export function packsOf(record: DayRecord): (group: GroupRecord) => CardPack {
       const entry = record.entries.find((one) => one.id === id)
       const card = cards.get(id)
       if (!entry || !card) return []
-      return [packCard(record, entry, card, main.lines.get(id)?.playingHandicap ?? 0)]
+      return [packCard(record, entry, card, main.lines.get(id), levels)]
     }),
     scoreVersion: record.scoreVersion,
     dayVersion: record.version,
@@ -88,13 +90,26 @@ function howItCounts(record: DayRecord, group: GroupRecord): Pick<CardPack, 'poi
   const counts = format.ball === 'own' && !format.isMatch && format.value.kind !== 'shared'
   if (!counts || format.sideSize < 2 || format.count.kind === 'named-player') return points
   const names = namesOf(record)
+  const { maximum, missing } = main.terms
+  const playing = new Set(
+    record.entries.filter((entry) => entry.status === 'entered' && entry.indexTenths !== null).map(({ id }) => id),
+  )
   const sides = main.sides
-    .filter((side) => side.entryIds.length > 1 && side.entryIds.every((id) => group.entryIds.some((one) => one === id)))
+    .map((side) => ({ ...side, entryIds: side.entryIds.filter((id) => playing.has(id)) }))
+    .filter(({ entryIds }) => entryIds.length > 1 && entryIds.every((id) => group.entryIds.includes(id)))
+    // A card drawn by lot for a missing player is of another group.
+    .filter(({ entryIds }) => missing?.kind !== 'drawn' || entryIds.length >= format.side.to)
     .map((side) => ({ name: names.entrant(side.id), entryIds: side.entryIds }))
-  return sides.length === 0
-    ? points
-    : { ...points, together: { count: format.count, on, better: format.better, sides } }
+  if (sides.length === 0) return points
+  const { better, count, side } = format
+  const shortage =
+    missing?.kind === 'ghost' || missing?.kind === 'lowest-again'
+      ? { shortage: { missing, size: side.to, on, better, maximum: maximum ?? NET_DOUBLE_BOGEY } }
+      : {}
+  return { ...points, together: { count, on, better, sides, ...shortage } }
 }
+
+const NET_DOUBLE_BOGEY = { kind: 'net-double-bogey' } as const
 
 /** A side's one ball of whose players some are in another group: the phone has not every card it may be written on. */
 function asInGroup(match: MatchToCount, entryIds: readonly string[]): MatchToCount {
@@ -130,8 +145,40 @@ function capOf(record: DayRecord, par: number, strokes: number): { cap?: number 
   return { cap: maximumOn(main.terms.maximum ?? { kind: 'net-double-bogey' }, par, strokes) }
 }
 
-function packCard(record: DayRecord, entry: EntryRecord, card: CurrentCard, playingHandicap: number): PackCard {
-  const tee = record.tees.find((one) => one.id === entry.roundTeeId)
+type Levels = ReturnType<typeof levelsByTee>
+
+function levelsOf(record: DayRecord): Levels {
+  const main = record.competitions[0]
+  const format = main && formatIn(main)
+  const competition = dayOfRecord(record).competitions.find((one) => one.id === main?.id)
+  const isStrokes = format && !format.isMatch && ['strokes', 'maximum'].includes(ballValueOf(format.value).kind)
+  return isStrokes && competition ? levelsByTee(dayOfRecord(record), competition) : new Map()
+}
+
+function levelOf(tee: DayRecord['tees'][number] | undefined, at: number, levels: Levels): Pick<PackHole, 'level'> {
+  const level = tee && levels.get(tee.id)?.[at]
+  return level === undefined || level === tee?.holes[at]?.par ? {} : { level }
+}
+
+/** In a match the holes that count are told with the match. */
+function timesOf(record: DayRecord, hole: number): Pick<PackHole, 'times'> {
+  const main = record.competitions[0]
+  const format = main && formatIn(main)
+  if (!format || format.isMatch) return {}
+  const { countedHoles, namedHoles } = main.terms
+  if (countedHoles?.length && !countedHoles.includes(hole)) return { times: 0 }
+  return format.namedHolesTimes && namedHoles?.includes(hole) ? { times: format.namedHolesTimes } : {}
+}
+
+function packCard(
+  record: DayRecord,
+  entry: EntryRecord,
+  card: CurrentCard,
+  line: OwnLine | undefined,
+  levels: Levels,
+): PackCard {
+  const tee = teeOfCard(record, entry, line)
+  const playingHandicap = line?.playingHandicap ?? 0
   const kept = record.cards.find((one) => one.id === card.cardId)
   const strokes = strokesOnHoles(playingHandicap, tee?.holes ?? [])
   return {
@@ -153,6 +200,8 @@ function packCard(record: DayRecord, entry: EntryRecord, card: CurrentCard, play
       strokeIndex: hole.strokeIndex,
       yards: hole.yards ?? null,
       strokes: strokes[at] ?? 0,
+      ...timesOf(record, hole.hole),
+      ...levelOf(tee, at, levels),
       ...capOf(record, hole.par, strokes[at] ?? 0),
     })),
     ...writtenBy(card),

@@ -1,6 +1,6 @@
 // What each player receives in the main competition: the dots on the card and on the desk's returns.
 
-import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
+import type { CompetitionRecord, DayRecord, EntryRecord } from '@/lib/facts/day-record'
 import type { CompetitionId } from '@/lib/facts/ids'
 import type { Competition, Day } from '@/lib/rules/day'
 import { ballValueOf } from '@/lib/rules/formats/format'
@@ -23,6 +23,26 @@ export interface OwnLine {
   readonly in: number | null
   readonly gross: number | null
   readonly score: number | null
+}
+
+/**
+ * The tee whose card is written: the player's own, or, of a side on one ball whose players stand on different tees, the one
+ * its ball is counted on.
+ */
+export function teeOfCard(
+  record: DayRecord,
+  entry: EntryRecord,
+  line: OwnLine | undefined,
+): DayRecord['tees'][number] | undefined {
+  const own = record.tees.find((one) => one.id === entry.roundTeeId)
+  if (!line) return own
+  const isIts = ({ holes }: DayRecord['tees'][number]) =>
+    holes.length === line.holes.length &&
+    holes.every(({ par, strokeIndex }, at) => {
+      const counted = line.holes[at]
+      return counted?.par === par && counted.strokeIndex === strokeIndex
+    })
+  return own && isIts(own) ? own : (record.tees.find(isIts) ?? own)
 }
 
 /** Every player's own card read in the first competition. */
@@ -106,12 +126,21 @@ function eachAlone(main: CompetitionRecord | undefined, day: Day): Competition {
   const on = format ? ballValueOf(format.value).kind : 'points'
   const single =
     on === 'points' ? 'stableford' : on === 'against-par' ? 'par' : on === 'maximum' ? 'maximum-score' : 'medal'
-  const allowance = main?.terms.allowance
+  const { allowance, countedHoles, handicapLimit, maximum, notPlayed } = main?.terms ?? {}
+  // The strokes of a match are given by the match, as they are.
+  const scored = format?.isMatch
+    ? {}
+    : {
+        ...(countedHoles?.length ? { countedHoles } : {}),
+        ...(handicapLimit ? { handicapLimit } : {}),
+        ...(notPlayed ? { notPlayed } : {}),
+      }
   return {
     id: main?.id ?? 'own',
     format: single,
     allowance: typeof allowance === 'number' ? allowance : 100,
-    ...(main?.terms.maximum ? { maximum: main.terms.maximum } : {}),
+    ...(maximum ? { maximum } : {}),
+    ...scored,
     ...(day.cards.some((card) => (card.round ?? 1) > 1) ? { rounds: [1] } : {}),
   }
 }

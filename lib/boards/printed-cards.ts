@@ -9,7 +9,7 @@ import { dayOfRecord } from './day-of-record'
 import { namesOf } from './entrant-names'
 import { nameOf, noteOf } from './handicap-table'
 import { listed } from './in-words'
-import { type MainReading, mainReading } from './own-handicaps'
+import { type MainReading, mainReading, teeOfCard } from './own-handicaps'
 import { startSheetOf } from './start-sheet'
 
 export interface PrintedCard {
@@ -71,8 +71,8 @@ export function printedCards(record: DayRecord): PrintedCards {
       // One card a side: its first player of the group has it.
       if (here.length > 0 && here[0] !== player.entryId) return []
       const entry = entries.get(player.entryId)
-      const tee = record.tees.find((one) => one.id === entry?.roundTeeId)
       const line = main.lines.get(player.entryId)
+      const tee = entry && teeOfCard(record, entry, line)
       if (!entry || !tee || !line) {
         without.push(player.name)
         return []

@@ -20,7 +20,7 @@ import { type Names, namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
 import { groupsOnCourse } from './groups-on-course'
 import { capital, listed, ordinal, scoreInWords } from './in-words'
-import { mainReading, type OwnLine } from './own-handicaps'
+import { mainReading, type OwnLine, teeOfCard } from './own-handicaps'
 import { NO_TOTALS, totalsThatDiffer } from './paper-totals'
 import type { CardReturn, LateFactLine, ReturnHole, ReturnsView, RulingLine } from './returns-view'
 import { rulingSentence } from './ruling-sentences'
@@ -137,7 +137,7 @@ function cardReturn(
   group: GroupOnCourse | undefined,
 ): CardReturn {
   const { record, names } = desk
-  const tee = record.tees.find((one) => one.id === entry.roundTeeId)
+  const tee = teeOfCard(record, entry, own)
   const paper = kept.paper ?? NO_TOTALS
   const faults = kept.state === 'taken-in' ? [] : faultsOf(card)
   return {

@@ -4,6 +4,7 @@
 import type { Gender } from '@/lib/rules/day'
 import type { BallValue, CountChoice, PointsTable } from '@/lib/rules/formats/format'
 import type { MatchToCount } from '@/lib/rules/matches/match-now'
+import type { Shortage } from '@/lib/rules/score/short-sides'
 import type { CardState } from './day-record'
 import type { CardId, DayId, EntryId, GroupId, SideId } from './ids'
 import type { PlayNow } from './play-stop'
@@ -19,6 +20,10 @@ export interface PackHole {
   readonly yards: number | null
   /** Strokes this player receives here in the main competition (negative: gives back). */
   readonly strokes: number
+  /** How often the hole counts, where that is not once: twice where the terms name it, not at all where they leave it out. */
+  readonly times?: number
+  /** Par against which strokes are told while the card is on its way, where tees of different par are in one field. */
+  readonly level?: number
   /** Maximum score: the most gross strokes that count here. */
   readonly cap?: number
 }
@@ -143,6 +148,8 @@ export interface CardPack {
     readonly on: BallValue
     readonly better: 'high' | 'low'
     readonly sides: readonly { readonly name: string; readonly entryIds: readonly EntryId[] }[]
+    /** What stands for a player that a side lacks. */
+    readonly shortage?: Shortage
   }
   /** Only where the committee allows it: places as they stood when the pack was made, by entry. */
   readonly position?: {

@@ -42,7 +42,8 @@ export function HoleView({ pack, now, book, hole, why, go, refuse }: Props) {
   const touched = useRef(new Map<string, number>())
   const firstHole = useRef(hole)
   const moved = firstHole.current !== hole
-  const { columns, unit } = headingsOf(pack)
+  const times = now.cards[0]?.holes.find((each) => each.hole === hole)?.times
+  const { columns, unit } = headingsOf(pack, times)
 
   const differ = now.cards.filter((card) => card.notAgreed.includes(hole))
   const differing = differ.length

@@ -8,7 +8,7 @@ import { pointsFor, valueOnHole } from '@/lib/rules/values/value-on-hole'
 
 export type Reading = CardPack['reading']
 /** With the points of the day's competition laid on by the phone, where they are not those of the Rules. */
-type HoleFacts = Pick<PackHole, 'par' | 'strokes' | 'cap'> & { readonly table?: PointsTable }
+type HoleFacts = Pick<PackHole, 'par' | 'strokes' | 'cap' | 'times' | 'level'> & { readonly table?: PointsTable }
 
 /** Strokes over level in the five columns. */
 export const OFFSETS = [-2, -1, 0, 1, 2] as const
@@ -30,11 +30,14 @@ export const HEADINGS: Readonly<Record<Reading, { readonly columns: readonly str
   par: { columns: ['won', 'won', 'half', 'lost', 'lost'], unit: '' },
 }
 
-/** The columns of the day: points that are the society's own stand over them as they are. */
-export function headingsOf(pack: Pick<CardPack, 'reading' | 'points'>): (typeof HEADINGS)[Reading] {
-  const { points, reading } = pack
-  if (!points || reading !== 'points') return HEADINGS[reading]
-  return { columns: OFFSETS.map((over) => String(pointsFor(over, points)).replace('-', '−')), unit: 'points' }
+/** The columns of the day: points that are the society's own stand over them as they are, doubled on a hole that counts double. */
+export function headingsOf(pack: Pick<CardPack, 'reading' | 'points'>, times = 1): (typeof HEADINGS)[Reading] {
+  const { points = STABLEFORD_POINTS, reading } = pack
+  if (reading !== 'points' || (points === STABLEFORD_POINTS && times === 1)) return HEADINGS[reading]
+  return {
+    columns: OFFSETS.map((over) => String(pointsFor(over, points) * Math.max(1, times)).replace('-', '−')),
+    unit: 'points',
+  }
 }
 
 /** Strokes that count in this reading: a gross competition gives none. */
@@ -43,7 +46,15 @@ export const strokesIn = (reading: Reading, hole: HoleFacts) => (reading === 'gr
 /** The gross score that is level par after strokes: the middle column. */
 export const levelOn = (reading: Reading, hole: HoleFacts) => hole.par + strokesIn(reading, hole)
 
+/** What the hole counts: nothing at all, not even as a hole without a score, where the terms leave it out. */
 export function holeValue(reading: Reading, hole: HoleFacts, score: WrittenScore): number | 'x' | null {
+  const { times = 1 } = hole
+  if (times === 0) return null
+  const value = onceOn(reading, hole, score)
+  return typeof value === 'number' ? value * times : value
+}
+
+function onceOn(reading: Reading, hole: HoleFacts, score: WrittenScore): number | 'x' | null {
   const { cap, table } = hole
   if (cap !== undefined)
     return valueOnHole({ kind: 'maximum' }, score, strokesIn(reading, hole), hole.par, { kind: 'fixed', strokes: cap })
@@ -53,7 +64,7 @@ export function holeValue(reading: Reading, hole: HoleFacts, score: WrittenScore
 
 /** In stroke play a hole without a score is a card that does not count: it is asked about first. */
 export const noScoreEndsTheCard = (reading: Reading, hole: HoleFacts | undefined) =>
-  (reading === 'net' || reading === 'gross') && hole?.cap === undefined
+  (reading === 'net' || reading === 'gross') && hole?.cap === undefined && hole?.times !== 0
 
 export const pointsWord = (points: number) => `${points} ${points === 1 ? 'point' : 'points'}`
 
@@ -70,7 +81,8 @@ const HOLE_WORDS = new Map([
 /** What a score is worth, in words: "2 points", "net 4, level", "hole won". */
 export function worth(reading: Reading, hole: HoleFacts, score: Exclude<WrittenScore, null>): string {
   const value = holeValue(reading, hole, score)
-  if (reading === 'points') return pointsWord(value as number)
+  if (hole.times === 0) return 'does not count for the result'
+  if (reading === 'points') return `${pointsWord(value as number)}${(hole.times ?? 1) > 1 ? ', counted double' : ''}`
   if (reading === 'par') return HOLE_WORDS.get(value as number) ?? ''
   if (value === 'x' || value === null) return 'the card does not count'
   const over = value - hole.par
@@ -115,7 +127,7 @@ export interface Total {
 }
 
 export function totalOf(reading: Reading, holes: readonly (HoleFacts & { readonly score: WrittenScore })[]): Total {
-  const played = holes.filter((hole) => hole.score !== null)
+  const played = holes.filter((hole) => hole.score !== null && hole.times !== 0)
   const values = played.map((hole) => holeValue(reading, hole, hole.score))
   const grosses = played.map((hole) => hole.score)
   const sum = (figures: readonly (number | 'x' | null)[]) =>
@@ -141,6 +153,9 @@ export function soFar(reading: Reading, holes: Parameters<typeof totalOf>[1]): s
   if (total.played === 0) return ''
   if (total.value === null) return 'the card does not count'
   if (reading === 'points' || reading === 'par') return `${totalFigure(reading, total)} so far`
-  const par = holes.reduce((sum, hole) => sum + (hole.score === null ? 0 : hole.par), 0)
+  const par = holes.reduce(
+    (sum, hole) => sum + (hole.score === null || hole.times === 0 ? 0 : (hole.level ?? hole.par)),
+    0,
+  )
   return `${signed(total.value - par)} so far`
 }

@@ -1,8 +1,9 @@
 'use client'
 
 import type { CardPack } from '@/lib/facts/card-pack'
-import type { CardNow } from '@/lib/outbox/card-now'
+import type { CardNow, HoleNow } from '@/lib/outbox/card-now'
 import { countOnHole, countsOf } from '@/lib/rules/count/count-on-hole'
+import { filledFrom } from '@/lib/rules/score/short-sides'
 import { holeValue, signed } from './reading'
 
 interface SideSoFar {
@@ -11,17 +12,27 @@ interface SideSoFar {
   readonly holes: number
 }
 
+/** How often a hole counts is a matter of the side, not of each of its scores. */
+const once = <H extends HoleNow>(hole: H): H => ({ ...hole, times: 1 })
+
 /** What the sides in this group have together, from the cards on this phone. */
 export function sidesSoFar(pack: CardPack, cards: readonly CardNow[]): readonly SideSoFar[] {
   const { together, reading } = pack
   if (!together) return []
+  const { shortage } = together
   return together.sides.map(({ name, entryIds }) => {
-    const own = cards.filter((card) => entryIds.includes(card.card.entryId))
-    const holes = own[0]?.holes ?? []
-    const balls = own.map((card) => ({
-      gross: card.holes.map((hole) => hole.score),
-      values: card.holes.map((hole) => holeValue(reading, hole, hole.score)),
-    }))
+    const holes = entryIds.flatMap((id) => cards.find((card) => card.card.entryId === id) ?? [])[0]?.holes ?? []
+    // Whoever has no card yet is still to play, and is nobody that the side lacks.
+    const own = entryIds.map((id) => {
+      const card = cards.find((one) => one.card.entryId === id)
+      const scored = holes.map((_, at) => card?.holes[at]?.score ?? null)
+      return {
+        gross: scored,
+        values: scored.map((score, at) => (card ? holeValue(reading, once(card.holes[at]!), score) : null)),
+      }
+    })
+    const pars = holes.map((hole) => hole.par)
+    const balls = shortage ? filledFrom(shortage, own, pars) : own
     const counts = countsOf(
       together.count,
       together.on,
@@ -32,12 +43,13 @@ export function sidesSoFar(pack: CardPack, cards: readonly CardNow[]): readonly 
     let played = 0
     let isOut = false
     for (const [at, hole] of holes.entries()) {
-      const value = countOnHole(balls, at, counts[at]!, -1, together.better, [])
+      const { times = 1 } = hole
+      const value = times === 0 ? null : countOnHole(balls, at, counts[at]!, -1, together.better, [])
       if (value === null) continue
       played++
-      par += hole.par * counts[at]!.weight
+      par += (hole.level ?? hole.par) * counts[at]!.weight * times
       if (value === 'x') isOut = true
-      else sum += value
+      else sum += value * times
     }
     const figure = isOut || played === 0 ? '–' : together.better === 'high' ? String(sum) : signed(sum - par)
     return { name, figure, holes: played }

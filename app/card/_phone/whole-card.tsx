@@ -219,7 +219,9 @@ function HoleLine({ pack, hole, me, spare }: { pack: CardPack; hole: HoleNow; me
   const [open, setOpen] = useState(false)
   const working = hole.score === null ? null : workingOf(pack.reading, hole, hole.score)
   const value = hole.score === null ? null : holeValue(pack.reading, hole, hole.score)
-  const last = typeof value !== 'number' ? (value === null ? '' : '–') : lastFigure(pack.reading, value, hole.par)
+  const isOut = hole.times === 0
+  const none = isOut ? '·' : value === null ? '' : '–'
+  const last = typeof value === 'number' ? lastFigure(pack.reading, value, hole.par) : none
   const differ = hole.written
     .map((each) => `${whoWrote(pack, each, me, hole.written)} ${figureOf(each.score)}`)
     .join(', ')
@@ -253,7 +255,7 @@ function HoleLine({ pack, hole, me, spare }: { pack: CardPack; hole: HoleNow; me
                   type="button"
                   className="opens"
                   aria-expanded={open}
-                  aria-label={`${last === '–' ? 'no score' : last}, hole ${hole.hole}: open the working`}
+                  aria-label={`${isOut ? 'does not count' : last === '–' ? 'no score' : last}, hole ${hole.hole}: open the working`}
                   onClick={() => setOpen(!open)}
                 >
                   {last}

@@ -2,15 +2,17 @@
 // they are compared. The par difference of RoH 6.2b is measured from the lowest par in this field.
 
 import { countsOf } from '../count/count-on-hole'
+import type { Competition, Day } from '../day'
+import { FORMATS } from '../formats/catalogue'
 import { ballValueOf } from '../formats/format'
 import { levelOnHole } from '../values/value-on-hole'
 import { type Ball, type BallSeed, ballOf, levelPars, lowestParOf, seedsOf } from './balls'
-import type { DayIndex, TeeSheet } from './day-index'
+import { type DayIndex, indexOf, type TeeSheet } from './day-index'
 import { type Entrant, entrantsOf } from './entrants'
 import { type Entry, entryOf, type Reading } from './entry-lines'
 import { handicapInFull, ownHandicap } from './handicap-of-ball'
 import { filledUp } from './short-sides'
-import type { TermsInForce } from './terms-in-force'
+import { type TermsInForce, termsInForce } from './terms-in-force'
 
 export interface Field {
   readonly entrants: readonly Entrant[]
@@ -83,6 +85,17 @@ export function readingOf(terms: TermsInForce, all: readonly BallSeed[], lowestP
       return own
     },
   }
+}
+
+/** Level par of every hole of the tees that the field of a competition stands on, on the common footing; by tee. */
+export function levelsByTee(day: Day, competition: Competition): ReadonlyMap<string, readonly number[]> {
+  const terms = termsInForce(competition, day, FORMATS)
+  if (terms === null) return new Map()
+  const { seeds, lowestPar } = fieldOf(terms, indexOf(day))
+  const all = seeds.flat()
+  if (all.length === 0) return new Map()
+  const lowest = lowestSheet(all, lowestPar)
+  return new Map(all.map(({ sheet }) => [sheet.tee.id, levelPars(sheet, lowest)]))
 }
 
 /** Of several tees with the lowest par the first by id, so that the order of the entries changes nothing. */

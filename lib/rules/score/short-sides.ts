@@ -2,8 +2,9 @@
 // drawn by lot. Nothing is published for it; the terms of the competition say which. On one ball the handicap is filled up
 // instead (score/handicap-of-ball.ts).
 
-import type { HoleScore, MissingPlayer } from '../day'
-import { ballValueOf, type Format } from '../formats/format'
+import type { CountedBall } from '../count/count-on-hole'
+import type { HoleScore, MaximumScore, MissingPlayer } from '../day'
+import { type BallValue, ballValueOf, type Format } from '../formats/format'
 import { lotOf } from '../ties/break-ties'
 import { valueOnHole } from '../values/value-on-hole'
 import type { Ball } from './balls'
@@ -38,8 +39,34 @@ export function filledUp(
   return [...balls, ...new Array<Ball>(short).fill(behind(one, balls))]
 }
 
+/** How a competition counts a side that is short: what a phone is told beside the cards of the side. */
+export interface Shortage {
+  readonly missing: Exclude<MissingPlayer, { kind: 'nothing' | 'drawn' }>
+  /** Players a whole side has. */
+  readonly size: number
+  readonly on: BallValue
+  readonly better: 'high' | 'low'
+  readonly maximum: MaximumScore
+}
+
+/** The same from the scores of the side's own cards alone; a card drawn by lot is of another group. */
+export function filledFrom(
+  { missing, size, on, better, maximum }: Shortage,
+  balls: readonly CountedBall[],
+  pars: readonly number[],
+): readonly CountedBall[] {
+  const short = size - balls.length
+  if (short <= 0 || balls.length === 0) return balls
+  const best = pars.map((_, i) => balls[bestOn(balls, i, better)]!)
+  const filler: CountedBall =
+    missing.kind === 'ghost'
+      ? ghostOver(missing.overPar, pars, on, maximum)
+      : { gross: best.map((ball, i) => ball.gross[i]!), values: best.map((ball, i) => ball.values[i]!) }
+  return [...balls, ...new Array<CountedBall>(short).fill(behind(filler, balls))]
+}
+
 /** A missing player is never ahead of the side: no score yet on a hole that nobody of it has played. */
-function behind(filler: Ball, own: readonly Ball[]): Ball {
+function behind<B extends CountedBall>(filler: B, own: readonly CountedBall[]): B & { readonly filled: true } {
   const waits = (i: number) => own.every((ball) => ball.gross[i] === null)
   return {
     ...filler,
@@ -51,8 +78,7 @@ function behind(filler: Ball, own: readonly Ball[]): Ball {
 
 /** A ghost has no card and no handicap: so many over par everywhere, already net. */
 function ghost(like: Ball, missing: Extract<MissingPlayer, { kind: 'ghost' }>, terms: TermsInForce): Ball {
-  const gross = like.holes.map(({ par }): HoleScore => par + missing.overPar)
-  const on = ballValueOf(terms.format.value)
+  const pars = like.holes.map(({ par }) => par)
   return {
     ...like,
     id: 'ghost',
@@ -61,9 +87,13 @@ function ghost(like: Ball, missing: Extract<MissingPlayer, { kind: 'ghost' }>, t
     handicap: 0,
     has: 0,
     strokes: like.holes.map(() => 0),
-    gross,
-    values: gross.map((score, i) => valueOnHole(on, score, 0, like.holes[i]!.par, terms.maximum)),
+    ...ghostOver(missing.overPar, pars, ballValueOf(terms.format.value), terms.maximum),
   }
+}
+
+function ghostOver(over: number, pars: readonly number[], on: BallValue, maximum: MaximumScore): CountedBall {
+  const gross = pars.map((par): HoleScore => par + over)
+  return { gross, values: gross.map((score, i) => valueOnHole(on, score, 0, pars[i]!, maximum)) }
 }
 
 /**
@@ -71,12 +101,7 @@ function ghost(like: Ball, missing: Extract<MissingPlayer, { kind: 'ghost' }>, t
  * still to finish the hole nobody knows which that is.
  */
 function bestAgain(balls: readonly Ball[], format: Format): Ball {
-  const best = balls[0]!.holes.map((_, i) => {
-    let found = 0
-    for (let b = 1; b < balls.length; b++)
-      if (isAhead(balls[b]!.values[i]!, balls[found]!.values[i]!, format)) found = b
-    return balls[found]!
-  })
+  const best = balls[0]!.holes.map((_, i) => balls[bestOn(balls, i, format.better)]!)
   return {
     ...balls[0]!,
     id: 'the best again',
@@ -87,11 +112,17 @@ function bestAgain(balls: readonly Ball[], format: Format): Ball {
   }
 }
 
+function bestOn(balls: readonly CountedBall[], i: number, better: Format['better']): number {
+  let found = 0
+  for (let b = 1; b < balls.length; b++) if (isAhead(balls[b]!.values[i]!, balls[found]!.values[i]!, better)) found = b
+  return found
+}
+
 /** A hole still to be played goes before every score, and a score before none. */
-function isAhead(a: HoleScore, b: HoleScore, format: Format): boolean {
+function isAhead(a: HoleScore, b: HoleScore, better: Format['better']): boolean {
   if (a === null || b === null) return a === null && b !== null
   if (a === 'x' || b === 'x') return b === 'x' && a !== 'x'
-  return format.better === 'high' ? a > b : a < b
+  return better === 'high' ? a > b : a < b
 }
 
 function drawn(
