@@ -26,6 +26,7 @@ const COLUMNS = {
   sideId: 'SideId',
   sideAId: 'SideId',
   sideBId: 'SideId',
+  pairingId: 'PairingId',
   teamId: 'TeamId',
   groupId: 'GroupId',
   cardId: 'CardId',

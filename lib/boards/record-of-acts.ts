@@ -29,6 +29,7 @@ const ACTS: Readonly<Record<string, string>> = {
   'arrange-sides': 'changed the sides',
   'arrange-pairings': 'changed the matches',
   'arrange-teams': 'changed the teams',
+  'end-match': 'changed how a match ended',
   'publish-start': 'published the start sheet',
   'renew-group-link': 'gave a group a new link',
   'enter-score': 'keyed a card',

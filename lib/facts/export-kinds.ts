@@ -138,6 +138,13 @@ export const EXPORT_KINDS: readonly ExportKind[] = [
     counted: ['id'],
   },
   {
+    name: 'concessions',
+    table: 'Concession',
+    holds: 'holes and matches conceded on a phone, and who wrote it',
+    order: ['id'],
+    counted: ['id'],
+  },
+  {
     name: 'signatures',
     table: 'Signature',
     holds: 'who signed a card, and what they saw',

@@ -38,6 +38,8 @@ export const endMatch = z.strictObject({
   /** Id of the match as the board has it. */
   matchId: id,
   ending: matchEnding,
+  /** The ending as it stood when the form was filled, as text: the players concede on their phones meanwhile. */
+  was: z.string().max(4000).optional(),
 })
 export type EndMatch = z.input<typeof endMatch>
 

@@ -3,6 +3,7 @@
 
 import { z } from 'zod'
 import { hasHole, type RoundHoles, rangeInWords } from '@/lib/rules/hole-numbers'
+import type { Concession } from '@/lib/rules/matches/concede'
 
 export const END = z.enum(['a', 'b'])
 const holed = z.union([z.int().min(1).max(30), z.literal('x')])
@@ -63,4 +64,22 @@ export function endingFaults(ending: MatchEnding, round: RoundHoles): { place: s
     seen.add(hole)
   })
   return faults
+}
+
+/** The ending once this is written on a phone: the newest word of a hole, and of the match, counts. */
+export function endingAfter(ending: MatchEnding, { hole, by }: Concession): MatchEnding {
+  const { concededHoles = [], concededBy, ...rest } = ending
+  const holes =
+    hole === null
+      ? concededHoles
+      : [
+          ...concededHoles.filter((one) => one.hole !== hole),
+          ...(by === null ? [] : [{ hole, to: by === 'a' ? ('b' as const) : ('a' as const) }]),
+        ].sort((one, other) => one.hole - other.hole)
+  const match = hole === null ? by : concededBy
+  return {
+    ...rest,
+    ...(holes.length > 0 ? { concededHoles: holes } : {}),
+    ...(match ? { concededBy: match } : {}),
+  }
 }

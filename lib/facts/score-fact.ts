@@ -3,6 +3,7 @@
 
 import { z } from 'zod'
 import { cardId, entryId, groupId, sideId } from './ids'
+import { END } from './match-ending'
 
 /** Gross strokes, 'x' for no score, null to clear what this writer (a name on a phone) wrote before. */
 export const writtenScore = z.union([z.int().min(1).max(30), z.literal('x'), z.null()])
@@ -52,9 +53,20 @@ export const driveTaken = z.strictObject({
 /** Yellow ball: the named ball was lost on a hole, or was not after all. */
 export const ballLost = z.strictObject({ kind: z.literal('ball-lost'), ...ofSide, lost: z.boolean() })
 
-export const deviceFact = z.discriminatedUnion('kind', [scoreEntered, cardSigned, driveTaken, ballLost])
+/** Rules of Golf 3.2b: an end of a match concedes a hole or, without one, the match; by nobody takes back what was written. */
+export const concession = z.strictObject({
+  kind: z.literal('concession'),
+  ...common,
+  /** Id of the match as the pack has it; `cardId` is a card of somebody in it. */
+  matchId: z.string().min(1).max(40),
+  hole: z.int().min(1).max(18).nullable(),
+  by: END.nullable(),
+})
+
+export const deviceFact = z.discriminatedUnion('kind', [scoreEntered, cardSigned, driveTaken, ballLost, concession])
 export type DeviceFact = z.infer<typeof deviceFact>
 export type BallFact = Extract<DeviceFact, { kind: 'drive' | 'ball-lost' }>
+export type ConcessionFact = Extract<DeviceFact, { kind: 'concession' }>
 
 export const delivery = z.strictObject({
   deviceId: z.string().min(16).max(64).brand<'device', 'inout'>(),

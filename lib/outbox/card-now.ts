@@ -93,9 +93,15 @@ export function notInPack(pack: CardPack, facts: readonly KeptFact[]): readonly 
   )
 }
 
-export function cardsNow(pack: CardPack, facts: readonly KeptFact[], phone: string): readonly CardNow[] {
+/** `matches`: as they stand on this phone, with what was conceded here. */
+export function cardsNow(
+  pack: CardPack,
+  facts: readonly KeptFact[],
+  phone: string,
+  matches: CardPack['matches'] = pack.matches,
+): readonly CardNow[] {
   const fresh = notInPack(pack, facts)
-  const { points, matches } = pack
+  const { points } = pack
   const cards = pack.cards.map((card) =>
     cardNow(
       points ? { ...card, holes: card.holes.map((hole) => ({ ...hole, table: points })) } : card,
@@ -105,7 +111,7 @@ export function cardsNow(pack: CardPack, facts: readonly KeptFact[], phone: stri
       pack.status === 'closed',
     ),
   )
-  if (!matches) return cards
+  if (!matches || matches.length === 0) return cards
   const counted = matches.map((one) => one.match)
   return cards.map((card) => leftByMatches(card, counted, scoresIn(cards)))
 }
@@ -159,7 +165,7 @@ function cardNow(
       signatures.push({ role, entryId, signedAt: fact.writtenAt, received: state === 'received' })
       continue
     }
-    // Drives and lost balls stand beside the card: lib/outbox/balls-now.ts.
+    // Drives, lost balls and concessions stand beside the card: balls-now.ts, matches-now.ts.
     if (fact.kind !== 'score') continue
     const hole = card.holes.find((each) => each.hole === fact.hole)
     if (!hole) continue

@@ -65,6 +65,14 @@ export function isDeviceFact(value: unknown): value is DeviceFact {
         : typeof value.lost === 'boolean')
     )
   }
+  if (value.kind === 'concession') {
+    return (
+      hasOnly(value, [...COMMON, 'matchId', 'hole', 'by']) &&
+      isText(value.matchId, 1, 40) &&
+      (value.hole === null || isWhole(value.hole, 1, 18)) &&
+      (value.by === null || value.by === 'a' || value.by === 'b')
+    )
+  }
   return false
 }
 

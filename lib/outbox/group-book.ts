@@ -1,7 +1,7 @@
 // What the card's page talks to: the group as this phone knows it, and the three things a holder does (write, undo,
 // sign). Keeps first, then shows, then sends. Storage, network and clock are given, so that it runs in Node too.
 
-import type { CardPack, PackBall } from '@/lib/facts/card-pack'
+import type { CardPack, PackBall, PackMatch } from '@/lib/facts/card-pack'
 import type { CardId, EntryId } from '@/lib/facts/ids'
 import { newerPlay, type PlayNow } from '@/lib/facts/play-stop'
 import type { WrittenScore } from '@/lib/facts/score-fact'
@@ -11,9 +11,10 @@ import { ballsNow } from './balls-now'
 import { type CardNow, cardsNow, replacedBy, toUndo, type UndoNow, writtenBy } from './card-now'
 import { createCourier } from './courier'
 import { type Holding, holdingNow, type Me, takingOver } from './holding'
-import type { BallWritten, KeptFact, QueueRecord, ToKeep } from './kept-fact'
+import type { BallWritten, ConcessionWritten, KeptFact, QueueRecord, ToKeep } from './kept-fact'
 import type { LineEars } from './live-line'
 import { lookAgain } from './looking'
+import { matchesNow, mayNotConcede } from './matches-now'
 import { notKept } from './not-kept'
 import type { Phone } from './phone'
 import type { Fetched } from './post'
@@ -29,6 +30,8 @@ export interface GroupSnapshot {
   readonly cards: readonly CardNow[]
   /** Sides about whose ball something is written: drives, a named ball. */
   readonly balls: readonly PackBall[]
+  /** Matches with somebody of the group in them. */
+  readonly matches: readonly PackMatch[]
   readonly holder: EntryId | null
   /** The writer of what is entered here: the holder's name on this phone. */
   readonly me: Me
@@ -64,6 +67,7 @@ export interface GroupBook {
   /** 'stands' when the holder says so already: there was nothing to write. */
   readonly write: (cardId: CardId, hole: number, score: WrittenScore) => Promise<Result<'written' | 'stands'>>
   readonly writeBall: (what: BallWritten) => Promise<Result<void>>
+  readonly concede: (what: ConcessionWritten) => Promise<Result<void>>
   readonly undo: () => Promise<Result<KeptFact | null>>
   readonly sign: (cardId: CardId, role: 'player' | 'marker', entryId: EntryId) => Promise<Result<void>>
   readonly markSeen: (seqs: readonly number[]) => Promise<void>
@@ -97,7 +101,8 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
     const [queue, written, kept] = await Promise.all([store.queue(link), store.facts(link), packNow()])
     const facts = [...written, ...unkept.facts()]
     const me = meOn(queue, kept?.pack ?? null)
-    const cards = kept ? cardsNow(kept.pack, facts, me.phone) : []
+    const matches = kept ? matchesNow(kept.pack, facts) : []
+    const cards = kept ? cardsNow(kept.pack, facts, me.phone, matches) : []
     const holding = holdingNow(kept?.pack ?? null, me)
     const waiting = facts.filter((each) => each.state === 'kept')
     shown = {
@@ -106,6 +111,7 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
       packAt: sameAt ?? kept?.at ?? null,
       cards,
       balls: kept ? ballsNow(kept.pack, facts) : [],
+      matches,
       holder: queue.holder,
       me,
       holding,
@@ -313,6 +319,16 @@ export function openGroupBook(link: string, phone: Phone): GroupBook {
         const found = openCard(now, what.cardId)
         if (!found.ok) return found
         const kept = await keep({ draft: { ...what, writer: now.holder }, before: null })
+        return kept.ok ? ok() : kept
+      }),
+    concede: (what) =>
+      inTurn<void>(async (now) => {
+        if (!now.holder) return refused('nobody-holds', 'Say first whose phone this is.')
+        const no = mayNotConcede(now.matches, now.cards, what)
+        if (no) return no
+        const found = openCard(now, what.cardId)
+        if (!found.ok) return found
+        const kept = await keep({ draft: { kind: 'concession', ...what, writer: now.holder }, before: null })
         return kept.ok ? ok() : kept
       }),
     undo: () =>

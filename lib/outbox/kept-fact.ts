@@ -41,11 +41,22 @@ export type FactDraft =
       readonly hole: number
       readonly lost: boolean
     }
+  | {
+      readonly kind: 'concession'
+      readonly cardId: CardId
+      readonly writer: EntryId
+      readonly matchId: string
+      readonly hole: number | null
+      readonly by: 'a' | 'b' | null
+    }
 
 /** What a holder writes about a side's ball; the writer is whoever holds the phone. */
 export type BallWritten =
   | Omit<Extract<FactDraft, { kind: 'drive' }>, 'writer'>
   | Omit<Extract<FactDraft, { kind: 'ball-lost' }>, 'writer'>
+
+/** A hole or the match that an end of it concedes, or what is taken back. */
+export type ConcessionWritten = Omit<Extract<FactDraft, { kind: 'concession' }>, 'writer' | 'kind'>
 
 export interface KeptFact {
   /** The group's link it was written under, the only one it is ever sent to. */
@@ -141,5 +152,7 @@ export function numbered(draft: FactDraft, seq: number, writtenAt: string): Devi
       return { kind: 'drive', ...common, sideId: draft.sideId, hole: draft.hole, entryId: draft.entryId }
     case 'ball-lost':
       return { kind: 'ball-lost', ...common, sideId: draft.sideId, hole: draft.hole, lost: draft.lost }
+    case 'concession':
+      return { kind: 'concession', ...common, matchId: draft.matchId, hole: draft.hole, by: draft.by }
   }
 }

@@ -17,7 +17,7 @@ import { notFound } from './desk-only'
 import { live } from './live'
 import { notUnderstood, parseInput } from './parse-input'
 
-type Refusals = DayRefusals | 'day-closed'
+type Refusals = DayRefusals | 'day-closed' | 'match-moved-on'
 
 export async function endMatch(
   actor: Actor,
@@ -26,7 +26,7 @@ export async function endMatch(
 ): Promise<Result<{ version: number }, Refusals>> {
   const read = parseInput(schema, input)
   if (!read.ok) return read
-  const { dayId, competitionId, matchId, ending } = read.value
+  const { dayId, competitionId, matchId, ending, was } = read.value
   const done = await changeOfDay<object, Refusals>(
     actor,
     'end-match',
@@ -44,6 +44,11 @@ export async function endMatch(
       if (faults.length > 0) return notUnderstood(faults)
       const names = namesOf(day)
       const say = (one: typeof ending) => endingInWords(one, names.entrantShort(met.a), names.entrantShort(met.b))
+      if (was !== undefined && was !== JSON.stringify(met.ending))
+        return refused(
+          'match-moved-on',
+          `A phone of the players wrote about this match meanwhile: ${say(met.ending)}. Load the page again to see it.`,
+        )
       return {
         record: {
           area: 'results',

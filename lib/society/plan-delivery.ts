@@ -1,9 +1,12 @@
 // What a delivery comes to, fact by fact, before anything is saved. Plain values in and out.
 
 import { randomUUID } from 'node:crypto'
-import type { CardId, DeviceId, SocietyId } from '@/lib/facts/ids'
+import { endingInWords } from '@/lib/boards/match-ending-words'
+import type { CardId, DeviceId, PairingId, SocietyId } from '@/lib/facts/ids'
+import { endingAfter, type MatchEnding } from '@/lib/facts/match-ending'
 import type { DeviceFact, FactAnswer } from '@/lib/facts/score-fact'
 import type { NewBallFact } from '@/lib/store/ball-facts'
+import type { NewConcession } from '@/lib/store/concessions'
 import type { NewFact, NewSignature, RefusedOnce } from '@/lib/store/score-facts'
 import { afterFact, type GroupCards, type Taken, takeFact } from './take-fact'
 
@@ -14,10 +17,22 @@ export interface DeliveryPlan {
   readonly facts: readonly NewFact[]
   readonly signatures: readonly NewSignature[]
   readonly balls: readonly NewBallFact[]
+  readonly concessions: readonly NewConcession[]
+  /** Endings that read otherwise, in turn, with what the record of acts says of it. */
+  readonly endings: readonly EndingWritten[]
   readonly refused: readonly RefusedOnce[]
   readonly withdraws: readonly { readonly cardId: CardId; readonly role: 'player' | 'marker' }[]
   readonly handedIn: readonly CardId[]
   readonly lastSeq: number
+}
+
+export interface EndingWritten {
+  readonly pairingId: PairingId
+  readonly subject: string
+  readonly ending: MatchEnding
+  readonly before: string
+  readonly after: string
+  readonly writer: string
 }
 
 /** Fact by fact from the number that is due; stops at the first gap. */
@@ -37,6 +52,8 @@ export function planDelivery(
     facts: [] as NewFact[],
     signatures: [] as NewSignature[],
     balls: [] as NewBallFact[],
+    concessions: [] as NewConcession[],
+    endings: [] as EndingWritten[],
     refused: [] as RefusedOnce[],
     withdraws: [] as DeliveryPlan['withdraws'][number][],
     handedIn: [] as CardId[],
@@ -104,6 +121,31 @@ export function planDelivery(
         receivedAt: now,
         late: taken.late !== null,
       })
+    } else if (taken.kind === 'concession' && fact.kind === 'concession') {
+      const { hole, by, writer } = fact
+      const { match, late } = taken
+      plan.concessions.push({
+        ...origin,
+        pairingId: match.id,
+        hole,
+        by,
+        writerId: writer,
+        writtenAt: new Date(fact.writtenAt),
+        receivedAt: now,
+        late: late !== null,
+      })
+      const ending = endingAfter(match.ending, fact)
+      const say = (one: MatchEnding) => endingInWords(one, match.a, match.b)
+      // Said again by another phone: it stands already.
+      if (late === null && say(ending) !== say(match.ending))
+        plan.endings.push({
+          pairingId: match.id,
+          subject: match.subject,
+          ending,
+          before: say(match.ending),
+          after: say(ending),
+          writer: sources.nameOf[writer] ?? 'a player of the group',
+        })
     }
   }
   return { ...plan, lastSeq: due - 1 }
@@ -111,7 +153,6 @@ export function planDelivery(
 
 function answerTo(seq: number, taken: Taken): FactAnswer {
   if (taken.kind === 'refused') return { seq, answer: 'refused', code: taken.code, sentence: taken.sentence }
-  if ((taken.kind === 'score' || taken.kind === 'ball') && taken.late !== null)
-    return { seq, answer: 'late', sentence: taken.late }
+  if (taken.kind !== 'signature' && taken.late !== null) return { seq, answer: 'late', sentence: taken.late }
   return { seq, answer: 'received' }
 }

@@ -4,10 +4,12 @@
 import { type CurrentCard, currentCard } from '@/lib/boards/current-card'
 import { agreedScores, leftOf } from '@/lib/boards/match-cards'
 import type { CardRecord, DayStatus, FactRecord, RulingRecord, SignatureRecord } from '@/lib/facts/day-record'
-import type { CardId, DeviceId, EntryId } from '@/lib/facts/ids'
-import type { BallFact, DeviceFact } from '@/lib/facts/score-fact'
+import type { CardId, DeviceId, EntryId, PairingId } from '@/lib/facts/ids'
+import { endingAfter, type MatchEnding } from '@/lib/facts/match-ending'
+import type { BallFact, ConcessionFact, DeviceFact } from '@/lib/facts/score-fact'
 import type { HoleScore } from '@/lib/rules/day'
 import { hasHole, placeOfHole, rangeInWords, shownHole } from '@/lib/rules/hole-numbers'
+import { withConcession } from '@/lib/rules/matches/concede'
 import { holesToPlay, type MatchToCount } from '@/lib/rules/matches/match-now'
 
 /** The cards of one group as the book has them, moved on fact by fact while a delivery is taken. */
@@ -35,6 +37,21 @@ export interface SigningSources {
   readonly beside: Readonly<Record<string, string | null>>
   /** Players of the sides that share one card. */
   readonly shared: readonly (readonly EntryId[])[]
+  /** Matches of the day that have their row in the book. */
+  readonly pairings: readonly MatchInBook[]
+}
+
+/** A match as the book has it: what is conceded goes into its ending. */
+export interface MatchInBook {
+  readonly id: PairingId
+  /** "Ashgill and Verrow, Singles, Match Day" */
+  readonly subject: string
+  readonly a: string
+  readonly b: string
+  readonly entryIds: readonly EntryId[]
+  readonly ending: MatchEnding
+  /** Cards of its players who are in other groups. */
+  readonly elsewhere: readonly Pick<CardRecord, 'state'>[]
 }
 
 type Role = SignatureRecord['role']
@@ -43,6 +60,7 @@ export type Taken =
   | { readonly kind: 'score'; readonly late: string | null; readonly withdraws: readonly Role[] }
   | { readonly kind: 'signature'; readonly entryId: EntryId; readonly handsIn: boolean }
   | { readonly kind: 'ball'; readonly late: string | null }
+  | { readonly kind: 'concession'; readonly match: MatchInBook; readonly late: string | null }
   | { readonly kind: 'refused'; readonly code: string; readonly sentence: string }
 
 /** `deviceId`: the phone it came from, as the book names it. */
@@ -53,6 +71,7 @@ export function takeFact(group: GroupCards, fact: DeviceFact, deviceId: DeviceId
   if (!group.entryIds.includes(fact.writer))
     return no('writer-not-in-group', 'Whoever wrote that does not play in this group. Say on the card who you are.')
   if (fact.kind === 'drive' || fact.kind === 'ball-lost') return takeBall(group, card, fact)
+  if (fact.kind === 'concession') return takeConcession(group, fact)
   const now = currentCard({ card, ...group })
   if (fact.kind === 'score') return takeScore(group, card, now, fact, deviceId)
   return takeSignature(group, card, asGroupPlays(group, card, now), fact)
@@ -78,6 +97,27 @@ function takeBall(group: GroupCards, card: CardRecord, fact: BallFact): Taken {
   return {
     kind: 'ball',
     late: closed && `${closed} What was written is kept as a late fact for the desk and does not count by itself.`,
+  }
+}
+
+/** Rules of Golf 3.2b. Counts until a card of the match is handed in; what the desk wrote of its end stands. */
+function takeConcession(group: GroupCards, fact: ConcessionFact): Taken {
+  if (fact.hole !== null && !hasHole(group, fact.hole)) return noSuchHole(group, fact.hole)
+  const match = group.signing?.pairings.find((one) => one.id === fact.matchId)
+  if (!match?.entryIds.some((id) => group.entryIds.includes(id)))
+    return no(
+      'no-such-match',
+      'That match is not in this group any more. Look at the card as it is now, or tell the desk.',
+    )
+  const { walkover, result, abandoned } = match.ending
+  if (walkover || result || abandoned)
+    return no('match-ended', 'The desk has written down how this match ended. Ask there to change it.')
+  const cards = [...group.cards.filter((one) => match.entryIds.includes(one.entryId)), ...match.elsewhere]
+  const closed = cards.map((one) => whyClosed(group.status, one)).find((why) => why !== null) ?? null
+  return {
+    kind: 'concession',
+    match,
+    late: closed && `${closed} What was conceded is kept as a late fact for the desk and does not count by itself.`,
   }
 }
 
@@ -252,5 +292,18 @@ export function afterFact(
     }
   }
   if (taken.kind === 'ball') return group
+  if (taken.kind === 'concession' && fact.kind === 'concession') {
+    const { signing } = group
+    if (!signing || taken.late !== null) return group
+    const ending = endingAfter(taken.match.ending, fact)
+    return {
+      ...group,
+      signing: {
+        ...signing,
+        matches: signing.matches.map((one) => (one.id === taken.match.id ? withConcession(one, fact) : one)),
+        pairings: signing.pairings.map((one) => (one.id === taken.match.id ? { ...one, ending } : one)),
+      },
+    }
+  }
   throw new Error(`A ${fact.kind} cannot be taken as a ${taken.kind}.`)
 }

@@ -60,7 +60,7 @@ export async function takeLateScores(
     if (plan.answers.length === 0)
       return refused('nothing-held', 'That phone has not brought its first scores yet. They come when it looks again.')
     const late = plan.answers.filter((one) => one.answer === 'late').length
-    const sender = { societyId, dayId, status: group.status, deviceId, lastSeq }
+    const sender = { societyId, dayId, groupId, status: group.status, deviceId, lastSeq }
     // What cannot stand is refused already, by the row it was held in.
     const saved = await savePlan(tx, sender, { ...plan, refused: [] }, now)
     const taken = { taken: plan.answers.length - plan.refused.length - late, late, refused: plan.refused.length }

@@ -8,6 +8,7 @@ import type { ReplacedScore } from '@/lib/facts/writer'
 import { lateBalls } from './ball-facts'
 import { calledOffOf } from './called-off'
 import type { Tx } from './client'
+import { lateConcessions } from './concessions'
 import { cardOf, factsOf, PAPER_COLUMNS, rulingsOf, signaturesOf } from './day-cards'
 import { dayRulingsOf } from './day-rulings'
 import type { DayNow } from './day-versions'
@@ -59,7 +60,7 @@ export async function earlierAnswers(
   if (!seqs.length) return new Map()
   const where = { deviceId, seq: { in: [...seqs] } }
   const late = await tx.scoreFact.findMany({ where: { ...where, late: true }, select: { seq: true } })
-  const lateToo = await lateBalls(tx, deviceId, seqs)
+  const lateToo = [...(await lateBalls(tx, deviceId, seqs)), ...(await lateConcessions(tx, deviceId, seqs))]
   const refused = await tx.refusedFact.findMany({ where, select: { seq: true, code: true, sentence: true } })
   const takenIn = await takenAfterEnd(tx, deviceId, refused)
   const answers = new Map<number, FactAnswer>(seqs.map((seq) => [seq, { seq, answer: 'received' }]))
@@ -82,7 +83,9 @@ async function takenAfterEnd(
   const where = { deviceId, seq: { in: seqs } }
   const scores = await tx.scoreFact.findMany({ where, select: { seq: true } })
   const signatures = await tx.signature.findMany({ where, select: { seq: true } })
-  return new Set([...scores, ...signatures].map((one) => one.seq))
+  const balls = await tx.ballFact.findMany({ where, select: { seq: true } })
+  const conceded = await tx.concession.findMany({ where, select: { seq: true } })
+  return new Set([...scores, ...signatures, ...balls, ...conceded].map((one) => one.seq))
 }
 
 const LATE_BEFORE = 'The score came after the card was closed. It is kept as a late fact for the desk.'

@@ -35,6 +35,7 @@ function onServer(record: DayRecord): GroupCards {
       matches: matchesOfDay(record).map((one) => one.match),
       beside: Object.fromEntries(record.entries.map(({ id }) => [id, besideMatches(record, id)])),
       shared: sidesOfOneBall(record).map((side) => side.entryIds),
+      pairings: [],
     },
   }
 }

@@ -1,5 +1,5 @@
 // Promise: a match that ends early is handed in, accepted and closed on the screens' own buttons, without a signal at its
-// last hole; the one card of a scramble that is alone in its group is written and signed by two of its players.
+// last hole; a hole and a match are conceded on the phone, without a signal too, and taken back; the one card of a scramble that is alone in its group is written and signed by two of its players.
 
 import { type OwnBook, signInAtDesk, startOwnBook } from './own-book'
 import { type Browser, expect, type Page, test } from './walk'
@@ -132,6 +132,53 @@ test('a match that is over after ten holes', async ({ browser }) => {
     await button(desk, 'Close the day').click()
     await expect(desk.getByText(/closed/i).first()).toBeVisible()
     await expect(button(desk, 'Close the day')).toHaveCount(0)
+  })
+  await phone.context().close()
+})
+
+test('a hole and the match conceded on the phone', async ({ browser }) => {
+  test.setTimeout(120_000)
+  const { room, link } = await dayOf('Bracken Match', 'Singles match', 2)
+  const phone = await phoneOn(browser, link)
+  await phone.getByRole('list').getByRole('button').first().click()
+  const ask = () => button(phone, 'Concede').click()
+  const who = phone.getByRole('dialog', { name: 'Who concedes?' }).getByRole('button')
+
+  await test.step('a hole, and it is taken back and conceded again', async () => {
+    await expect(phone.getByRole('heading', { name: 'Hole 1', exact: true })).toBeVisible()
+    await phone.context().setOffline(true)
+    await ask()
+    await expect(who).toHaveCount(5)
+    await who.first().click()
+    await expect(phone.locator('.c-match')).toContainText(/1 up after 1, .* wins hole 1 \(conceded\)/)
+    await expect(phone.getByText('no score needed')).toHaveCount(2)
+    await button(phone, 'Take it back').click()
+    await expect(phone.locator('.c-match')).toContainText('not started')
+    await ask()
+    await who.first().click()
+    await expect(phone.locator('.c-match')).toContainText('wins hole 1')
+  })
+
+  await test.step('then the match: both cards are finished as they are', async () => {
+    await nextHole(phone)
+    await ask()
+    await who.nth(3).click()
+    await expect(phone.locator('.c-match')).toContainText('by concession')
+    await expect(button(phone, 'Concede')).toHaveCount(0)
+    await phone.getByRole('link', { name: 'All cards' }).click()
+    await expect(phone.locator('.c-cards').getByText('Finished, not signed')).toHaveCount(2)
+    await expect(phone.locator('.c-matches')).toContainText(/conceded hole 1.*conceded the match/)
+    await phone.locator('.c-cards a').first().click()
+    await expect(phone.getByText(/conceded hole 1\./)).toBeVisible()
+    await phone.context().setOffline(false)
+  })
+
+  await test.step('the desk reads it beside the match', async () => {
+    await expect(async () => {
+      await desk.goto(`${room}/matches`)
+      await expect(desk.getByLabel('How it ended')).toHaveValue('conceded b', { timeout: 1_000 })
+    }).toPass()
+    await expect(desk.getByLabel(/^Holes conceded to/).last()).toHaveValue('1')
   })
   await phone.context().close()
 })

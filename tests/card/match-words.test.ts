@@ -1,7 +1,7 @@
 // Promise: the phone says how a match stands as golfers say it. Invented players.
 
 import { describe, expect, it } from 'vitest'
-import { holeSoFar, isOverBefore, matchSoFar } from '@/app/card/_phone/match-words'
+import { concededSaid, concedes, holeSoFar, isOverBefore, matchSoFar } from '@/app/card/_phone/match-words'
 import { type MatchToCount, matchNow } from '@/lib/rules/matches/match-now'
 
 const both = { a: 'Storrey', b: 'Haldane' }
@@ -72,5 +72,21 @@ describe('how a match stands', () => {
     ])
     const over = match(fours(10), fives(10))
     expect([10, 11].map((hole) => isOverBefore(over, hole))).toEqual([false, true])
+  })
+})
+
+describe('what was conceded', () => {
+  it('names the side, the holes and the match', () => {
+    const conceded = [
+      [7, -1],
+      [4, -1],
+      [9, 1],
+    ] as const
+    expect(concededSaid({ ...both, match: { conceded, concededBy: 'b' } })).toEqual([
+      'Storrey conceded holes 4 and 7.',
+      'Haldane conceded hole 9 and the match.',
+    ])
+    expect(concedes(both, 'a', 4)).toBe('Storrey concedes hole 4')
+    expect(concedes({ ...both, b: 'Verrow and Ashgill' }, 'b', null)).toBe('Verrow and Ashgill concede the match')
   })
 })

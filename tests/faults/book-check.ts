@@ -103,7 +103,9 @@ export function contradictions(
         ? `score ${draft.cardId} ${draft.writer} ${draft.hole} ${draft.score}`
         : draft.kind === 'signature'
           ? `signature ${draft.cardId} ${draft.writer} ${draft.role} ${JSON.stringify(draft.scores)}`
-          : `${draft.kind} ${draft.sideId} ${draft.hole}`
+          : draft.kind === 'concession'
+            ? `concession ${draft.matchId} ${draft.hole} ${draft.by}`
+            : `${draft.kind} ${draft.sideId} ${draft.hole}`
     const there = lines.get(seq) ?? []
     lines.delete(seq)
     const fact = kept[at]

@@ -49,6 +49,16 @@ const good = fc.oneof(
       maxLength: 18,
     }),
   }),
+  fc.record({
+    kind: fc.constant('concession'),
+    seq: fc.integer({ min: 1, max: 999 }),
+    cardId: fc.constant('card'),
+    writer: fc.constant('una'),
+    writtenAt: fc.constant('2026-04-25T12:53:00.000Z'),
+    matchId: fc.string({ minLength: 1, maxLength: 40 }),
+    hole: fc.oneof(fc.integer({ min: 1, max: 18 }), fc.constant(null)),
+    by: fc.constantFrom('a', 'b', null),
+  }),
 )
 
 describe('a fact before it is kept', () => {
@@ -76,6 +86,8 @@ describe('a fact before it is kept', () => {
         'role',
         'scores',
         'replaces',
+        'matchId',
+        'by',
         'more',
       ),
       junk,

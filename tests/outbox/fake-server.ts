@@ -7,6 +7,7 @@ import type { Delivery, DeliveryAnswer, DeviceFact, FactAnswer, WrittenScore } f
 import { deviceIn, phoneMark, writerKey } from '@/lib/facts/writer'
 import type { Looking } from '@/lib/outbox/post'
 import type { Posted } from '@/lib/outbox/sender'
+import { withConcession } from '@/lib/rules/matches/concede'
 
 export interface TakenFact {
   readonly deviceId: DeviceId
@@ -76,6 +77,13 @@ export class FakeServer {
   private change(deviceId: DeviceId, card: PackCard, fact: DeviceFact): void {
     if (fact.kind === 'drive' || fact.kind === 'ball-lost') {
       this.pack = { ...this.pack, scoreVersion: this.pack.scoreVersion + 1, balls: this.ballsAfter(fact) }
+      return
+    }
+    if (fact.kind === 'concession') {
+      const matches = (this.pack.matches ?? []).map((one) =>
+        one.match.id === fact.matchId ? { ...one, match: withConcession(one.match, fact) } : one,
+      )
+      this.pack = { ...this.pack, scoreVersion: this.pack.scoreVersion + 1, matches }
       return
     }
     const changed: PackCard =

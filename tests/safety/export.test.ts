@@ -84,6 +84,9 @@ function fillTheRest(book: string) {
     `INSERT INTO "BallFact" (societyId, dayId, sideId, kind, hole, entryId, writer, userId, deviceId, seq, writtenAt, receivedAt) VALUES (?, ?, 'side', 'drive', 3, ?, 'desk', 'u', ?, 9001, ?, ?)`,
   ).run(s, day.id, entries[0], device.id, t, t)
   db.prepare(
+    `INSERT INTO "Concession" (societyId, dayId, pairingId, hole, by, writerId, deviceId, seq, writtenAt, receivedAt) VALUES (?, ?, 'pair', 4, 'a', ?, ?, 9002, ?, ?)`,
+  ).run(s, day.id, entries[0], device.id, t, t)
+  db.prepare(
     `INSERT INTO "PlayStop" (societyId, dayId, kind, reason, byUserId, byName, toldAt) VALUES (?, ?, 'stop-at-once', 'Lightning', 'u', 'P. Ashgill', ?)`,
   ).run(s, day.id, t)
   db.prepare(`INSERT INTO "DayRuling" VALUES (?, ?, 1, 'abandoned', ?)`).run(

@@ -54,7 +54,7 @@ export function GroupSheet({ pack, now, holder }: { pack: CardPack; now: GroupSn
             )
           })}
         </ul>
-        <MatchesSoFar pack={pack} cards={now.cards} />
+        <MatchesSoFar matches={now.matches} cards={now.cards} />
         <SidesSoFar pack={pack} cards={now.cards} />
         <h2 className="sc">Holes</h2>
         <ul className="c-holes">

@@ -8,6 +8,7 @@ import { type CardNow, holesInPlay } from '@/lib/outbox/card-now'
 import type { GroupBook, GroupSnapshot } from '@/lib/outbox/group-book'
 import { AnyScore } from './any-score'
 import { AskNoScore } from './ask-no-score'
+import { Concessions } from './concede'
 import { changedSince, HoleFoot } from './hole-foot'
 import { HoleHead } from './hole-head'
 import { MatchesOnHole } from './matches-so-far'
@@ -86,7 +87,7 @@ export function HoleView({ pack, now, book, hole, why, go, refuse }: Props) {
     <>
       <header className="c-head">
         <HoleHead pack={pack} hole={hole} hasMoved={moved} />
-        <MatchesOnHole pack={pack} cards={now.cards} hole={hole} />
+        <MatchesOnHole matches={now.matches} cards={now.cards} hole={hole} />
       </header>
       <p className="unseen" aria-live="polite">
         {off && now.cards.flatMap((card) => signaturesOffInWords(pack, card)).join(' ')}
@@ -119,6 +120,7 @@ export function HoleView({ pack, now, book, hole, why, go, refuse }: Props) {
           ) : null
         })}
         <SideBalls now={now} book={book} hole={hole} refuse={refuse} />
+        <Concessions now={now} book={book} hole={hole} refuse={refuse} />
       </form>
       <HoleFoot
         pack={pack}

@@ -1,9 +1,9 @@
 // How the matches of a group stand, in the words of the phone.
 
-import { counted } from '@/lib/boards/in-words'
+import { counted, listed } from '@/lib/boards/in-words'
 import { resultSaid } from '@/lib/boards/match-ending-words'
 import type { PackMatch } from '@/lib/facts/card-pack'
-import type { MatchNow } from '@/lib/rules/matches/match-now'
+import type { MatchNow, MatchToCount } from '@/lib/rules/matches/match-now'
 
 type Both = Pick<PackMatch, 'a' | 'b'>
 
@@ -41,3 +41,31 @@ export function holeSoFar({ a, b }: Both, now: MatchNow, hole: number): string |
 
 /** A hole on which this match needs no score any more. */
 export const isOverBefore = (now: MatchNow, hole: number) => now.finished && now.notNeeded.includes(hole)
+
+type Named = Both & { readonly match: Pick<MatchToCount, 'conceded' | 'concededBy'> }
+
+const nameOf = ({ a, b }: Both, end: 'a' | 'b') => (end === 'a' ? a : b)
+
+/** The end that conceded the hole; null where nobody did. */
+export function concededOn({ match }: Pick<Named, 'match'>, hole: number): 'a' | 'b' | null {
+  const to = match.conceded.find(([each]) => each === hole)?.[1]
+  return to === undefined ? null : to > 0 ? 'b' : 'a'
+}
+
+/** "Storrey concedes hole 4", "Storrey and Verrow concede the match". */
+export const concedes = (match: Both, end: 'a' | 'b', hole: number | null): string =>
+  `${verb(nameOf(match, end), 'concedes', 'concede')} ${hole === null ? 'the match' : `hole ${hole}`}`
+
+/** Everything that was conceded: "Storrey conceded holes 4 and 7." */
+export function concededSaid(one: Named): readonly string[] {
+  const holes = (end: 'a' | 'b') =>
+    one.match.conceded.map(([hole]) => hole).filter((hole) => concededOn(one, hole) === end)
+  return (['a', 'b'] as const).flatMap((end) => {
+    const given = holes(end).sort((x, y) => x - y)
+    const what = [
+      ...(given.length > 0 ? [`${given.length === 1 ? 'hole' : 'holes'} ${listed(given.map(String))}`] : []),
+      ...(one.match.concededBy === end ? ['the match'] : []),
+    ]
+    return what.length > 0 ? [`${nameOf(one, end)} conceded ${listed(what)}.`] : []
+  })
+}

@@ -1,17 +1,18 @@
 'use client'
 
-import type { CardPack } from '@/lib/facts/card-pack'
+import type { PackMatch } from '@/lib/facts/card-pack'
 import { type CardNow, scoresIn } from '@/lib/outbox/card-now'
 import { matchNow } from '@/lib/rules/matches/match-now'
-import { holeSoFar, isOverBefore, matchSoFar } from './match-words'
+import { concededOn, concededSaid, holeSoFar, isOverBefore, matchSoFar } from './match-words'
 
 interface Props {
-  readonly pack: CardPack
+  /** With what was conceded on this phone. */
+  readonly matches: readonly PackMatch[]
   readonly cards: readonly CardNow[]
 }
 
-const standings = ({ pack, cards }: Props) =>
-  (pack.matches ?? []).map((one) => ({ one, now: matchNow(one.match, scoresIn(cards)) }))
+const standings = ({ matches, cards }: Props) =>
+  matches.map((one) => ({ one, now: matchNow(one.match, scoresIn(cards)) }))
 
 /** On the page of a hole: one line a match. */
 export function MatchesOnHole({ hole, ...props }: Props & { readonly hole: number }) {
@@ -24,6 +25,7 @@ export function MatchesOnHole({ hole, ...props }: Props & { readonly hole: numbe
           <p className="c-other c-match" key={one.match.id}>
             <b>{matchSoFar(one, now)}</b>
             {here && `, ${here}`}
+            {concededOn(one, hole) && ' (conceded)'}
           </p>
         )
       })}
@@ -36,18 +38,19 @@ export function MatchesOnHole({ hole, ...props }: Props & { readonly hole: numbe
 
 /** On the page of all cards. */
 export function MatchesSoFar(props: Props) {
-  const { pack } = props
-  if (!pack.matches) return null
+  const { matches } = props
+  if (matches.length === 0) return null
   return (
     <section aria-labelledby="matches">
       <h2 className="sc" id="matches">
-        {pack.matches.length === 1 ? 'The match' : 'The matches'}
+        {matches.length === 1 ? 'The match' : 'The matches'}
       </h2>
       <ul className="c-matches">
         {standings(props).map(({ one, now }) => (
           <li key={one.match.id}>
             {matchSoFar(one, now)}
-            {new Set(pack.matches?.map((each) => each.competition)).size > 1 && (
+            {concededSaid(one).length > 0 && <span className="small second">. {concededSaid(one).join(' ')}</span>}
+            {new Set(matches.map((each) => each.competition)).size > 1 && (
               <span className="small second"> {one.competition}</span>
             )}
           </li>

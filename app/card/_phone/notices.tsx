@@ -12,6 +12,8 @@ function written(now: GroupSnapshot, { fact }: KeptFact): string {
   if (fact.kind === 'signature') return `${name}, signed as ${fact.role}`
   if (fact.kind === 'drive') return `A drive on hole ${fact.hole}`
   if (fact.kind === 'ball-lost') return `The named ball on hole ${fact.hole}`
+  if (fact.kind === 'concession')
+    return `${fact.by === null ? 'Taking back the concession of' : 'Conceding'} ${fact.hole === null ? 'the match' : `hole ${fact.hole}`}`
   return `${name}, hole ${fact.hole}: ${fact.score === null ? 'cleared' : figureOf(fact.score)}`
 }
 

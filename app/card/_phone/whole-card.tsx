@@ -5,8 +5,10 @@ import type { CardPack } from '@/lib/facts/card-pack'
 import type { CardNow, HoleNow } from '@/lib/outbox/card-now'
 import type { GroupBook, GroupSnapshot } from '@/lib/outbox/group-book'
 import type { Me } from '@/lib/outbox/holding'
+import { playsIn } from '@/lib/rules/matches/match-now'
 import { Dots } from './dots'
 import { HandedIn } from './handed-in'
+import { concededOn, concededSaid } from './match-words'
 import {
   figureOf,
   holeValue,
@@ -67,6 +69,8 @@ export function WholeCard(props: Props) {
   }
   const total = totalOf(pack.reading, card.holes)
   const marker = card.card.markerId ? pack.cards.find((each) => each.entryId === card.card.markerId) : null
+  const matches = now.matches.filter((one) => playsIn(one.match, card.card.entryId))
+  const conceded = matches.flatMap(concededSaid)
   const nines = [card.holes.slice(0, 9), card.holes.slice(9)]
   const isWhole = card.holes.length > 9
   return (
@@ -80,6 +84,11 @@ export function WholeCard(props: Props) {
         </p>
         {card.card.leftOut?.map((sentence) => (
           <p key={sentence} className="small">
+            {sentence}
+          </p>
+        ))}
+        {conceded.map((sentence) => (
+          <p className="small" key={sentence}>
             {sentence}
           </p>
         ))}
@@ -134,6 +143,7 @@ export function WholeCard(props: Props) {
                     hole={hole}
                     me={now.me}
                     spare={card.notNeeded.includes(hole.hole)}
+                    conceded={matches.some((one) => concededOn(one, hole.hole) !== null)}
                   />
                 ))}
                 {isWhole && (
@@ -215,7 +225,15 @@ function GivePhone({
   )
 }
 
-function HoleLine({ pack, hole, me, spare }: { pack: CardPack; hole: HoleNow; me: Me; spare: boolean }) {
+interface OneHole {
+  readonly pack: CardPack
+  readonly hole: HoleNow
+  readonly me: Me
+  readonly spare: boolean
+  readonly conceded: boolean
+}
+
+function HoleLine({ pack, hole, me, spare, conceded }: OneHole) {
   const [open, setOpen] = useState(false)
   const working = hole.score === null ? null : workingOf(pack.reading, hole, hole.score)
   const value = hole.score === null ? null : holeValue(pack.reading, hole, hole.score)
@@ -247,6 +265,7 @@ function HoleLine({ pack, hole, me, spare }: { pack: CardPack; hole: HoleNow; me
             <td className="fig gross">
               {hole.score === null && <span className="unseen">{spare ? 'no score needed' : 'to enter'}</span>}
               {hole.score === 'x' ? <span className="small">no score</span> : hole.score}
+              {conceded && <span className="small"> conceded</span>}
               {hole.ruled && <span className="small"> ruled</span>}
             </td>
             <td className="fig c-opens">

@@ -44,6 +44,8 @@ export interface MatchToCount {
   /** Ended off the course, or by extra holes. */
   readonly ended?: MatchEnding
   readonly abandoned?: true
+  /** The end that conceded the match. */
+  readonly concededBy?: 'a' | 'b'
 }
 
 /** The card of one player as the reader has it; undefined where the reader has none. */

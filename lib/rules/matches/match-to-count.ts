@@ -58,5 +58,6 @@ export function matchToCount(match: Match, terms: TermsInForce, index: DayIndex)
     ...(parts === undefined ? {} : { parts }),
     ...(ended === null ? {} : { ended }),
     ...(match.abandoned === true ? { abandoned: true as const } : {}),
+    ...(match.concededBy === undefined ? {} : { concededBy: match.concededBy }),
   }
 }

@@ -135,6 +135,7 @@ export async function keepEnding(where: DayAddress, before: ActState, form: Form
         competitionId: text(form, 'competitionId'),
         matchId: text(form, 'matchId'),
         ending: read.ending,
+        was: text(form, 'was') || undefined,
       })
       return asked.ok ? endMatch(actor, asked.value) : asked
     },

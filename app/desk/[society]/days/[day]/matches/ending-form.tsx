@@ -39,6 +39,7 @@ export function EndingForm({ action, competitionId, match, withExtraHoles, child
       {children}
       <input type="hidden" name="competitionId" value={competitionId} />
       <input type="hidden" name="matchId" value={match.id} />
+      <input type="hidden" name="was" value={JSON.stringify(ending)} />
       <div className="fields">
         <SelectField
           name="how"
