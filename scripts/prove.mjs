@@ -11,6 +11,7 @@ const full = {
   KILLS: '200',
   FUZZ_MUTATIONS: '100000',
   AGREEMENT_RECORDS: '5000',
+  AGREEMENT_DAYS: '20',
 }
 const run = spawnSync(
   process.execPath,

@@ -26,13 +26,14 @@ const NINE = [3, 6, 9, 1, 7, 4, 5, 8, 2]
 
 const NOON = new Date('2031-06-14T12:00:00Z')
 
-export function randomRecord(seed: number): DayRecord {
+/** `main`: the format of the first competition, where it is not left to the lot. */
+export function randomRecord(seed: number, main?: Format): DayRecord {
   const lot = lotFrom(seed)
   const people = Array.from({ length: 4 + lot(9) }, (_, at) => ({ id: `p${at}`, woman: lot(3) === 0 }))
   const size = lot(5) === 0 ? 3 : 4
   const days = lot(3) === 0 ? 1 + lot(2) : 0
   const earlier = Array.from({ length: days }, (_, at) => oneDay(lot, `e${at}`, people.slice(lot(2)), size, []))
-  return oneDay(lot, 'd', people, size, earlier)
+  return oneDay(lot, 'd', people, size, earlier, main)
 }
 
 function oneDay(
@@ -41,6 +42,7 @@ function oneDay(
   people: readonly { readonly id: string; readonly woman: boolean }[],
   groupSize: number,
   earlier: readonly DayRecord[],
+  main?: Format,
 ): DayRecord {
   const holes = lot(6) === 0 ? 9 : 18
   const tee = (gender: 'men' | 'women') => ({
@@ -81,7 +83,7 @@ function oneDay(
   for (let at = 0; at < drawn.length; at += groupSize) groups.push(drawn.slice(at, at + groupSize))
   const ballFacts: BallFactRecord[] = []
   const competitions = Array.from({ length: 1 + lot(3) }, (_, at) =>
-    competition(lot, `${id}-c${at}`, at + 1, drawn, groups, holes, earlier, ballFacts),
+    competition(lot, `${id}-c${at}`, at + 1, drawn, groups, holes, earlier, ballFacts, at === 0 ? main : undefined),
   )
   const cards = playing.flatMap((entryId) =>
     lot(10) === 0
@@ -192,8 +194,9 @@ function competition(
   holes: number,
   earlier: readonly DayRecord[],
   ballFacts: BallFactRecord[],
+  given?: Format,
 ): CompetitionRecord {
-  const format = FORMATS[lot(FORMATS.length)]!
+  const format = given ?? FORMATS[lot(FORMATS.length)]!
   const allowance = proposedAllowance(format.id, 40, '2024').allowance
   const sides = format.sideSize > 1 ? sidesBy(lot, id, drawn, format.sideSize) : []
   if (format.ball === 'one' || format.count.kind === 'named-player') balls(lot, sides, holes, ballFacts)
