@@ -6,13 +6,14 @@ import { stoppedBy } from '@/lib/facts/day-rulings'
 import type { CardId, EntryId } from '@/lib/facts/ids'
 import { fullName } from '@/lib/facts/person-name'
 import type { Card, Competition, Day, Player, Side, Tee } from '@/lib/rules/day'
-import { termsThen } from './counted-terms'
+import { termsOfRound } from './counted-terms'
 import { type CurrentCard, currentCard } from './current-card'
 import { asRuled } from './day-rulings'
 import { formatIn } from './format-of-competition'
 import { agreedScores, asMatchesLeave, hasMatches, type MatchOfDay, matchesToCount } from './match-cards'
 import { earlierRounds, type MissingEntry, missingToday, roundsOf, sidesMissing } from './rounds-of-record'
 import { sharedGroups } from './shared-games'
+import { sideTeeOf } from './side-tee'
 import { absentFrom, isOneBall, matchesOf, sideCards, sidesOf, teamsOf } from './sides-of-record'
 
 // A record is one state of the book and never changes, so what is worked out from it is kept as long as it is.
@@ -191,6 +192,7 @@ function competitionOf(
     guests: _g,
     onePrize: _p,
     sidesPrizes: _s,
+    sideTee: named,
     ...rest
   } = competition.terms
   // A divisor stands in place of the allowance: no day is read in which both are given.
@@ -200,15 +202,17 @@ function competitionOf(
   const groups = format && sharedGroups(record, format, playing)
   const rounds = roundsOf(record, competition)
   const roundTerms = record.earlier.flatMap((earlier, at) => {
-    const then = competition.countedDayIds.includes(earlier.id) ? termsThen(competition, earlier) : null
+    const then = competition.countedDayIds.includes(earlier.id) ? termsOfRound(competition, earlier) : null
     return then ? [{ round: at + 2, ...then }] : []
   })
+  const sideTee = sideTeeOf(record, named)
   const entrants = format?.sideSize === 1 && !format.isMatch ? entrantsAmong(competition, playing, missing) : undefined
   return {
     id: competition.id,
     name: competition.name,
     format: competition.format,
     ...terms,
+    ...(sideTee === null ? {} : { sideTee }),
     ...(format?.isMatch ? { matches: matchesOf(competition, playing, sides) } : {}),
     ...(groups ? { groups } : {}),
     ...(rounds ? { rounds } : {}),

@@ -51,6 +51,7 @@ export interface CompetitionAtDesk {
   readonly name: string
   readonly size: number
   readonly countedDayIds: readonly DayId[]
+  readonly recountedDayIds: readonly DayId[]
   readonly sides: CompetitionRecord['sides']
   /** Null where the field is played, not an opponent. */
   readonly matches: readonly MatchAtDesk[] | null
@@ -91,6 +92,7 @@ export function deskMatchesOf(
         name: one.name,
         size,
         countedDayIds: one.countedDayIds,
+        recountedDayIds: one.recountedDayIds ?? [],
         sides: one.sides,
         matches: format?.isMatch ? matchesAtDesk(record, one, shown) : null,
         pairings: one.pairings,

@@ -6,10 +6,11 @@ import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
 import type { Format } from '@/lib/rules/formats/format'
 import type { CompetitionResult } from '@/lib/rules/standings'
 import { inWords } from './in-words'
-import { BALL_LOST } from './terms-in-words'
+import { sideTeeOf } from './side-tee'
+import { BALL_LOST, PART_POINTS, RANKING } from './terms-in-words'
 
 export function houseRulesSaid(
-  record: Pick<DayRecord, 'entries'>,
+  record: Pick<DayRecord, 'entries' | 'tees'>,
   { sides, terms }: Pick<CompetitionRecord, 'sides' | 'terms'>,
   { teams, standings, allowanceFrom }: Pick<CompetitionResult, 'teams' | 'standings' | 'allowanceFrom'>,
   format: Format | null,
@@ -22,17 +23,19 @@ export function houseRulesSaid(
   const short = [...sizes].filter((size) => size < side.to && shortSides?.[size] !== undefined).sort((a, b) => a - b)
   const isPublished = allowanceFrom.startsWith('published') && terms.dividedBy === undefined
   return [
-    ...(ball === 'one' && isMixed
-      ? ['A side on different tees plays to the card with the lowest par of its players’ tees.']
+    ...(ball === 'one' && isMixed && sideTeeOf(record, terms.sideTee) === null
+      ? [
+          `${terms.sideTee === undefined ? '' : 'Nobody plays from the tees that the terms name. '}A side on different tees plays to the card with the lowest par of its players’ tees.`,
+        ]
       : []),
     ...(isPublished && terms.missing === undefined
       ? short.map((size) => `A side of ${inWords(size)} takes the published figure for ${inWords(size)}.`)
       : []),
-    ...(value.kind === 'against-opponent' && value.parts !== undefined && teams !== undefined
-      ? ['Between teams each part of a match is worth a point.']
+    ...(value.kind === 'against-opponent' && value.parts !== undefined && teams !== undefined && !terms.partPoints
+      ? [PART_POINTS['each-part']]
       : []),
-    ...(value.kind === 'shared' && standings.some(({ group }) => group !== undefined)
-      ? ['Each group is a game of its own, with its own places.']
+    ...(value.kind === 'shared' && !terms.ranking && standings.some(({ group }) => group !== undefined)
+      ? [RANKING['in-group']]
       : []),
     ...(count.kind === 'named-player' && terms.ballLost === undefined ? [BALL_LOST[count.lost]] : []),
   ]

@@ -6,6 +6,7 @@ import { readBack } from '@/lib/rules/formats/read-back'
 import { decidingHandicap, divisionInWords } from './divisions'
 import { formatIn } from './format-of-competition'
 import { inWords, listed } from './in-words'
+import { teeTermInWords } from './side-tee'
 
 type Terms = CompetitionRecord['terms']
 
@@ -37,6 +38,9 @@ export function termSentences(terms: Partial<Pick<Terms, Said>>, format: Format 
     ...(terms.matchDifference ? [DIFFERENCE[terms.matchDifference]] : []),
     ...(terms.extraHoleStrokes ? [EXTRA_HOLES[terms.extraHoleStrokes]] : []),
     ...(terms.missing ? [missingInWords(terms.missing, format?.ball === 'one')] : []),
+    ...(terms.sideTee === undefined ? [] : [`A side plays to the card of ${teeTermInWords(terms.sideTee)}.`]),
+    ...(terms.partPoints ? [PART_POINTS[terms.partPoints]] : []),
+    ...(terms.ranking ? [RANKING[terms.ranking]] : []),
     ...(terms.minimumDrives ? [drivesInWords(terms.minimumDrives)] : []),
     ...(terms.ballLost ? [BALL_LOST[terms.ballLost]] : []),
     ...(terms.notPlayed ? [NOT_PLAYED[terms.notPlayed]] : []),
@@ -93,6 +97,16 @@ export const BALL_LOST: Readonly<Record<NonNullable<Terms['ballLost']>, string>>
   'counts-once': 'Once the named ball is lost the named score counts once, like the others.',
   'named-score-nothing': 'Once the named ball is lost the named score counts nothing.',
   'side-out': 'A side that loses the named ball is out.',
+}
+
+export const PART_POINTS: Readonly<Record<NonNullable<Terms['partPoints']>, string>> = {
+  'each-part': 'Between teams each part of a match is worth a point.',
+  whole: 'Between teams a match is worth one point, for the whole of it.',
+}
+
+export const RANKING: Readonly<Record<NonNullable<Terms['ranking']>, string>> = {
+  'in-group': 'Each group is a game of its own, with its own places.',
+  everybody: 'Every hole is shared in its group; the places are over everybody.',
 }
 
 const NOT_PLAYED: Readonly<Record<NonNullable<Terms['notPlayed']>, string>> = {

@@ -21,9 +21,6 @@ export function extraTermsFaults(
   if (competition.dividedBy !== undefined && competition.allowance !== undefined) {
     out('dividedBy', 'Give an allowance or a divisor, not both.')
   }
-  const { value } = format
-  if (competition.partPoints !== undefined && !(value.kind === 'against-opponent' && value.parts !== undefined))
-    out('partPoints', `In ${format.name} no match has parts.`)
   sideTeeFault(file, competition, format, `${place}.sideTee`, faults)
   groupFaults(competition, format, file, place, faults)
   roundFaults(file, competition, format, place, faults)
@@ -72,10 +69,9 @@ function sideTeeFault(
   place: string,
   faults: Faults,
 ): void {
-  if (sideTee === undefined) return
+  if (sideTee === undefined || format.ball === 'own') return
   const played = [...file.players, ...file.cards].some(({ tee }) => tee === sideTee)
-  if (format.ball === 'own') faults.at(place, `In ${format.name} every player has a card of the own tee.`)
-  else if (!file.course.tees.some(({ id }) => id === sideTee))
+  if (!file.course.tees.some(({ id }) => id === sideTee))
     faults.at(place, `There is no tee ${quoted(sideTee)} on this course.`)
   else if (!played) faults.at(place, `Nobody plays from ${quoted(sideTee)}.`)
 }
@@ -91,8 +87,6 @@ function groupFaults(
   const { groups } = competition
   if (value.kind !== 'shared') {
     if (groups !== undefined) faults.at(`${place}.groups`, `In ${format.name} nothing is shared inside a group.`)
-    if (competition.ranking !== undefined)
-      faults.at(`${place}.ranking`, `In ${format.name} nothing is shared inside a group.`)
     return
   }
   const seen = new Set<string>()

@@ -162,9 +162,6 @@ const competition = z.strictObject({
   maximum: maximumScore.optional(),
   ...rarerTerms,
   groups: z.array(z.array(id).min(2, 'A group has at least two players.')).max(200).optional(),
-  ranking: z.enum(['in-group', 'everybody'], 'Write "in-group" or "everybody".').optional(),
-  sideTee: id.optional(),
-  partPoints: z.enum(['each-part', 'whole'], 'Write "each-part" or "whole".').optional(),
   rounds: z
     .array(whole(1, 8, 'A round'))
     .min(1, 'Name at least one round.')
@@ -176,7 +173,7 @@ const competition = z.strictObject({
         round: whole(1, 8, 'A round'),
         allowance: allowance.optional(),
         maximum: maximumScore.optional(),
-        sideTee: id.optional(),
+        sideTee: rarerTerms.sideTee,
         handicapLimit: rarerTerms.handicapLimit,
         dividedBy: rarerTerms.dividedBy,
         namedHoles: rarerTerms.namedHoles,

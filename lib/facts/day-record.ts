@@ -146,6 +146,8 @@ export interface CompetitionRecord {
   readonly pairings: readonly PairingRecord[]
   /** Earlier days that are added up with this one, in order: ids of `DayRecord.earlier`. */
   readonly countedDayIds: readonly DayId[]
+  /** Those of them that are counted anew under these terms, not as they were published. */
+  readonly recountedDayIds?: readonly DayId[]
 }
 
 export interface GroupRecord {

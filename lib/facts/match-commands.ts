@@ -62,6 +62,8 @@ export const countDays = z.strictObject({
   dayIds: z.array(dayId).max(7),
   /** Said by an officer who has read that some of them had other terms. */
   underTheseTerms: z.boolean().default(false),
+  /** Of days with other terms: those that are counted anew under the terms of this one, not as they were published. */
+  recount: z.array(dayId).max(7).default([]),
 })
 export type CountDays = z.input<typeof countDays>
 

@@ -57,6 +57,9 @@ export const rarerTerms = {
       'Write "counts-once", "named-score-nothing" or "side-out".',
     )
     .optional(),
+  sideTee: id.optional(),
+  partPoints: z.enum(['each-part', 'whole'], 'Write "each-part" or "whole".').optional(),
+  ranking: z.enum(['in-group', 'everybody'], 'Write "in-group" or "everybody".').optional(),
   minimumDrives: whole(0, 18, 'The minimum of drives').optional(),
   divisions: z.array(division).max(20).optional(),
 }

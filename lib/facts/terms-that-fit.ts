@@ -18,6 +18,9 @@ export type FittingTerms = Pick<
   | 'divisions'
   | 'handicapLimit'
   | 'maximum'
+  | 'sideTee'
+  | 'partPoints'
+  | 'ranking'
 >
 export type FittingTerm = keyof FittingTerms
 
@@ -39,7 +42,12 @@ export function termFits(term: FittingTerm, format: Format): boolean {
     case 'ballLost':
       return format.count.kind === 'named-player'
     case 'minimumDrives':
+    case 'sideTee':
       return format.ball === 'one'
+    case 'partPoints':
+      return format.value.kind === 'against-opponent' && format.value.parts !== undefined
+    case 'ranking':
+      return format.value.kind === 'shared'
     case 'countedHoles':
     case 'divisions':
       return !format.isMatch
@@ -59,6 +67,9 @@ const WHY_NOT: Readonly<Record<Exclude<FittingTerm, 'notPlayed'>, (name: string)
   missing: (name) => `${name} is played by single players: nobody can be missing from a side.`,
   ballLost: (name) => `${name} has no named ball to lose.`,
   minimumDrives: (name) => `In ${name} every player plays an own ball.`,
+  sideTee: (name) => `In ${name} every player has a card of the own tee.`,
+  partPoints: (name) => `In ${name} no match has parts.`,
+  ranking: (name) => `In ${name} nothing is shared inside a group.`,
   countedHoles: (name) => `${name} has no standings.`,
   divisions: (name) => `${name} has no standings.`,
   handicapLimit: (name) => `${name} counts no handicap.`,

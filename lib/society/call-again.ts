@@ -3,11 +3,13 @@
 
 import { dateInWords } from '@/lib/boards/dates-in-words'
 import { formatIn } from '@/lib/boards/format-of-competition'
+import { teeTerm } from '@/lib/boards/side-tee'
 import type { Actor } from '@/lib/facts/actor'
 import { addMinutes } from '@/lib/facts/calendar'
 import type { DayRecord } from '@/lib/facts/day-record'
 import type { DayId, EntryId } from '@/lib/facts/ids'
 import { type CallAgain, callAgain as schema } from '@/lib/facts/match-commands'
+import type { CompetitionTerms } from '@/lib/facts/terms'
 import { ok, type Result, refused } from '@/lib/result'
 import { hasHole, placeOfHole, shownHole } from '@/lib/rules/hole-numbers'
 import { recordAct } from '@/lib/store/acts'
@@ -83,6 +85,12 @@ export async function callAgain(
   })
 }
 
+/** The tees of a side’s card are named only where the course has them. */
+function onCourse(terms: CompetitionTerms, course: CourseKept): CompetitionTerms {
+  const { sideTee, ...others } = terms
+  return sideTee === undefined || course.tees.some((tee) => teeTerm(tee) === sideTee) ? terms : others
+}
+
 function formOf(first: DayRecord, asked: CallAgain, course: CourseKept, places: number | null): DayForm {
   const teeLike = (gender: 'men' | 'women') => {
     const was = first.tees.find((tee) => tee.gender === gender && tee.isDefault)?.name
@@ -105,7 +113,10 @@ function formOf(first: DayRecord, asked: CallAgain, course: CourseKept, places: 
     competitions: first.competitions.map(({ name, format, terms, prizes }) => ({
       name,
       format,
-      terms: asked.holes === first.round.holes ? terms : { ...terms, ties: tiesOn(terms.ties, asked.holes) },
+      terms: onCourse(
+        asked.holes === first.round.holes ? terms : { ...terms, ties: tiesOn(terms.ties, asked.holes) },
+        course,
+      ),
       prizes: prizes.map(({ number: _, ...prize }) => prize),
     })),
   }
@@ -164,7 +175,10 @@ async function sameField(tx: Tx, first: DayRecord, dayId: DayId, now: Date): Pro
       one.id,
       was.sides.map((side) => again(side.entryIds)).filter((ids) => ids.length > 0),
     )
-    if (!formatIn(one)?.isMatch) await replaceCountedDays(tx, societyId, one.id, [...was.countedDayIds, first.id])
+    if (!formatIn(one)?.isMatch) {
+      const counted = [...was.countedDayIds, first.id]
+      await replaceCountedDays(tx, societyId, one.id, counted, was.recountedDayIds)
+    }
   }
   await replaceTeams(
     tx,

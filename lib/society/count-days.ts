@@ -1,7 +1,8 @@
 // A competition over several days: the earlier days it is added up with. This day is its last round.
 
-import { countedOtherwise } from '@/lib/boards/counted-terms'
+import { canBeAdded, countedOtherwise, termsDiffer } from '@/lib/boards/counted-terms'
 import { formatIn } from '@/lib/boards/format-of-competition'
+import { changedInWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import type { DayId } from '@/lib/facts/ids'
 import { type CountDays, countDays as schema } from '@/lib/facts/match-commands'
@@ -25,7 +26,7 @@ export async function countDays(
 ): Promise<Result<{ version: number }, Refusals>> {
   const read = parseInput(schema, input)
   if (!read.ok) return read
-  const { competitionId, dayIds, underTheseTerms } = read.value
+  const { competitionId, dayIds, underTheseTerms, recount } = read.value
   return changeOfDay<object, Refusals>(
     actor,
     'change-day',
@@ -38,11 +39,13 @@ export async function countDays(
         return refused('no-sum', `${competition.name} is played as matches: a match has one round.`)
       const before = await daysBefore(tx, societyId, day.date, day.id)
       const wanted = before.filter((one) => dayIds.includes(one.id)).reverse()
-      const faults = dayIds.flatMap((id, at) =>
-        before.some((one) => one.id === id)
-          ? []
-          : [{ place: `dayIds[${at}]`, sentence: 'Only days up to the date of this one can be added up with it.' }],
-      )
+      const faults = dayIds.flatMap((id, at) => {
+        const there = before.find((one) => one.id === id)
+        const place = `dayIds[${at}]`
+        if (!there) return [{ place, sentence: 'Only days up to the date of this one can be added up with it.' }]
+        if (canBeAdded(competition, there) || competition.countedDayIds.includes(id)) return []
+        return [{ place, sentence: `${there.name} has no cards that ${competition.name} could be counted from.` }]
+      })
       if (faults.length > 0) return notUnderstood(faults)
       const others = day.competitions.filter((one) => one.id !== competitionId).flatMap((one) => one.countedDayIds)
       if (new Set([...others, ...wanted.map((one) => one.id)]).size > MOST_EARLIER)
@@ -53,12 +56,18 @@ export async function countDays(
       })
       if (other.length > 0 && !underTheseTerms)
         return refused('terms-differ', `Say that it is to be counted under the terms of ${competition.name}.`, other)
+      const anew = wanted.filter((one) => recount.includes(one.id) && termsDiffer(competition, one))
       const nameOf = (id: DayId) => before.find((one) => one.id === id)?.name ?? id
       return {
         record: {
           subject: `${competition.name}, ${day.name}`,
-          before: { 'Added up with': competition.countedDayIds.map(nameOf) },
-          after: { 'Added up with': wanted.map((one) => one.name) },
+          ...changedInWords(
+            {
+              'Added up with': competition.countedDayIds.map(nameOf),
+              'Counted anew': (competition.recountedDayIds ?? []).map(nameOf),
+            },
+            { 'Added up with': wanted.map((one) => one.name), 'Counted anew': anew.map((one) => one.name) },
+          ),
         },
         save: async (saving) => {
           await replaceCountedDays(
@@ -66,6 +75,7 @@ export async function countDays(
             societyId,
             competitionId,
             wanted.map((one) => one.id),
+            anew.map((one) => one.id),
           )
           return {}
         },

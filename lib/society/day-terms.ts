@@ -4,6 +4,7 @@
 import type { z } from 'zod'
 import { dateInWords } from '@/lib/boards/dates-in-words'
 import { formatIn, isPublishedFor } from '@/lib/boards/format-of-competition'
+import { teeTerm, teeTermInWords } from '@/lib/boards/side-tee'
 import { twiceRound } from '@/lib/boards/twice-round'
 import { ballClashes } from '@/lib/facts/balls-on-a-card'
 import { isDate } from '@/lib/facts/calendar'
@@ -27,7 +28,12 @@ export type DayForm = z.output<typeof callDay>
 export function dayToKeep(form: DayForm, season: SeasonKept, kept: CourseKept): Result<DayToKeep, 'not-understood'> {
   const course = asPlayed(kept, form.holes)
   const round = { holes: form.holes, firstHole: nineOf(form, course) ?? 1 }
-  const faults = [...dateFaults(form, season), ...courseFaults(form, course), ...competitionFaults(form, round)]
+  const faults = [
+    ...dateFaults(form, season),
+    ...courseFaults(form, course),
+    ...competitionFaults(form, round),
+    ...sideTeeFaults(form, course),
+  ]
   if (faults.length > 0) return notUnderstood(faults)
   const edition = editionFor(form.date)
   return ok({
@@ -182,6 +188,21 @@ function competitionFaults(form: DayForm, round: RoundHoles): readonly Fault[] {
     })
   })
   return faults
+}
+
+/** The tees of a side's card are tees somebody can be put on. */
+function sideTeeFaults(form: DayForm, course: CourseKept): readonly Fault[] {
+  const tees = new Set(roundTees(form, course).map(teeTerm))
+  return form.competitions.flatMap(({ terms: { sideTee } }, at) =>
+    sideTee === undefined || tees.has(sideTee)
+      ? []
+      : [
+          {
+            place: `competitions[${at}].terms.sideTee`,
+            sentence: `The day has no ${teeTermInWords(sideTee).replace(/^the /, '')}: choose others.`,
+          },
+        ],
+  )
 }
 
 /** What may still be wrong when only names and prizes can move: two of one name, a prize of no division. */

@@ -213,7 +213,7 @@ async function competitionsOf(tx: Tx, dayId: DayId): Promise<CompetitionRecord[]
         select: { number: true, name: true, place: true, eligible: true, valuePence: true, division: true },
         orderBy: { number: 'asc' },
       },
-      countedDays: { select: { dayId: true }, orderBy: { number: 'asc' } },
+      countedDays: { select: { dayId: true, countedUnder: true }, orderBy: { number: 'asc' } },
       sides: {
         select: {
           id: true,
@@ -231,6 +231,7 @@ async function competitionsOf(tx: Tx, dayId: DayId): Promise<CompetitionRecord[]
     ...row,
     pairings: pairings.get(row.id) ?? [],
     countedDayIds: countedDays.map((one) => one.dayId),
+    recountedDayIds: countedDays.flatMap((one) => (one.countedUnder === 'this-day' ? [one.dayId] : [])),
     terms: competitionTerms.parse(JSON.parse(row.terms)),
     prizes: row.prizes.map((prize) => ({
       ...prize,

@@ -72,10 +72,17 @@ export async function replaceCountedDays(
   societyId: SocietyId,
   competitionId: CompetitionId,
   dayIds: readonly DayId[],
+  recounted: readonly DayId[] = [],
 ): Promise<void> {
   await tx.countedDay.deleteMany({ where: { competitionId } })
   await tx.countedDay.createMany({
-    data: dayIds.map((dayId, at) => ({ societyId, competitionId, number: at + 1, dayId })),
+    data: dayIds.map((dayId, at) => ({
+      societyId,
+      competitionId,
+      number: at + 1,
+      dayId,
+      countedUnder: recounted.includes(dayId) ? 'this-day' : 'as-published',
+    })),
   })
 }
 

@@ -18,7 +18,12 @@ function said(id: string, size: number, terms: Partial<CompetitionRecord['terms'
   const result = { standings: [], allowanceFrom: 'published, Appendix C', ...more }
   const tees = record.tees.map((tee) => tee.id)
   const entries = record.entries.map((entry, at) => ({ ...entry, roundTeeId: tees[at % tees.length]! }))
-  return houseRulesSaid({ entries }, { sides, terms: { ...one!.terms, ...terms } }, result, format(id))
+  return houseRulesSaid(
+    { entries, tees: record.tees },
+    { sides, terms: { ...one!.terms, ...terms } },
+    result,
+    format(id),
+  )
 }
 
 describe('house rules', () => {

@@ -83,6 +83,8 @@ describe('every term has a control', () => {
     ['terms.extraHoleStrokes', rarerTerms.extraHoleStrokes.unwrap().options],
     ['terms.notPlayed', rarerTerms.notPlayed.unwrap().options],
     ['terms.ballLost', rarerTerms.ballLost.unwrap().options],
+    ['terms.partPoints', rarerTerms.partPoints.unwrap().options],
+    ['terms.ranking', rarerTerms.ranking.unwrap().options],
     ['ties.holesCount', ['by-number', 'as-played']],
     ['ties.fractions', ['kept', 'rounded']],
   ])('every choice of %s is on its list', (name, choices) => {
@@ -230,6 +232,9 @@ const SET: z.infer<typeof rarerTermsSchema> = {
   notPlayed: 'level',
   missing: { kind: 'ghost', overPar: 2, courseHandicap: 20 },
   ballLost: 'side-out',
+  sideTee: 'Red, women',
+  partPoints: 'whole',
+  ranking: 'everybody',
   minimumDrives: 3,
   divisions: [{ id: 'd1', name: 'Senior women', gender: 'women', handicapTo: 20, group: 'senior' }],
 }
@@ -258,6 +263,9 @@ describe('each term', () => {
       'Strokes in a match are the difference of the course handicaps in full; allowance and rounding come after it.',
       'On extra holes nobody receives strokes.',
       'A missing player counts as a ghost: two over net par on every hole.',
+      'A side plays to the card of the red tees for women.',
+      'Between teams a match is worth one point, for the whole of it.',
+      'Every hole is shared in its group; the places are over everybody.',
       'At least three drives of each player are taken.',
       'A side that loses the named ball is out.',
       'A hole that could not be played any more counts as level: net par, two points, a hole halved.',

@@ -67,7 +67,9 @@ function fillTheRest(book: string) {
   const s = day.societyId
   const t = '2026-06-13T10:00:00.000+00:00'
   db.pragma('foreign_keys = ON')
-  db.prepare(`INSERT INTO "CountedDay" VALUES (?, ?, 1, ?)`).run(s, competition.id, earlier.id)
+  db.prepare(
+    `INSERT INTO "CountedDay" (societyId, competitionId, number, dayId, countedUnder) VALUES (?, ?, 1, ?, 'this-day')`,
+  ).run(s, competition.id, earlier.id)
   db.prepare(`INSERT INTO "Team" (id, societyId, dayId, number, name) VALUES ('team', ?, ?, 1, '=SUM(A1)')`).run(
     s,
     day.id,

@@ -134,11 +134,23 @@ describe('a row of one society that points into another', () => {
     ],
     [
       'a day of another society added up',
-      () => run('INSERT INTO "CountedDay" VALUES (?, ?, 1, ?)', one.actor.societyId, competition(dayId, 1), otherDay),
+      () =>
+        run(
+          'INSERT INTO "CountedDay" (societyId, competitionId, number, dayId) VALUES (?, ?, 1, ?)',
+          one.actor.societyId,
+          competition(dayId, 1),
+          otherDay,
+        ),
     ],
     [
       'a day added to itself',
-      () => run('INSERT INTO "CountedDay" VALUES (?, ?, 1, ?)', one.actor.societyId, competition(dayId, 1), dayId),
+      () =>
+        run(
+          'INSERT INTO "CountedDay" (societyId, competitionId, number, dayId) VALUES (?, ?, 1, ?)',
+          one.actor.societyId,
+          competition(dayId, 1),
+          dayId,
+        ),
     ],
     [
       'a ruling on a day of another society',

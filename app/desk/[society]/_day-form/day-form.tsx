@@ -7,6 +7,7 @@ import { Field, SelectField, Send } from '@/app/desk/_form/field'
 import { StartsAgain } from '@/app/desk/_form/unsaved'
 import { capital } from '@/lib/boards/in-words'
 import { prizeRuleOf } from '@/lib/boards/prize-rule'
+import { teeTerm } from '@/lib/boards/side-tee'
 import { dateIn } from '@/lib/facts/calendar'
 import type { CallDay } from '@/lib/facts/commands'
 import type { Gender } from '@/lib/rules/day'
@@ -17,6 +18,7 @@ import { CompetitionFields } from './competition-fields'
 import { draftOf, intervalAdvice, newCompetition, proposedAgain } from './drafts'
 import { FieldOfDay } from './field-of-day'
 import { PrizeChoice } from './prize-choice'
+import { TeesOfDay } from './tees-of-day'
 import { stepsOn } from './tie-rules'
 
 export interface CourseChoice {
@@ -203,20 +205,22 @@ function DayFields({ action, label, day, courses, expected: before, send, words,
         </section>
         <section aria-labelledby="comps-h">
           <h2 id="comps-h">Competitions on the same cards</h2>
-          {drafts.map((draft, place) => (
-            <CompetitionFields
-              key={draft.key}
-              draft={draft}
-              place={place}
-              expected={expected}
-              edition={edition}
-              holes={holes}
-              only={drafts.length === 1}
-              words={words}
-              onChange={(changed) => setDrafts(drafts.with(place, changed))}
-              onLeaveOut={() => setDrafts(drafts.filter((one) => one !== draft))}
-            />
-          ))}
+          <TeesOfDay value={course ? teesOn(course, holes) : null}>
+            {drafts.map((draft, place) => (
+              <CompetitionFields
+                key={draft.key}
+                draft={draft}
+                place={place}
+                expected={expected}
+                edition={edition}
+                holes={holes}
+                only={drafts.length === 1}
+                words={words}
+                onChange={(changed) => setDrafts(drafts.with(place, changed))}
+                onLeaveOut={() => setDrafts(drafts.filter((one) => one !== draft))}
+              />
+            ))}
+          </TeesOfDay>
           <p className="acts">
             <button
               type="button"
@@ -235,6 +239,9 @@ function DayFields({ action, label, day, courses, expected: before, send, words,
     </FieldOfDay>
   )
 }
+
+/** Everything a player can be put on, as the terms name it. */
+const teesOn = (course: CourseChoice, holes: number) => course.tees.filter((tee) => tee.holes === holes).map(teeTerm)
 
 function TeeSelect({
   course,

@@ -29,6 +29,9 @@ export const MORE_FIELDS = [
   'missing.seed',
   'minimumDrives',
   'ballLost',
+  'sideTee',
+  'partPoints',
+  'ranking',
 ] as const
 export type MoreField = (typeof MORE_FIELDS)[number]
 
@@ -50,6 +53,9 @@ export function moreOf(terms: RarerTerms): MoreDraft {
     'missing.seed': missing?.kind === 'drawn' ? String(missing.seed) : '',
     minimumDrives: written(terms.minimumDrives),
     ballLost: terms.ballLost ?? '',
+    sideTee: terms.sideTee ?? '',
+    partPoints: terms.partPoints ?? '',
+    ranking: terms.ranking ?? '',
     divisions: (terms.divisions ?? []).map((one) => ({
       key: `division ${one.id}`,
       id: one.id,
@@ -93,6 +99,9 @@ export function termsOfMore(more: MoreDraft, format: Format | null): Readonly<Re
     missing: missingOf(more),
     minimumDrives: numberIn(more.minimumDrives) || undefined,
     ballLost: more.ballLost || undefined,
+    sideTee: more.sideTee || undefined,
+    partPoints: more.partPoints || undefined,
+    ranking: more.ranking || undefined,
     divisions: more.divisions.length > 0 ? more.divisions.map(divisionOf) : undefined,
   }
   return Object.fromEntries(

@@ -12,6 +12,7 @@ import type { Format } from '@/lib/rules/formats/format'
 import { DivisionFields } from './division-fields'
 import type { CompetitionDraft } from './drafts'
 import { FieldOfDay } from './field-of-day'
+import { GroupsAndParts } from './groups-and-parts'
 import { type MoreDraft, type MoreField, newLot, termsOfMore } from './more-draft'
 import { TieSteps } from './tie-steps'
 
@@ -160,6 +161,7 @@ export function MoreTerms({ at, draft, format, edition, words, onChange }: Props
               hint="Whose drive was taken is written on the card. Empty: no minimum."
             />
           ) : null}
+          <GroupsAndParts more={more} format={format} own={own} />
           {termFits('ballLost', format) ? (
             <SelectField
               {...own('ballLost')}

@@ -154,6 +154,7 @@ export async function keepCountedDays(where: DayAddress, before: ActState, form:
         competitionId: text(form, 'competitionId'),
         dayIds: form.getAll('counted').map(String),
         underTheseTerms: form.get('underTheseTerms') !== null,
+        recount: form.getAll('counted').filter((id) => form.get(`under-${id}`) === 'this-day'),
       })
       return asked.ok ? countDays(actor, asked.value) : asked
     },

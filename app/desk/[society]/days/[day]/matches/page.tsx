@@ -4,7 +4,7 @@ import { SeenDay } from '@/app/desk/_form/seen-day'
 import { glanceOf } from '@/app/desk/_frame/day-glance'
 import { DeskFrame, DeskRefusal, dayTabs } from '@/app/desk/_frame/desk-frame'
 import { officerOr } from '@/app/desk/_frame/officer'
-import { countedOtherwise } from '@/lib/boards/counted-terms'
+import { canBeAdded, countedOtherwise, waysToCount } from '@/lib/boards/counted-terms'
 import { deskMatches } from '@/lib/society/desk-matches'
 import {
   callNextRound,
@@ -161,12 +161,11 @@ export default async function Matches({ params }: { params: Promise<{ society: s
                 key={one.id}
                 action={keepCountedDays.bind(null, where)}
                 competition={one}
-                days={days.map(({ competitions: then, ...before }) => {
+                days={days.flatMap((before) => {
                   const kept = record.competitions.find(({ id }) => id === one.id)
-                  return {
-                    ...before,
-                    otherwise: kept ? countedOtherwise(kept, { ...before, competitions: then }) : null,
-                  }
+                  if (!kept || !(canBeAdded(kept, before) || one.countedDayIds.includes(before.id))) return []
+                  const { competitions: _, ...shown } = before
+                  return [{ ...shown, otherwise: countedOtherwise(kept, before), ways: waysToCount(kept, before) }]
                 })}
               >
                 {seen}

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react'
+import { Choices } from '@/app/_parts/choice'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Choice, Field, SelectField, Send } from '@/app/desk/_form/field'
@@ -7,7 +8,12 @@ import type { CompetitionId, CourseId, DayId } from '@/lib/facts/ids'
 
 interface CountedProps {
   readonly action: FormAction
-  readonly competition: { readonly id: CompetitionId; readonly name: string; readonly countedDayIds: readonly DayId[] }
+  readonly competition: {
+    readonly id: CompetitionId
+    readonly name: string
+    readonly countedDayIds: readonly DayId[]
+    readonly recountedDayIds: readonly DayId[]
+  }
   readonly days: readonly {
     readonly id: DayId
     readonly name: string
@@ -16,6 +22,8 @@ interface CountedProps {
     readonly courseName: string
     /** What would be counted otherwise than on its own sheet; null where nothing is. */
     readonly otherwise: string | null
+    /** What each way of counting it does, where its terms were others; null where they are the same. */
+    readonly ways: { readonly published: string; readonly anew: string } | null
   }[]
   readonly children: ReactNode
 }
@@ -29,16 +37,37 @@ export function CountedDays({ action, competition, days, children }: CountedProp
       <fieldset>
         <legend>{competition.name} counts together with</legend>
         {days.map((day) => (
-          <Choice
-            key={day.id}
-            type="checkbox"
-            name="counted"
-            value={day.id}
-            initial={competition.countedDayIds.includes(day.id)}
-          >
-            {day.name}, {shortDateInWords(day.date)}: {day.holes} holes, {day.courseName}
-            {day.otherwise ? <span className="block small second">{day.otherwise}</span> : null}
-          </Choice>
+          <div key={day.id}>
+            <Choice type="checkbox" name="counted" value={day.id} initial={competition.countedDayIds.includes(day.id)}>
+              {day.name}, {shortDateInWords(day.date)}: {day.holes} holes, {day.courseName}
+              {day.otherwise ? <span className="block small second">{day.otherwise}</span> : null}
+            </Choice>
+            {day.ways ? (
+              <>
+                <p className="small second">The terms of {day.name} were others.</p>
+                <Choices question={`How ${day.name} counts`}>
+                  <Choice
+                    type="radio"
+                    name={`under-${day.id}`}
+                    value="as-published"
+                    initial={!competition.recountedDayIds.includes(day.id)}
+                    hint={day.ways.published}
+                  >
+                    As it was published
+                  </Choice>
+                  <Choice
+                    type="radio"
+                    name={`under-${day.id}`}
+                    value="this-day"
+                    initial={competition.recountedDayIds.includes(day.id)}
+                    hint={`${day.ways.anew} Its own sheet stays as it is.`}
+                  >
+                    Under the terms of this day
+                  </Choice>
+                </Choices>
+              </>
+            ) : null}
+          </div>
         ))}
       </fieldset>
       {days.some((day) => day.otherwise !== null) ? (
