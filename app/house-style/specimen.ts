@@ -107,6 +107,7 @@ const group = (number: number, startTime: string, over: Partial<GroupWhere>): Gr
   number,
   startTime,
   startHole: 1,
+  startsAt: '1',
   names: [],
   state: 'out',
   onHole: null,

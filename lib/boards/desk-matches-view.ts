@@ -160,6 +160,10 @@ function whyNot(record: DayRecord, sides: CompetitionRecord['sides'], ends: read
   return `${listed(said)}${withdrawn ? ': give a walkover, or pair anew' : ''}`
 }
 
+/** "Verrow 4 needed, 2 taken" */
+const drivesOfPlayer = (name: string, taken: number, needed: number | undefined) =>
+  needed === undefined ? `${name} ${taken}` : `${name} ${needed} needed, ${taken} taken`
+
 function ballsAtDesk(record: DayRecord, competition: CompetitionRecord): BallAtDesk[] {
   const kind = ballKind(competition)
   if (kind === null) return []
@@ -167,8 +171,10 @@ function ballsAtDesk(record: DayRecord, competition: CompetitionRecord): BallAtD
   return competition.sides.map((side) => {
     const { drives, ballLostOn } = sideBall(side.id, record.ballFacts, record.round, startHoleOf(record, side.entryIds))
     const taken = side.entryIds
-      .map((id) => `${names.short(id)} ${drives.filter((one) => one === id).length}`)
-      .join(', ')
+      .map((id) =>
+        drivesOfPlayer(names.short(id), drives.filter((one) => one === id).length, competition.terms.minimumDrives),
+      )
+      .join('; ')
     return {
       side: { id: side.id, name: names.entrant(side.id) },
       kind,

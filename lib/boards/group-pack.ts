@@ -21,6 +21,7 @@ import { leftOutOf } from './left-out'
 import { besideMatches, hasMatches } from './match-cards'
 import { mainReading, type OwnLine, teeOfCard } from './own-handicaps'
 import { packBalls } from './pack-balls'
+import { startHoleIn } from './start-holes'
 
 export const groupPack = (record: DayRecord, group: GroupRecord): CardPack => packsOf(record)(group)
 
@@ -59,7 +60,13 @@ export function packsOf(record: DayRecord): (group: GroupRecord) => CardPack {
     date: record.date,
     course: record.round.courseName,
     status: record.status,
-    group: { id: group.id, number: group.number, startTime: group.startTime, startHole: group.startHole },
+    group: {
+      id: group.id,
+      number: group.number,
+      startTime: group.startTime,
+      startHole: group.startHole,
+      ...startsAtOf(record, group),
+    },
     reading: main.reading,
     mainCompetition: main.name,
     cards: group.entryIds.flatMap((id) => {
@@ -232,6 +239,11 @@ function partnersOf(record: DayRecord, entryId: EntryId): Pick<PackCard, 'shared
 function besideOf(record: DayRecord, entryId: EntryId): Pick<PackCard, 'beside'> {
   const beside = hasMatches(record) ? besideMatches(record, entryId) : null
   return beside === null ? {} : { beside }
+}
+
+function startsAtOf(record: DayRecord, group: GroupRecord): Pick<CardPack['group'], 'startsAt'> {
+  const startsAt = startHoleIn(record, group)
+  return startsAt === String(group.startHole) ? {} : { startsAt }
 }
 
 function leftOutSaid(record: DayRecord, entryId: EntryId): Pick<PackCard, 'leftOut'> {

@@ -3,13 +3,19 @@
 import type { DayRecord, GroupRecord } from '@/lib/facts/day-record'
 import { holesFrom, placeOfHole, type RoundHoles } from '@/lib/rules/hole-numbers'
 import type { CurrentCard } from './current-card'
+import { startHolesOf } from './start-holes'
 import type { GroupOnCourse } from './views'
 
 export function groupsOnCourse(
   record: Pick<DayRecord, 'groups' | 'round' | 'entries'>,
   cards: ReadonlyMap<string, CurrentCard>,
 ): readonly GroupOnCourse[] {
-  return record.groups.map((group) => groupOnCourse(group, record.round, cards))
+  const starts = startHolesOf(record)
+  return record.groups.map((group) => {
+    const startsAt = starts.get(group.number)
+    const isShared = startsAt !== undefined && startsAt !== String(group.startHole)
+    return { ...groupOnCourse(group, record.round, cards), ...(isShared ? { startsAt } : {}) }
+  })
 }
 
 function groupOnCourse(group: GroupRecord, round: RoundHoles, cards: ReadonlyMap<string, CurrentCard>): GroupOnCourse {

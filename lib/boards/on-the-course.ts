@@ -11,6 +11,7 @@ import { cardsAsTheyStand } from './day-of-record'
 import { namesOf } from './entrant-names'
 import { groupsOnCourse } from './groups-on-course'
 import { minutesPlayed, minutesToEnd } from './pace'
+import { startHoleIn } from './start-holes'
 import type { DayHead, GroupOnCourse } from './views'
 
 export const SILENT_MINUTES = 20
@@ -28,6 +29,7 @@ export interface GroupWhere {
   readonly number: number
   readonly startTime: string
   readonly startHole: number
+  readonly startsAt: string
   readonly names: readonly string[]
   readonly state: 'not-started' | 'out' | 'round'
   readonly onHole: number | null
@@ -124,6 +126,7 @@ export function onTheCourse(record: DayRecord, phones: readonly PhoneOfGroup[], 
       number: group.number,
       startTime: group.startTime,
       startHole: group.startHole,
+      startsAt: startHoleIn(record, group),
       names: group.entryIds.map(names.short),
       state,
       onHole: one.where.onHole,

@@ -22,6 +22,7 @@ export interface PrintedCard {
   readonly group: number
   readonly startTime: string
   readonly startHole: number
+  readonly startsAt: string
   readonly code: string | null
   readonly link: string | null
   readonly holes: readonly PackHole[]
@@ -90,6 +91,7 @@ export function printedCards(record: DayRecord): PrintedCards {
           group: group.number,
           startTime: group.startTime,
           startHole: group.startHole,
+          startsAt: group.startsAt,
           code: group.code,
           link: group.link,
           holes: tee.holes.map((hole, at) => ({

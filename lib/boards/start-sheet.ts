@@ -11,12 +11,16 @@ import { type Figures, figuresOf, nameOf, noteOf } from './handicap-table'
 import { listed } from './in-words'
 import { withoutMatch } from './left-out'
 import { withoutPartner } from './short-of-partner'
+import { sideFigures } from './side-handicaps'
+import { startHolesOf } from './start-holes'
 import { rarerTermsInWords } from './terms-in-words'
 import type { StartSheet } from './views'
 
 /** Codes and links are for the desk's own print; the sheet for everybody goes without. */
 export function startSheetOf(record: DayRecord, { withCodes }: { withCodes: boolean }): StartSheet {
   const figures = figuresOf(record)
+  const ofSides = sideFigures(record)
+  const holes = startHolesOf(record)
   const entries = new Map(record.entries.map((entry) => [entry.id, entry]))
   const markers = markersIn(record)
   return {
@@ -44,12 +48,15 @@ export function startSheetOf(record: DayRecord, { withCodes }: { withCodes: bool
         number: group.number,
         startTime: group.startTime,
         startHole: group.startHole,
+        startsAt: holes.get(group.number) ?? String(group.startHole),
         code: withCodes ? group.code : null,
         link: withCodes ? `/card/${group.linkKey}` : null,
         players: group.entryIds.flatMap((id) => {
           const entry = entries.get(id)
           const marker = markers.get(id)
-          return entry ? [playerOf(entry, record, figures.get(id), marker ? entries.get(marker) : undefined)] : []
+          return entry
+            ? [playerOf(entry, record, figures.get(id), ofSides, marker ? entries.get(marker) : undefined)]
+            : []
         }),
       })),
     published: record.startPublishedAt !== null,
@@ -67,6 +74,7 @@ function playerOf(
   entry: EntryRecord,
   record: DayRecord,
   figures: Figures | undefined,
+  ofSides: ReturnType<typeof sideFigures>,
   marker: EntryRecord | undefined,
 ): StartSheet['groups'][number]['players'][number] {
   return {
@@ -77,7 +85,7 @@ function playerOf(
     figure: figureOf(entry.indexTenths),
     playing: record.competitions.map((one) => ({
       competition: one.name,
-      playingHandicap: figures?.playing.get(one.id) ?? null,
+      playingHandicap: figures?.playing.get(one.id) ?? ofSides.get(one.id)?.get(entry.id) ?? null,
     })),
     marker: marker ? nameOf(marker) : null,
     side: partnersOf(entry, record),

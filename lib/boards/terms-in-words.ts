@@ -136,5 +136,5 @@ function missingInWords(missing: NonNullable<Terms['missing']>, oneBall: boolean
 }
 
 function drivesInWords(minimum: number): string {
-  return `At least ${inWords(minimum)} ${minimum === 1 ? 'drive' : 'drives'} of each player ${minimum === 1 ? 'is' : 'are'} taken.`
+  return `At least ${inWords(minimum)} ${minimum === 1 ? 'drive' : 'drives'} of each player ${minimum === 1 ? 'is' : 'are'} taken; the committee rules on a side that has too few.`
 }

@@ -109,6 +109,8 @@ export interface GroupOnCourse {
   /** False until the first score of the group is in. */
   readonly started: boolean
   readonly startHole: number
+  /** "1A" where two groups of a shotgun start share a hole; absent where one stands alone, and on sheets of before. */
+  readonly startsAt?: string
   readonly entryIds: readonly EntryId[]
 }
 
@@ -212,6 +214,8 @@ export interface StartSheet {
     readonly number: number
     readonly startTime: string
     readonly startHole: number
+    /** "1A" where two groups of a shotgun start share a hole; otherwise the hole. */
+    readonly startsAt: string
     readonly code: string | null
     readonly link: string | null
     readonly players: readonly {

@@ -129,6 +129,8 @@ export interface CardPack {
     readonly number: number
     readonly startTime: string
     readonly startHole: number
+    /** "1A" where two groups of a shotgun start share the hole. */
+    readonly startsAt?: string
   }
   /** How the main competition reads a hole: the heading of the columns. */
   readonly reading: 'points' | 'net' | 'gross' | 'par'

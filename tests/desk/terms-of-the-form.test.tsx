@@ -266,7 +266,7 @@ describe('each term', () => {
       'A side plays to the card of the red tees for women.',
       'Between teams a match is worth one point, for the whole of it.',
       'Every hole is shared in its group; the places are over everybody.',
-      'At least three drives of each player are taken.',
+      'At least three drives of each player are taken; the committee rules on a side that has too few.',
       'A side that loses the named ball is out.',
       'A hole that could not be played any more counts as level: net par, two points, a hole halved.',
       'Senior women: women with a playing handicap of 20 or less marked “senior”.',

@@ -18,9 +18,10 @@ const NAMED_ON_A_PHONE = new Set([1, 3, 6, 9, 12, 15, 18])
 /** The tenth hole of the card begins the second half of the sheet; a day of nine has one half. */
 const figClass = (place: number) => (place === 9 ? 'fig back-nine' : 'fig')
 
-function whereabouts({ onHole, started }: ScreenBoard['groups'][number]): string {
+function whereabouts({ onHole, started, startsAt }: ScreenBoard['groups'][number]): string {
   if (onHole !== null) return `on the ${ordinal(onHole)}`
-  return started ? 'finished' : 'not started'
+  if (started) return 'finished'
+  return startsAt ? `not started, from ${startsAt}` : 'not started'
 }
 
 /** Own strokes where a card is one player's, with those received; what the side counts where it is not. */

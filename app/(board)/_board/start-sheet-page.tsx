@@ -17,7 +17,7 @@ function GroupRows({ sheet, group }: { sheet: StartSheet; group: Group }) {
           {at === 0 && (
             <th scope="rowgroup" rowSpan={group.players.length} className="lead-col fig start-time">
               {clockInWords(group.startTime)}
-              {sheet.startKind === 'shotgun' && <span className="small second block">hole {group.startHole}</span>}
+              {sheet.startKind === 'shotgun' && <span className="small second block">hole {group.startsAt}</span>}
               {sheet.startKind === 'tee-times' && group.startHole > 1 && (
                 <span className="small second block">hole {group.startHole}</span>
               )}

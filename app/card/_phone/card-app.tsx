@@ -132,6 +132,7 @@ function RunningLine({ now, toCards }: { now: GroupSnapshot; toCards: boolean })
         <span className="item second">
           Group {pack.group.number}
           {!toCards && ` · ${clockInWords(pack.group.startTime)}`}
+          {pack.group.startsAt && ` · from ${pack.group.startsAt}`}
         </span>
       </p>
       {toCards && <a href={hashOf({ at: 'cards' })}>All cards</a>}

@@ -1,5 +1,7 @@
 import { clockInWords } from '@/lib/boards/dates-in-words'
 import { strokesFigure } from '@/lib/boards/figure'
+import { sideFigures } from '@/lib/boards/side-handicaps'
+import { startHolesOf } from '@/lib/boards/start-holes'
 import type { HandicapTable } from '@/lib/boards/views'
 import type { DayRecord } from '@/lib/facts/day-record'
 import type { EntryId } from '@/lib/facts/ids'
@@ -13,6 +15,9 @@ export function StartTable({ record, handicaps }: { readonly record: DayRecord; 
   const entry = new Map(record.entries.map((one) => [one.id, one]))
   const playing = new Map(handicaps.rows.map((row) => [row.entryId, row.playing[0]?.playingHandicap]))
   const usual = new Set(record.tees.filter((tee) => tee.isDefault && tee.gender === 'men').map((tee) => tee.id))
+  const main = record.competitions[0]?.id
+  const ofSides = main && sideFigures(record).get(main)
+  const starts = startHolesOf(record)
   const teeName = new Map(record.tees.map((tee) => [tee.id, tee.name]))
   return (
     <div className="scroll" tabIndex={0} role="group" aria-label={`The ${record.groups.length} groups`}>
@@ -34,7 +39,7 @@ export function StartTable({ record, handicaps }: { readonly record: DayRecord; 
           {record.groups.map((group) => (
             <tr key={group.id} role="row">
               <th role="rowheader" scope="row" className="lead-col fig time">
-                {record.round.startKind === 'shotgun' ? group.startHole : clockInWords(group.startTime)}
+                {record.round.startKind === 'shotgun' ? starts.get(group.number) : clockInWords(group.startTime)}
               </th>
               {SEATS.map((seat, place) => {
                 const one = entry.get(group.entryIds[place] ?? ('' as EntryId))
@@ -44,7 +49,7 @@ export function StartTable({ record, handicaps }: { readonly record: DayRecord; 
                       {place === group.entryIds.length ? <span className="second">{SIZES[place]}</span> : null}
                     </td>
                   )
-                const handicap = playing.get(one.id)
+                const handicap = playing.get(one.id) ?? ofSides?.get(one.id)
                 return (
                   <td key={seat} role="cell">
                     {fullName(one)}{' '}

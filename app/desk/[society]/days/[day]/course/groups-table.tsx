@@ -41,7 +41,7 @@ export function GroupsTable({ view, at }: { readonly view: CourseView; readonly 
               <th scope="row">
                 <span className="fig">
                   {group.number} · {clockInWords(group.startTime)}
-                  {group.startHole === 1 ? '' : `, hole ${group.startHole}`}
+                  {group.startsAt === '1' ? '' : `, hole ${group.startsAt}`}
                 </span>
                 <span className="under small">{list(group.names)}</span>
               </th>

@@ -13,13 +13,18 @@ import { strokesFigure } from '@/lib/boards/figure'
 import { formatIn } from '@/lib/boards/format-of-competition'
 import { goInPairs, groupNeeds, proposedGroupSize, whatTheNumberGives } from '@/lib/boards/groups-that-fit'
 import { leftOut } from '@/lib/boards/left-out'
+import { sideHandicapsOf } from '@/lib/boards/side-handicaps'
+import { teamMatesPaired } from '@/lib/boards/team-mates'
 import { fullName } from '@/lib/facts/person-name'
 import { handicapTable } from '@/lib/society/freeze-handicaps'
 import { publishTheStart } from '../actions'
+import { keepPairings } from '../matches/actions'
+import { TeamMates } from '../matches/team-mates'
 import { drawGroups, keepGroups, keepSides, renewLink } from './actions'
 import { Arrange } from './arrange'
 import { DrawForm } from './draw-form'
 import { Links } from './links'
+import { SideFigures } from './side-figures'
 import { SidesForm } from './sides-form'
 
 /** The groups on the screen go along with this form, whose fields stand elsewhere on the page. */
@@ -61,6 +66,8 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
     return size > 1 && size <= 4 ? [{ ...competition, size }] : []
   })
   const left = leftOut(record)
+  const ofSides = sideHandicapsOf(record)
+  const mates = teamMatesPaired(record)
   const needs = groupNeeds(record.competitions)
   const given = ([4, 3, 2] as const).map((groupSize) => {
     const asked = { players: counts.entered, groupSize }
@@ -121,6 +128,11 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
               ))}
             </Notice>
           ) : null}
+          {mates.map((one) => (
+            <TeamMates key={one.competitionId} paired={one} action={keepPairings.bind(null, where)}>
+              {seen}
+            </TeamMates>
+          ))}
           {teams.map((competition) => (
             <section key={competition.id} aria-labelledby={`sides-${competition.id}`} className="desk-sheet">
               <h2 id={`sides-${competition.id}`}>Sides of {competition.name}</h2>
@@ -134,6 +146,7 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
               >
                 {seen}
               </SidesForm>
+              <SideFigures competition={ofSides.find(({ competitionId }) => competitionId === competition.id)} />
             </section>
           ))}
           <section aria-labelledby="publish-h" className="desk-sheet">

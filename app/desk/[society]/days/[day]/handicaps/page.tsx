@@ -9,6 +9,7 @@ import { DeskRefusal } from '@/app/desk/_frame/desk-frame'
 import { momentOf } from '@/app/desk/_frame/moments'
 import { fieldSizeNotes } from '@/lib/boards/field-size'
 import { leftOut } from '@/lib/boards/left-out'
+import { sideHandicapsOf } from '@/lib/boards/side-handicaps'
 import { handicapTable } from '@/lib/society/freeze-handicaps'
 import { changeFigure } from '../../../members/actions'
 import { freezeTheDay } from '../actions'
@@ -16,6 +17,7 @@ import { FreezeButtons } from '../freeze-buttons'
 import { FreezeAgain } from './freeze-again'
 import { HandicapTable } from './handicap-table'
 import { MissingHandicaps } from './missing-handicaps'
+import { SideTable } from './side-table'
 import { whyNotFreeze } from './why-not-freeze'
 import { Working } from './working'
 import { workingOf } from './working-of'
@@ -104,6 +106,15 @@ export default async function Handicaps({ params, searchParams }: Props) {
       ) : (
         <HandicapTable table={table} rows={rows} open={{ entryId: opened?.entryId, competitionId: competition?.id }} />
       )}
+      {table.rows.length === 0
+        ? null
+        : sideHandicapsOf(record).map((one) => (
+            <SideTable
+              key={one.competitionId}
+              competition={one}
+              frozen={record.frozenAt ? momentOf(record.frozenAt) : null}
+            />
+          ))}
       {table.frozen ? null : (
         <ActForm action={freezeTheDay.bind(null, { society, day })} label="Freeze handicaps" className="freeze">
           <SeenDay id={record.id} version={record.version} glance={glanceOf(record)} />

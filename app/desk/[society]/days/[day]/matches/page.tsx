@@ -5,6 +5,7 @@ import { glanceOf } from '@/app/desk/_frame/day-glance'
 import { DeskFrame, DeskRefusal, dayTabs } from '@/app/desk/_frame/desk-frame'
 import { officerOr } from '@/app/desk/_frame/officer'
 import { canBeAdded, countedOtherwise, waysToCount } from '@/lib/boards/counted-terms'
+import { teamMatesPaired } from '@/lib/boards/team-mates'
 import { deskMatches } from '@/lib/society/desk-matches'
 import {
   callNextRound,
@@ -20,6 +21,7 @@ import { EndingForm } from './ending-form'
 import { PairingsForm } from './pairings-form'
 import { CallAgain, CountedDays } from './rounds-form'
 import { SidesList } from './sides-list'
+import { TeamMates } from './team-mates'
 import { TeamsForm } from './teams-form'
 
 /** Sides, matches, teams and rounds: whatever a day needs beyond its groups. */
@@ -57,6 +59,11 @@ export default async function Matches({ params }: { params: Promise<{ society: s
           </p>
         </div>
       </div>
+      {teamMatesPaired(record).map((one) => (
+        <TeamMates key={one.competitionId} paired={one} action={keepPairings.bind(null, where)}>
+          {seen}
+        </TeamMates>
+      ))}
       {matched.flatMap((one) =>
         one.matches!.length === 0
           ? []

@@ -6,6 +6,7 @@ import { Field, Send } from '@/app/desk/_form/field'
 import { SeenDay } from '@/app/desk/_form/seen-day'
 import { glanceOf } from '@/app/desk/_frame/day-glance'
 import { count, list } from '@/app/desk/_frame/words'
+import { drivesShort } from '@/lib/boards/drives-short'
 import type { EmptyCompetition } from '@/lib/boards/empty-competitions'
 import { namesOf } from '@/lib/boards/entrant-names'
 import type { ReturnsView } from '@/lib/boards/returns-view'
@@ -38,6 +39,7 @@ export function CloseDay({
     out.map((card) => card.entryId),
     namesOf(record),
   )
+  const drives = drivesShort(record)
   const whyNever = isAhead ? 'the day has not come yet' : view.cards === 0 && 'no card is made out'
   const whyNot = whyNever || (inTheWay.length > 0 && `${inTheWay.length} in the way`)
   return (
@@ -71,6 +73,27 @@ export function CloseDay({
           breaks the ties and settles the prizes.
         </p>
       )}
+      {drives.length > 0 && !whyNever ? (
+        <Notice
+          kind="waits"
+          word="Too few drives"
+          acts={
+            <Link className="btn" href={`${at}/returns`}>
+              Rule on a card
+            </Link>
+          }
+        >
+          <ul>
+            {drives.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+          <p>
+            The terms leave it to the committee: until it rules, by a penalty or a disqualification on the card, the
+            side keeps its place. Drives from the paper cards are entered under Sides and matches.
+          </p>
+        </Notice>
+      ) : null}
       <ActForm action={closeTheDay.bind(null, where)} label="Close the day">
         <Seen record={record} />
         <p className="acts">

@@ -106,7 +106,7 @@ export function CardInside({ card, day }: { card: PrintedCard; day: CardDay }) {
   const back = card.holes.slice(9)
   const last = LAST_COLUMN[day.reading]
   const drives = card.drivesNeeded !== undefined
-  const start = day.shotgun ? `from hole ${card.startHole}` : clockInWords(card.startTime)
+  const start = day.shotgun ? `from hole ${card.startsAt}` : clockInWords(card.startTime)
   return (
     <article className="a6" aria-label={`Card of ${card.name}`}>
       <header>
@@ -187,7 +187,7 @@ export function CardOutside({ card, day }: { card: PrintedCard; day: CardDay }) 
           {dateInWords(day.date)}
         </p>
         <p className="whose">{card.name}</p>
-        <p className="fig">{day.shotgun ? `hole ${card.startHole}` : clockInWords(card.startTime)}</p>
+        <p className="fig">{day.shotgun ? `hole ${card.startsAt}` : clockInWords(card.startTime)}</p>
       </div>
     </article>
   )

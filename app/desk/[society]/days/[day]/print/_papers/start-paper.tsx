@@ -24,7 +24,7 @@ function GroupRows({ sheet, group, address }: { sheet: StartSheet; group: Group;
         <tr key={player.entryId}>
           {at === 0 ? (
             <th scope="rowgroup" rowSpan={group.players.length} className="lead-col fig">
-              {shotgun ? group.startHole : clockInWords(group.startTime)}
+              {shotgun ? group.startsAt : clockInWords(group.startTime)}
               {!shotgun && group.startHole > 1 ? <span className="small second">hole {group.startHole}</span> : null}
             </th>
           ) : null}
