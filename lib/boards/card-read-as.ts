@@ -8,6 +8,7 @@ import type { Format } from '@/lib/rules/formats/format'
 import { type CardReading, readableAs, readCardAs } from '@/lib/rules/readings/read-card-as'
 import type { HoleLine, WorkingStep } from '@/lib/rules/standings'
 import { dayHead } from './board'
+import { sharedCard } from './card-holders'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { namesOf } from './entrant-names'
 import type { CompetitionBoard, DayHead } from './views'
@@ -45,8 +46,9 @@ export interface CardRead extends DayHead {
 }
 
 /** Singles for everybody, and the formats of sides the player is in on this day. */
-export function formatsToReadAs(day: Day, entryId: EntryId): readonly ReadableAs[] {
-  const single = readableAs(1)
+export function formatsToReadAs(day: Day, entryId: EntryId, isShared: boolean): readonly ReadableAs[] {
+  // The card of a side's one ball is nobody's own.
+  const single = isShared ? [] : readableAs(1)
   const sides = [...sidesOf(day, entryId).values()].flatMap(({ players, ball }) => readableAs(players.length, ball))
   return [...new Set([...single, ...sides])].map(({ id, name, family }) => ({ format: id, name, family }))
 }
@@ -61,7 +63,7 @@ export function cardReadAs(
   if (!cardsAsTheyStand(record).has(entryId)) return null
   const day = dayOfRecord(record)
   const names = namesOf(record)
-  const choices = formatsToReadAs(day, entryId)
+  const choices = formatsToReadAs(day, entryId, sharedCard(record, entryId) !== null)
   if (!choices.some(({ format }) => format === formatId)) return null
   const reading = readingOf(day, entryId, formatId)
   if (reading === null) return null

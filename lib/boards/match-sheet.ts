@@ -4,15 +4,18 @@
 import type { DayRecord } from '@/lib/facts/day-record'
 import { byName } from '@/lib/facts/person-name'
 import type { Competition, Day } from '@/lib/rules/day'
-import { FORMATS, formatOf, proposedAllowance } from '@/lib/rules/formats/catalogue'
+import { FORMATS, formatOf, inWords, proposedAllowance } from '@/lib/rules/formats/catalogue'
+import type { FiveChoices } from '@/lib/rules/formats/format'
 import { matchBetween } from '@/lib/rules/matches/match'
 import { scoreDay } from '@/lib/rules/score-day'
 import type { MatchResult } from '@/lib/rules/standings'
 import { matchSeen } from '@/lib/rules/working/match-seen'
 import { workingOfMatch } from '@/lib/rules/working/match-working'
 import { competitionBoard, dayHead } from './board'
+import { sidesOfOneBall } from './card-holders'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { type Names, namesOf } from './entrant-names'
+import { formatIn } from './format-of-competition'
 import { listed } from './in-words'
 import { matchSentence, resultShown } from './match-sentences'
 import { matchSides } from './match-sides'
@@ -28,6 +31,7 @@ export function matchSheetOf(
   b: CardsOfSide,
   hole: number | null = null,
 ): MatchSheet | null {
+  if (sidesOfOneBall(record).length > 0) return ballsAsAMatch(record, a, b, hole)
   const cards = cardsAsTheyStand(record)
   const day = dayOfRecord(record)
   const asked = [...a, ...b]
@@ -41,6 +45,58 @@ export function matchSheetOf(
   const competition = { id: match.id, format: format.id }
   const opened = openedMatch(record, { day, match, competition, names, short, hole })
   return opened && { ...opened, of: null, allowance: `${allowance} %`, allowanceFrom: sentence }
+}
+
+/** The balls of two sides that share a card each, off the handicaps of their own competition, as the difference. */
+function ballsAsAMatch(record: DayRecord, a: CardsOfSide, b: CardsOfSide, hole: number | null): MatchSheet | null {
+  const main = record.competitions[0]
+  const format = main && formatIn(main)
+  const [one, other] = [a, b].map((ids) =>
+    ids.length === 1 ? sidesOfOneBall(record).find(({ entryIds }) => entryIds.some((id) => id === ids[0])) : undefined,
+  )
+  if (!main || !format || !one || !other || one.id === other.id) return null
+  const choices: FiveChoices = {
+    side: format.side,
+    ball: 'one',
+    strokes: format.strokes.kind === 'none' ? format.strokes : { kind: 'for-the-side', off: 'lowest' },
+    value: { kind: 'against-opponent', on: { kind: 'strokes' } },
+    count: { kind: 'best', take: [1] },
+  }
+  const day = dayOfRecord(record)
+  const kept = day.competitions.find(({ id }) => id === main.id)
+  const { allowance, dividedBy, handicapLimit, missing, sideTee } = kept ?? { id: main.id, format: main.format }
+  const given = {
+    ...(allowance === undefined ? {} : { allowance }),
+    ...(dividedBy === undefined ? {} : { dividedBy }),
+    ...(handicapLimit === undefined ? {} : { handicapLimit }),
+    ...(missing === undefined ? {} : { missing }),
+    ...(sideTee === undefined ? {} : { sideTee }),
+  }
+  const asMatch = { ...format, ...choices, id: `${format.name} as a match`, unit: 'holes' as const, isMatch: true }
+  const match = matchBetween(day, one.id, other.id, asMatch, given)
+  if (!match) return null
+  const names = namesOf(record)
+  const short = { a: names.entrantShort(one.id), b: names.entrantShort(other.id) }
+  const competition = { ...given, id: match.id, format: asMatch.id, custom: choices }
+  const opened = openedMatch(record, { day, match, competition, names, short, hole })
+  const figure = dividedBy === undefined ? inWords(main.terms.allowance) : `course handicaps added up ÷ ${dividedBy}`
+  return opened && { ...opened, of: null, allowance: figure, allowanceFrom: `As in ${main.name}.` }
+}
+
+/** The cards there are, by name: of sides that share one, a card a side, in the hands of one of its players. */
+export function cardsToMatch(record: DayRecord): MatchSheet['players'] {
+  const cards = cardsAsTheyStand(record)
+  const names = namesOf(record)
+  const sides = sidesOfOneBall(record)
+  if (sides.length > 0)
+    return sides.flatMap(({ id, entryIds }) => {
+      const holder = entryIds.find((player) => cards.has(player))
+      return holder ? [{ entryId: holder, name: names.entrant(id) }] : []
+    })
+  return record.entries
+    .filter((one) => one.status === 'entered' && cards.has(one.id))
+    .sort(byName)
+    .map((one) => ({ entryId: one.id, name: names.full(one.id) }))
 }
 
 export interface MatchAsked {
@@ -108,10 +164,7 @@ function openedMatch(
     handicaps: whole.handicaps,
     outcome: whole.then,
     opened: hole === null || steps === null ? null : { hole, steps: steps.then },
-    players: record.entries
-      .filter((one) => one.status === 'entered' && cards.has(one.id))
-      .sort(byName)
-      .map((one) => ({ entryId: one.id, name: names.full(one.id) })),
+    players: cardsToMatch(record),
   }
 }
 

@@ -2,15 +2,16 @@
 
 import type { DayRecord } from '@/lib/facts/day-record'
 import type { EntryId } from '@/lib/facts/ids'
-import { byName } from '@/lib/facts/person-name'
 import { scoreDay } from '@/lib/rules/score-day'
 import { competitionBoard, dayHead } from './board'
+import { sharedCard } from './card-holders'
 import { formatsToReadAs } from './card-read-as'
 import type { PlayerCard } from './card-views'
 import { progressOf } from './cards-on-their-way'
 import { chanceInFull } from './chances'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { namesOf } from './entrant-names'
+import { cardsToMatch } from './match-sheet'
 import { ownReading } from './own-handicaps'
 import { publicRulings } from './result-sheet'
 import type { CompetitionBoard } from './views'
@@ -23,6 +24,7 @@ export function playerCardOf(record: DayRecord, entryId: EntryId): PlayerCard | 
   const day = dayOfRecord(record)
   const results = scoreDay(day)
   const names = namesOf(record)
+  const own = sharedCard(record, entryId)?.entryIds ?? []
   const kept = record.cards.find((one) => one.entryId === entryId)
   const group = record.groups.find((one) => one.entryIds.includes(entryId))
   const tee = record.tees.find((one) => one.id === entry.roundTeeId)
@@ -59,12 +61,9 @@ export function playerCardOf(record: DayRecord, entryId: EntryId): PlayerCard | 
         },
       ]
     }),
-    readableAs: formatsToReadAs(day, entryId),
+    readableAs: formatsToReadAs(day, entryId, sharedCard(record, entryId) !== null),
     rulings: kept ? publicRulings(record, names, kept.id) : [],
-    others: record.entries
-      .filter((one) => one.status === 'entered' && one.id !== entryId && cards.has(one.id))
-      .sort(byName)
-      .map((one) => ({ entryId: one.id, name: names.full(one.id) })),
+    others: cardsToMatch(record).filter((one) => one.entryId !== entryId && !own.includes(one.entryId)),
   }
 }
 

@@ -6,7 +6,7 @@ import { type CardRead, cardReadAs } from '@/lib/boards/card-read-as'
 import type { CardWorking, PlayerCard } from '@/lib/boards/card-views'
 import { cardWorkingOf } from '@/lib/boards/card-working'
 import { type DayWorking, type DayWorkingAsked, dayWorkingOf } from '@/lib/boards/day-working'
-import { competitionMatchSheet, type MatchAsked, matchSheetOf } from '@/lib/boards/match-sheet'
+import { cardsToMatch, competitionMatchSheet, type MatchAsked, matchSheetOf } from '@/lib/boards/match-sheet'
 import type { MatchSheet } from '@/lib/boards/match-views'
 import { playerCardOf } from '@/lib/boards/player-card'
 import type { DayRecord } from '@/lib/facts/day-record'
@@ -45,6 +45,14 @@ export async function matchOf(
   return ofDay(slug, daySlug, (record) =>
     partners ? matchSheetOf(record, [a, partners.a], [b, partners.b], hole) : matchSheetOf(record, [a], [b], hole),
   )
+}
+
+/** The cards that can be compared: of sides that share one, a card a side. */
+export async function cardsOfDay(
+  slug: string,
+  daySlug: string,
+): Promise<Result<MatchSheet['players'], 'no-such-day' | 'no-such-card'>> {
+  return ofDay(slug, daySlug, cardsToMatch)
 }
 
 /** A match of a competition, on its own terms. */

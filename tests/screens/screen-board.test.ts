@@ -5,7 +5,6 @@ import { barPages, barTurns, ROWS_A_PAGE } from '@/app/(board)/_board/bar-pages'
 import { groupsOut } from '@/app/(board)/_board/groups-out'
 import { whoCounted } from '@/app/(board)/_board/holes-of-row'
 import { mySentence } from '@/app/(board)/_board/my-words'
-import { playersOf } from '@/app/(board)/_board/players-of'
 import { byGroup, rowOf, type ScreenBoard, screenBoard, viewOf } from '@/app/(board)/_board/screen-board'
 import { ordinal } from '@/lib/boards/in-words'
 import { boardAt, type Moment } from './day-of-four'
@@ -94,17 +93,6 @@ describe('one player', () => {
     expect(rowOf(shown({}, 2), 'tarrablane')?.entrant).toBe('s2')
     expect(rowOf(shown(), 'nobody')).toBeNull()
     expect(rowOf(shown(), null)).toBeNull()
-  })
-
-  it('everybody can be chosen once, by family name, on a day of sides too', () => {
-    const all = ['Emrys Coldbrook', 'Corin Haldane', 'Una Tarrablane', 'Jago Trevennor']
-    const day = boardAt()
-    expect(playersOf(day).map(({ name }) => name)).toEqual(all)
-    expect(
-      playersOf({ competitions: day.competitions.slice(1) })
-        .map(({ entryId }) => entryId)
-        .sort(),
-    ).toEqual(['coldbrook', 'haldane', 'tarrablane', 'trevennor'])
   })
 })
 

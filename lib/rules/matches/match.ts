@@ -26,13 +26,15 @@ export function matchBetween(
   a: MatchEnd,
   b: MatchEnd,
   format: Format = formatOf('match')!,
+  /** Beyond what is published for it: the handicaps of a side’s ball as its own competition has them. */
+  given: Omit<Competition, 'id' | 'format'> = {},
 ): MatchResult | null {
   const index = indexOf(day)
   const sideA = endOf(a, index)
   const sideB = endOf(b, index)
   if (sideA === null || sideB === null) return null
   const id = `${sideA.id}-${sideB.id}`
-  const terms = termsInForce({ id, format: format.id }, day, [format])
+  const terms = termsInForce({ ...given, id, format: format.id }, day, [format])
   return terms === null ? null : played({ id, a: sideA.id, b: sideB.id }, sideA, sideB, terms, index)
 }
 

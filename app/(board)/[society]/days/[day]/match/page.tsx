@@ -2,13 +2,12 @@ import type { Metadata } from 'next'
 import { Notice } from '@/app/_parts/notice'
 import { refused } from '@/lib/result'
 import { dayBoard } from '@/lib/society/read-board'
-import { competitionMatch, matchOf } from '@/lib/society/read-card'
+import { cardsOfDay, competitionMatch, matchOf } from '@/lib/society/read-card'
 import { type Asked, counting, found, one } from '../../../../_board/answer'
 import { ChooseTwo } from '../../../../_board/choose-two'
 import { MatchPage } from '../../../../_board/match-page'
 import { NothingHere } from '../../../../_board/nothing-here'
 import { PageFrame } from '../../../../_board/page-frame'
-import { playersOf } from '../../../../_board/players-of'
 import { headOf } from '../../../../_board/screen-board'
 import '../../../../_styles/match.css'
 
@@ -58,7 +57,8 @@ export default async function TwoCardsPage({ params, searchParams }: Props) {
     )
   const { value: board, refusal } = found(await dayBoard(society, day))
   if (refusal) return <NothingHere society={society} refusal={refusal} />
-  const players = playersOf(board)
+  const cards = await cardsOfDay(society, day)
+  const players = cards.ok ? cards.value : []
   return (
     <PageFrame head={headOf(board)}>
       <div className="title">
