@@ -94,9 +94,18 @@ export function groupWords(day: Pick<DayRecord, 'entries'>, groups: readonly Gro
   )
 }
 
-export function sideWords(day: Pick<DayRecord, 'entries'>, sides: readonly (readonly string[])[]): InWords {
+export function sideWords(
+  day: Pick<DayRecord, 'entries'>,
+  sides: readonly (readonly string[])[],
+  names: readonly (string | null)[] = [],
+): InWords {
   const nameOf = labelsOf(day)
-  return Object.fromEntries(sides.map((ids, at) => [`Side ${at + 1}`, ids.map((id) => nameOf.get(id) ?? id)]))
+  return Object.fromEntries(
+    sides.map((ids, at) => {
+      const called = names[at] ? [`called ${names[at]}`] : []
+      return [`Side ${at + 1}`, [...ids.map((id) => nameOf.get(id) ?? id), ...called]]
+    }),
+  )
 }
 
 /** What each player plays off from now on. */

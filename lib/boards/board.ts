@@ -25,7 +25,7 @@ import { withoutMatchSaid } from './left-out'
 import { resultShown } from './match-sentences'
 import { drivesOfRow, holesOfDay, noteOfRow, roundsOfRow, sharedGroupsOf } from './row-extras'
 import { withoutPartnerSaid } from './short-of-partner'
-import { rarerTermsInWords } from './terms-in-words'
+import { countRuleInWords, rarerTermsInWords } from './terms-in-words'
 import { tieRuleInWords, tieSentence } from './tie-sentences'
 import type { BoardRow, CompetitionBoard, DayBoard, DayHead } from './views'
 
@@ -113,6 +113,7 @@ export function competitionBoard(
     moreTerms: [
       ...withoutPartnerSaid(record, competition, names),
       ...withoutMatchSaid(record, competition, names),
+      ...countRuleInWords(competition),
       ...rarerTermsInWords(competition),
       ...houseRulesSaid(record, competition, result, format),
       ...countedOtherwiseSaid(record, competition),
@@ -161,6 +162,7 @@ function boardRow(
     entrant,
     entryIds: playerIds(players),
     name: names.entrant(entrant),
+    ...(players.length > 1 ? { players: playerIds(players).map(names.short) } : {}),
     note: noteOfRow(record, competition, standing, names),
     playingHandicap: standing.playingHandicap,
     score,

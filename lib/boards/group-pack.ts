@@ -80,6 +80,7 @@ export function packsOf(record: DayRecord): (group: GroupRecord) => CardPack {
     play: playNow(record.playStops),
     ...howItCounts(record, group),
     ...packBalls(record, group),
+    ...countingIn(record, group),
     ...matchesFor(group),
     ...(record.showsPosition ? { position: positionsOf(standing(), group) } : {}),
   })
@@ -114,6 +115,17 @@ function howItCounts(record: DayRecord, group: GroupRecord): Pick<CardPack, 'poi
       ? { shortage: { missing, size: side.to, on, better, maximum: maximum ?? NET_DOUBLE_BOGEY } }
       : {}
   return { ...points, together: { count, on, better, sides, ...shortage } }
+}
+
+/** Where a side of the group plays several balls, how many of its scores count. */
+function countingIn(record: DayRecord, group: GroupRecord): Pick<CardPack, 'counting'> {
+  const counting = record.competitions.flatMap((competition) => {
+    const format = formatIn(competition)
+    const isHere = competition.sides.some((side) => side.entryIds.some((id) => group.entryIds.includes(id)))
+    if (!format || !isHere || format.isMatch || format.ball === 'one' || format.sideSize < 2) return []
+    return [{ competition: competition.name, count: format.count, size: format.side.to }]
+  })
+  return counting.length > 0 ? { counting } : {}
 }
 
 const NET_DOUBLE_BOGEY = { kind: 'net-double-bogey' } as const

@@ -6,6 +6,7 @@ import { holesFrom } from '@/lib/rules/hole-numbers'
 import { sideBall } from './ball-facts'
 import { namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
+import { lossInWords, playingOf } from './named-balls'
 
 /** The kind of ball that is written about in a competition; null where nothing is. */
 export function ballKind(competition: CompetitionRecord): PackBall['kind'] | null {
@@ -25,7 +26,7 @@ export function packBalls(record: DayRecord, group: GroupRecord): Pick<CardPack,
 
 function ballOf(
   record: DayRecord,
-  { terms }: CompetitionRecord,
+  competition: CompetitionRecord,
   side: SideRecord,
   kind: PackBall['kind'],
   group: GroupRecord,
@@ -35,6 +36,7 @@ function ballOf(
   if (!card) return []
   const names = namesOf(record)
   const { drives } = sideBall(side.id, record.ballFacts, record.round)
+  const cost = lossInWords(competition)
   const lost = new Map<number, boolean>()
   for (const fact of record.ballFacts)
     if (fact.sideId === side.id && fact.kind === 'ball-lost' && !fact.late) lost.set(fact.hole, fact.lost)
@@ -44,9 +46,10 @@ function ballOf(
       sideId: side.id,
       cardId: card.id,
       name: names.entrant(side.id),
-      players: side.entryIds.map((entryId) => ({ entryId, name: names.short(entryId) })),
-      minimum: kind === 'drives' ? (terms.minimumDrives ?? null) : null,
+      players: playingOf(record, side).map((entryId) => ({ entryId, name: names.short(entryId) })),
+      minimum: kind === 'drives' ? (competition.terms.minimumDrives ?? null) : null,
       drives: kind === 'drives' ? drives : drives.map(() => null),
+      ...(kind === 'named-ball' && cost !== null ? { cost } : {}),
       // In the order of play, so that the first is where it was lost.
       lost: kind === 'named-ball' ? holesFrom(record.round, group.startHole).filter((hole) => lost.get(hole)) : [],
     },

@@ -7,10 +7,14 @@ import { strokesOnHoles } from '@/lib/rules/strokes/strokes-on-holes'
 import { sharedCard } from './card-holders'
 import { dayOfRecord } from './day-of-record'
 import { namesOf } from './entrant-names'
+import { formatIn } from './format-of-competition'
 import { nameOf, noteOf } from './handicap-table'
 import { listed } from './in-words'
+import { carrierAt, hasNamedBall, playingOf } from './named-balls'
 import { type MainReading, mainReading, teeOfCard } from './own-handicaps'
+import { takeOnHole, variesByHole } from './scores-that-count'
 import { startSheetOf } from './start-sheet'
+import { countRuleInWords } from './terms-in-words'
 
 export interface PrintedCard {
   readonly entryId: EntryId
@@ -30,6 +34,12 @@ export interface PrintedCard {
   readonly side?: readonly string[]
   /** Whose drive was taken is written beside each hole: the terms ask for so many of each player. */
   readonly drivesNeeded?: number
+  /** Who carries the named ball, hole by hole. */
+  readonly carriers?: readonly string[]
+  /** How many scores of the team count, hole by hole, where that changes. */
+  readonly counts?: readonly number[]
+  /** How many scores count, in a sentence: on every hole the same. */
+  readonly countRule?: string
   /** Partners who tee off in turn, the first on the odd holes: Rules of Golf 22.3. */
   readonly teesOff?: 'in-turn'
 }
@@ -55,6 +65,31 @@ function ofSide(
     side: side.entryIds.map(nameOfEntry),
     ...(drives === undefined ? {} : { drivesNeeded: drives }),
     ...(isFoursomes ? { teesOff: 'in-turn' as const } : {}),
+  }
+}
+
+/** What a card of somebody in a team has beside the strokes: who carries the ball, how many scores count. */
+function ofTeam(
+  record: DayRecord,
+  entryId: EntryId,
+  holes: readonly { readonly hole: number }[],
+  short: (id: EntryId) => string,
+): Pick<PrintedCard, 'carriers' | 'counts' | 'countRule'> {
+  const teams = record.competitions.flatMap((competition) => {
+    const format = formatIn(competition)
+    const side = competition.sides.find((one) => one.entryIds.includes(entryId))
+    const isTeam = format && side && !format.isMatch && format.ball === 'own' && format.sideSize > 1
+    return isTeam ? [{ competition, format, side }] : []
+  })
+  const named = teams.find(({ competition }) => hasNamedBall(competition))
+  const varying = teams.find(({ format }) => variesByHole(format.count))
+  const players = named ? playingOf(record, named.side) : []
+  const [first] = teams
+  const rule = first ? countRuleInWords(first.competition).join(' ') : ''
+  return {
+    ...(players.length > 0 ? { carriers: holes.map((_, at) => short(carrierAt(players, at)!)) } : {}),
+    ...(varying ? { counts: holes.map(({ hole }) => takeOnHole(varying.format.count, hole).length) } : {}),
+    ...(rule !== '' ? { countRule: rule } : {}),
   }
 }
 
@@ -85,6 +120,7 @@ export function printedCards(record: DayRecord): PrintedCards {
           name: side && here.length > 1 ? (side.name ?? listed(here.map(short))) : nameOf(entry),
           note: here.length > 1 ? null : noteOf(entry),
           ...ofSide(record, side, (id) => fullNameOf(entries.get(id))),
+          ...ofTeam(record, entry.id, tee.holes, short),
           tee: tee.name,
           playingHandicap: line.playingHandicap,
           marker: player.marker,

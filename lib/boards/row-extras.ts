@@ -7,6 +7,7 @@ import type { Names } from './entrant-names'
 import { formatIn } from './format-of-competition'
 import { playerIds, sideOf } from './ids-from-engine'
 import { counted, listed } from './in-words'
+import { namedBallSaid } from './named-balls'
 import { notShared } from './shared-games'
 import { notReturnedNote } from './short-of-partner'
 import type { BoardRow, CompetitionBoard } from './views'
@@ -33,7 +34,7 @@ export function roundsOfRow(record: DayRecord, { rounds }: Standing): Pick<Board
 export function noteOfRow(
   record: DayRecord,
   competition: CompetitionRecord,
-  { players, rounds, group }: Standing,
+  { entrant, players, rounds, group }: Standing,
   names: Names,
 ): string | null {
   const [first] = players
@@ -42,9 +43,14 @@ export function noteOfRow(
     is ? [(round === 1 ? record : record.earlier[round - 2]!).name] : [],
   )
   const out = notReturnedNote(record, competition, playerIds(players), names)
+  const side = competition.sides.find((one) => one.id === entrant)
+  const ball = side ? namedBallSaid(record, competition, side, names.short) : null
   const said = [
     ...(own ? [own] : []),
+    // A side that is called something: who plays in it.
+    ...(side?.name ? [listed(playerIds(players).map(names.short))] : []),
     ...(group === undefined ? [] : groupOf(record, players)),
+    ...(ball ? [ball] : []),
     ...(missed.length > 0 ? [`did not play ${listed(missed)}`] : []),
     ...(out ? [out] : []),
   ]

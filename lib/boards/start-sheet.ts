@@ -13,7 +13,7 @@ import { withoutMatch } from './left-out'
 import { withoutPartner } from './short-of-partner'
 import { sideFigures } from './side-handicaps'
 import { startHolesOf } from './start-holes'
-import { rarerTermsInWords } from './terms-in-words'
+import { countRuleInWords, rarerTermsInWords } from './terms-in-words'
 import type { StartSheet } from './views'
 
 /** Codes and links are for the desk's own print; the sheet for everybody goes without. */
@@ -36,7 +36,7 @@ export function startSheetOf(record: DayRecord, { withCodes }: { withCodes: bool
       name,
       formatName: formatIn({ name, format, terms })?.name ?? format,
       allowance: inWords(terms.allowance),
-      moreTerms: rarerTermsInWords({ name, format, terms }),
+      moreTerms: [...countRuleInWords({ name, format, terms }), ...rarerTermsInWords({ name, format, terms })],
       allowanceFrom:
         terms.allowanceFrom === 'published'
           ? `Allowance from the Rules of Handicapping ${record.edition}, Appendix C`

@@ -138,3 +138,10 @@ function missingInWords(missing: NonNullable<Terms['missing']>, oneBall: boolean
 function drivesInWords(minimum: number): string {
   return `At least ${inWords(minimum)} ${minimum === 1 ? 'drive' : 'drives'} of each player ${minimum === 1 ? 'is' : 'are'} taken; the committee rules on a side that has too few.`
 }
+
+/** How many scores of a side count, as the format has it; an own format is read back as a whole among its terms. */
+export function countRuleInWords(one: Pick<CompetitionRecord, 'name' | 'format' | 'terms'>): readonly string[] {
+  const format = formatIn(one)
+  if (!format || one.terms.custom || format.isMatch || format.ball === 'one' || format.sideSize < 2) return []
+  return [format.sentence]
+}

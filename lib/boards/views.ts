@@ -14,6 +14,8 @@ export interface BoardRow extends SeveralRounds {
   readonly entryIds: readonly EntryId[]
   /** "Jago Trevennor" or "Trevennor and Coldbrook". */
   readonly name: string
+  /** Of a side: its players by name, in the order of `entryIds`. Sheets of before have none. */
+  readonly players?: readonly string[]
   /** "guest of Storrey" when the entrant is one guest, "did not play Friday" when a round was missed. */
   readonly note: string | null
   readonly playingHandicap: number | null

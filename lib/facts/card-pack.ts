@@ -100,8 +100,10 @@ export interface PackBall {
   readonly minimum: number | null
   /** Entry id of whose drive, hole by hole. */
   readonly drives: readonly (EntryId | null)[]
-  /** Holes on which the named ball is said to be lost. */
+  /** Holes on which the named ball is said to be lost, in the order of play. */
   readonly lost: readonly number[]
+  /** What the loss of the named ball costs, in a sentence. */
+  readonly cost?: string
 }
 
 /** A match somebody of the group plays in, with what the phone counts it from. */
@@ -162,6 +164,8 @@ export interface CardPack {
   readonly holders?: readonly PackHolder[]
   /** Sides in this group about whose ball something is written down. */
   readonly balls?: readonly PackBall[]
+  /** Competitions in which a side of this group chooses among its scores: how many count on a hole. */
+  readonly counting?: readonly { readonly competition: string; readonly count: CountChoice; readonly size: number }[]
   /** Matches with somebody of this group in them. */
   readonly matches?: readonly PackMatch[]
 }

@@ -18,6 +18,8 @@ export const arrangeSides = z.strictObject({
   ...onDay,
   competitionId,
   sides: z.array(z.array(entryId).min(1).max(LARGEST_SIDE)).max(100),
+  /** What the sides are called, in their order; empty: by their players. Left out: as they were called. */
+  names: z.array(z.string().trim().max(40, 'At most 40 letters.')).max(100).optional(),
 })
 export type ArrangeSides = z.input<typeof arrangeSides>
 

@@ -3,7 +3,7 @@
 
 import type { CardPack, PackBall } from '@/lib/facts/card-pack'
 import { placeOfHole } from '@/lib/rules/hole-numbers'
-import { notInPack, roundOfPack } from './card-now'
+import { holesInPlay, notInPack, roundOfPack } from './card-now'
 import type { KeptFact } from './kept-fact'
 
 export function ballsNow(pack: CardPack, facts: readonly KeptFact[]): readonly PackBall[] {
@@ -11,6 +11,7 @@ export function ballsNow(pack: CardPack, facts: readonly KeptFact[]): readonly P
   if (balls.length === 0) return []
   const fresh = notInPack(pack, facts)
   const round = roundOfPack(pack)
+  const order = holesInPlay(pack)
   return balls.map((ball) => {
     const drives = [...ball.drives]
     const lost = new Set(ball.lost)
@@ -20,6 +21,6 @@ export function ballsNow(pack: CardPack, facts: readonly KeptFact[]): readonly P
       if (fact.lost) lost.add(fact.hole)
       else lost.delete(fact.hole)
     }
-    return { ...ball, drives, lost: [...lost].sort((a, b) => a - b) }
+    return { ...ball, drives, lost: order.filter((hole) => lost.has(hole)) }
   })
 }

@@ -32,6 +32,7 @@ export async function arrangeSides(
   const read = parseInput(schema, input)
   if (!read.ok) return read
   const { competitionId, sides } = read.value
+  const names = read.value.names?.map((name) => name || null)
   return changeOfDay<object, Refusals>(
     actor,
     'arrange-sides',
@@ -45,8 +46,13 @@ export async function arrangeSides(
         ...sides.flatMap((side, at) =>
           side.length > size ? [{ place: `sides[${at}]`, sentence: `A side here has ${size} players.` }] : [],
         ),
+        ...(names ?? []).flatMap((name, at) =>
+          name !== null && names?.indexOf(name) !== at
+            ? [{ place: `name-${at + 1}`, sentence: 'Another side has that name.' }]
+            : [],
+        ),
       ]
-      return faults.length > 0 ? notUnderstood(faults) : kept(day, found.value.competition, sides)
+      return faults.length > 0 ? notUnderstood(faults) : kept(day, found.value.competition, sides, names)
     },
     now,
   )
@@ -89,15 +95,22 @@ function sided(
   return ok({ competition, size })
 }
 
-function kept(day: DayRecord, competition: CompetitionRecord, sides: readonly (readonly EntryId[])[]) {
+function kept(
+  day: DayRecord,
+  competition: CompetitionRecord,
+  sides: readonly (readonly EntryId[])[],
+  names?: readonly (string | null)[],
+) {
+  const calledNow = competition.sides.map((side) => side.name)
   const before = sideWords(
     day,
     competition.sides.map((side) => side.entryIds),
+    names && calledNow,
   )
   return {
-    record: { subject: `${competition.name}, ${day.name}`, ...changedInWords(before, sideWords(day, sides)) },
+    record: { subject: `${competition.name}, ${day.name}`, ...changedInWords(before, sideWords(day, sides, names)) },
     save: async (tx: Tx) => {
-      await replaceSides(tx, day.society.id, competition.id, sides)
+      await replaceSides(tx, day.society.id, competition.id, sides, names)
       await pairingsAfterDraw(tx, day, 'all')
       await cardsAfterChange(tx, day)
       return {}

@@ -9,12 +9,14 @@ const OUT_OF_THE_WAY = 100_000
 /**
  * The sides as they should be, in this order. A side of the same players keeps its row, so that its matches, its drives
  * and its lost ball stay with it; their order inside the side may have changed.
+ * `names`: what each side is called, where that was asked; a side that keeps its row keeps its name otherwise.
  */
 export async function replaceSides(
   tx: Tx,
   societyId: SocietyId,
   competitionId: CompetitionId,
   sides: readonly (readonly EntryId[])[],
+  names?: readonly (string | null)[],
 ): Promise<void> {
   const rows = await tx.side.findMany({
     where: { competitionId },
@@ -33,6 +35,8 @@ export async function replaceSides(
   await tx.side.createMany({
     data: wanted.flatMap(({ id, isNew, number }) => (isNew ? [{ id, societyId, competitionId, number }] : [])),
   })
+  for (const [at, name] of (names ?? []).entries())
+    if (wanted[at]) await tx.side.update({ where: { id: wanted[at].id }, data: { name } })
   await tx.sideMember.createMany({
     data: wanted.flatMap(({ id, entryIds }) =>
       entryIds.map((entryId, at) => ({ sideId: id, competitionId, entryId, position: at + 1 })),

@@ -12,7 +12,7 @@ import { barAge } from './bar-age'
 import { type BarTurn, barTurns, PAGE_SECONDS } from './bar-pages'
 import type { ScreenBoard, ScreenRow } from './screen-board'
 import { useBarScreens } from './use-bar-screens'
-import { placeFigure, scoreFigure, unitHeading, whereInWords } from './words'
+import { noteBesideGuest, placeFigure, scoreFigure, unitHeading, whereInWords } from './words'
 
 interface Props {
   readonly initial: readonly ScreenBoard[]
@@ -21,6 +21,9 @@ interface Props {
   /** A page to stand still on, from 1; the pages turn when null. */
   readonly still: number | null
 }
+
+/** Longer than one line of the screen holds. */
+const LONG_NAME = 26
 
 /** The time in the bar. Null until the page runs: the server's minute need not be the screen's. */
 function useWallClock(): Date | null {
@@ -70,7 +73,10 @@ function Rows({
             <td className="fig bar-pts">
               {row.holesPlayed === 0 ? '–' : scoreFigure(row.score, board.competition.unit)}
             </td>
-            <th scope="row">{row.name}</th>
+            <th scope="row" className={row.name.length > LONG_NAME ? 'bar-side' : undefined}>
+              {row.name}
+              {noteBesideGuest(row.note) ? <span className="bar-below">{noteBesideGuest(row.note)}</span> : null}
+            </th>
             <td className="num bar-now">{whereInWords(row) || '–'}</td>
           </tr>
         ))}

@@ -2,7 +2,7 @@
 
 import { capital } from '@/lib/boards/in-words'
 import type { BoardRow, CompetitionBoard } from '@/lib/boards/views'
-import { handicapFigure, placeFigure, scoreFigure, unitHeading } from './words'
+import { handicapFigure, placeFigure, scoreFigure, shortNote, unitHeading } from './words'
 
 interface Props {
   readonly competition: CompetitionBoard
@@ -61,7 +61,7 @@ export function ResultColumn({ competition, rows, of }: Props) {
                 {scoreFigure(row.score, competition.unit)}
               </td>
               <th role="rowheader" scope="row">
-                {row.name} {row.note && <span className="second small">guest</span>}
+                {row.name} {row.note && <span className="second small">{shortNote(row.note)}</span>}
               </th>
               {off && (
                 <td role="cell" className="fig num" data-l="off">

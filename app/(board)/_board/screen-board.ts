@@ -16,6 +16,7 @@ export interface ScreenRow
     | 'entrant'
     | 'entryIds'
     | 'name'
+    | 'players'
     | 'note'
     | 'playingHandicap'
     | 'score'

@@ -137,7 +137,7 @@ export function StandingRow({ board, row, c, view, open, changed, toggle, said =
             <p className="standing-acts small">
               {row.entryIds.map((id, at) => (
                 <a key={id} href={cardAt(societySlug, daySlug, id)}>
-                  {row.entryIds.length === 1 ? 'The whole card' : `Card of ${row.name.split(' and ')[at] ?? 'partner'}`}
+                  {row.entryIds.length === 1 ? 'The whole card' : `Card of ${row.players?.[at] ?? 'a partner'}`}
                 </a>
               ))}
               <a href={matchAt(societySlug, daySlug, row.entryIds[0] ?? row.entrant)}>As a match against…</a>

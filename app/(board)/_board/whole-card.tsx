@@ -134,6 +134,7 @@ export function WholeCard({ card }: { card: PlayerCard }) {
   const main = card.readings[0]
   const lines = main?.own ?? []
   const needs = card.readings.filter((reading) => reading.chance !== undefined)
+  const sideNotes = card.readings.filter(({ row }) => row.entryIds.length > 1 && row.note)
   const front = lines.slice(0, 9)
   const back = lines.slice(9)
   const facts = [
@@ -154,6 +155,11 @@ export function WholeCard({ card }: { card: PlayerCard }) {
             {card.note && `${card.note}; `}
             {facts.filter((fact) => fact !== null).join('; ')}.
           </p>
+          {sideNotes.map(({ competition, row }) => (
+            <p key={competition} className="second">
+              {competition}, {row.name}: {row.note}.
+            </p>
+          ))}
         </div>
         {main && (
           <p className="wk-hero">

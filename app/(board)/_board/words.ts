@@ -81,3 +81,12 @@ export function shortName(name: string): string {
       .at(-1) ?? name
   )
 }
+
+/** A note where room is short: whose guest somebody is stands on the card. */
+export const shortNote = (note: string): string => note.replace(/^guest of [^,]+/, 'guest')
+
+/** What a note says beyond who is whose guest; null where that is all. */
+export function noteBesideGuest(note: string | null): string | null {
+  const rest = note?.replace(/^guest(?: of [^,]+)?(?:, )?/, '') ?? ''
+  return rest === '' ? null : rest
+}

@@ -1,6 +1,7 @@
 'use client'
 
 import { useEffect, useRef, useState } from 'react'
+import { scoresThatCount } from '@/lib/boards/scores-that-count'
 import type { CardPack } from '@/lib/facts/card-pack'
 import type { CardId } from '@/lib/facts/ids'
 import type { WrittenScore } from '@/lib/facts/score-fact'
@@ -14,7 +15,7 @@ import { HoleHead } from './hole-head'
 import { MatchesOnHole } from './matches-so-far'
 import { headingsOf, noScoreEndsTheCard } from './reading'
 import { ScoreRow } from './score-row'
-import { SideBalls } from './side-ball'
+import { NamedBalls, SideBalls } from './side-ball'
 import { signatureOffOnHole, signaturesOffInWords } from './signature-off'
 import type { Place } from './use-place'
 
@@ -87,6 +88,13 @@ export function HoleView({ pack, now, book, hole, why, go, refuse }: Props) {
     <>
       <header className="c-head">
         <HoleHead pack={pack} hole={hole} hasMoved={moved} />
+        {pack.counting?.map((one) => (
+          <p className="c-other" key={one.competition}>
+            {(pack.counting?.length ?? 0) > 1 && `${one.competition}: `}
+            <b>{scoresThatCount(one.count, hole, one.size)}</b>
+          </p>
+        ))}
+        <NamedBalls now={now} book={book} hole={hole} refuse={refuse} />
         <MatchesOnHole matches={now.matches} cards={now.cards} hole={hole} />
       </header>
       <p className="unseen" aria-live="polite">

@@ -1,10 +1,10 @@
 'use client'
 
-// What is written beside the strokes of a side: whose drive was taken on this hole, or that the named ball was lost.
+// What is written beside the strokes of a side: whose drive was taken on this hole, and that the named ball was lost.
 
 import type { PackBall } from '@/lib/facts/card-pack'
 import type { EntryId } from '@/lib/facts/ids'
-import { roundOfPack } from '@/lib/outbox/card-now'
+import { holesInPlay, roundOfPack } from '@/lib/outbox/card-now'
 import type { GroupBook, GroupSnapshot } from '@/lib/outbox/group-book'
 import { placeOfHole } from '@/lib/rules/hole-numbers'
 
@@ -15,18 +15,18 @@ interface Props {
   readonly refuse: (sentence: string | null) => void
 }
 
+/** Below the rows: whose drive was taken. */
 export function SideBalls({ now, book, hole, refuse }: Props) {
-  return (
-    <>
-      {now.balls.map((ball) =>
-        ball.kind === 'drives' ? (
-          <Drives key={ball.sideId} {...{ ball, now, book, hole, refuse }} />
-        ) : (
-          <NamedBall key={ball.sideId} {...{ ball, now, book, hole, refuse }} />
-        ),
-      )}
-    </>
-  )
+  return now.balls
+    .filter((ball) => ball.kind === 'drives')
+    .map((ball) => <Drives key={ball.sideId} {...{ ball, now, book, hole, refuse }} />)
+}
+
+/** In the head of the hole, where it is seen before a score is written: who has the named ball, or where it was lost. */
+export function NamedBalls({ now, book, hole, refuse }: Props) {
+  return now.balls
+    .filter((ball) => ball.kind === 'named-ball')
+    .map((ball) => <NamedBall key={ball.sideId} {...{ ball, now, book, hole, refuse }} />)
 }
 
 type OneBall = Props & { readonly ball: PackBall }
@@ -36,13 +36,15 @@ const placeOn = ({ pack }: GroupSnapshot, hole: number) => (pack ? placeOfHole(r
 const isShut = (now: GroupSnapshot, ball: PackBall) =>
   now.pack?.status === 'closed' || (now.cards.find((card) => card.card.cardId === ball.cardId)?.closed ?? true)
 
-/** "Drives: Ada 3 of 4, Ben 4 of 4." */
+/** "Drives, 4 needed of each: Ada 3 taken, 1 to come; Ben 5 taken." */
 export function drivesInWords({ players, drives, minimum }: PackBall): string {
   const each = players.map(({ entryId, name }) => {
     const taken = drives.filter((one) => one === entryId).length
-    return minimum === null ? `${name} ${taken}` : `${name} ${taken} of ${minimum}`
+    if (minimum === null) return `${name} ${taken}`
+    return taken >= minimum ? `${name} ${taken} taken` : `${name} ${taken} taken, ${minimum - taken} to come`
   })
-  return `Drives: ${each.join(', ')}.`
+  if (minimum === null) return `Drives: ${each.join(', ')}.`
+  return `Drives, ${minimum} needed of each: ${each.join('; ')}.`
 }
 
 /** More drives are wanted than there are holes left to take them on. */
@@ -95,30 +97,46 @@ export function whoHasTheBall({ players }: PackBall, place: number): PackBall['p
   return players.length === 0 ? null : players[place % players.length]!
 }
 
+/** In the order of play: a group that began on the 10th lost its ball on the 12th before it came to the 2nd. */
+export function lostBefore({ lost }: Pick<PackBall, 'lost'>, order: readonly number[], hole: number): number | null {
+  const [first] = lost
+  return first !== undefined && order.indexOf(first) < order.indexOf(hole) ? first : null
+}
+
 function NamedBall({ ball, now, book, hole, refuse }: OneBall) {
-  const holder = whoHasTheBall(ball, placeOn(now, hole))
-  const lostOn = ball.lost[0] ?? null
+  if (!now.pack) return null
+  const lostOn = lostBefore(ball, holesInPlay(now.pack), hole)
   const lostHere = ball.lost.includes(hole)
+  const nameOn = (at: number) => whoHasTheBall(ball, placeOn(now, at))?.name
   async function write(lost: boolean) {
     const done = await book.writeBall({ kind: 'ball-lost', cardId: ball.cardId, sideId: ball.sideId, hole, lost })
     refuse(done.ok ? null : done.sentence)
   }
-  return (
-    <fieldset className="c-ball" disabled={isShut(now, ball)}>
-      <legend className="sc">The yellow ball of {ball.name}</legend>
-      <p className="c-ball-said">
-        {lostOn !== null && lostOn < hole
-          ? `Lost on hole ${lostOn}.`
-          : holder
-            ? `${holder.name} has it on this hole: that score must count.`
-            : ''}
+  const several = now.balls.filter((one) => one.kind === 'named-ball').length > 1
+  const whose = several ? `${ball.name}: ` : ''
+  if (lostOn !== null && !lostHere)
+    return (
+      <p className="c-other c-yellow">
+        {whose}
+        <b>Yellow ball lost on hole {lostOn}</b>, {nameOn(lostOn)} had it. {ball.cost}
       </p>
-      {lostOn === null || lostOn >= hole || lostHere ? (
-        <label className="c-ball-pick">
-          <input type="checkbox" checked={lostHere} onChange={(event) => void write(event.target.checked)} />
-          <span>Lost on this hole</span>
-        </label>
-      ) : null}
-    </fieldset>
+    )
+  return (
+    <p className="c-other c-yellow">
+      <span>
+        {whose}
+        <b>{nameOn(hole)} has the yellow ball</b>
+        {lostHere ? `, lost here. ${ball.cost ?? ''}` : ': that score must count.'}
+      </span>
+      <button
+        type="button"
+        className="btn plain"
+        aria-pressed={lostHere}
+        disabled={isShut(now, ball)}
+        onClick={() => void write(!lostHere)}
+      >
+        {lostHere ? 'Not lost' : 'Lost on this hole'}
+      </button>
+    </p>
   )
 }

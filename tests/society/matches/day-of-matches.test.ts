@@ -253,9 +253,19 @@ describe('sides and their ball', () => {
     got(await keyBall(day.w.actor, { dayId: yellow.dayId, sideId: side.id, ballLostOn: 10 }))
     const lost = await scoreOf()
     expect(lost).toBeLessThan(home)
-    expect(groupPack(await yellow.record(), record.groups[0]!).balls![0]!.lost).toEqual([10])
+    const [ball] = groupPack(await yellow.record(), record.groups[0]!).balls!
+    expect(ball).toMatchObject({ lost: [10], cost: expect.stringMatching(/^Once the named ball is lost/) })
+    // Four in the side: the 10th is the second's again. Said on board and card page, and before it on the printed card.
+    const second = record.entries.find((one) => one.id === side.entryIds[1])!.familyName
+    const rowNow = async () =>
+      boardOf(await yellow.record(), NOW).competitions[0]!.rows.find((row) => row.entrant === side.id)!
+    expect((await rowNow()).note).toMatch(new RegExp(`^yellow ball lost on the 10th by .*${second}$`))
+    const printed = printedCards(record).cards.find((card) => side.entryIds.includes(card.entryId))!
+    expect(printed.carriers?.[9]).toContain(second)
+    expect(printed.carriers?.[13]).toBe(printed.carriers?.[1])
     got(await keyBall(day.w.actor, { dayId: yellow.dayId, sideId: side.id, ballLostOn: null }))
     expect(await scoreOf()).toBe(home)
+    expect((await rowNow()).note).toBe('yellow ball still in play')
     // The other order of the same players is the same side: its ball stays with it.
     got(await keyBall(day.w.actor, { dayId: yellow.dayId, sideId: side.id, ballLostOn: 4 }))
     const others = record.competitions[0]!.sides.slice(1).map((one) => [...one.entryIds])
@@ -269,6 +279,18 @@ describe('sides and their ball', () => {
     )
     const after = (await yellow.record()).competitions[0]!.sides[0]!
     expect(after).toMatchObject({ id: side.id, entryIds: [...side.entryIds].reverse() })
+    // Called something by the desk: on the board with its players beside it, on the phone and in the day file.
+    const { competitions, version } = await yellow.record()
+    const sides = competitions[0]!.sides.map((one) => [...one.entryIds])
+    const named = { dayId: yellow.dayId, version, competitionId: competitions[0]!.id, sides }
+    const twice = await arrangeSides(day.w.actor, { ...named, names: ['Larks', 'Larks'] })
+    expect(twice).toMatchObject({ ok: false, faults: [{ place: 'name-2' }] })
+    got(await arrangeSides(day.w.actor, { ...named, names: ['Larks', ''] }))
+    expect((await rowNow()).name).toBe('Larks')
+    expect((await rowNow()).note).toContain(second)
+    const { dayFile } = got(await dayFileOf(day.w.actor, yellow.dayId))
+    expect(JSON.stringify(dayFile)).toContain('"name":"Larks"')
+    expect(groupPack(await yellow.record(), record.groups[0]!).balls![0]!.name).toBe('Larks')
   })
 
   it('sides of six stand across two groups, even by handicap and the same for the same number', async () => {

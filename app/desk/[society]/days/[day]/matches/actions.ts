@@ -90,8 +90,14 @@ export async function keepListedSides(where: DayAddress, before: ActState, form:
     before,
     form,
     async (actor) => {
-      const sides = numbered(form, 'side-', 100).filter((side) => side.length > 0)
-      const asked = parseInput(arrangeSidesSchema, { ...dayOfForm(form), competitionId, sides })
+      const listed = numbered(form, 'side-', 100).map((side, at) => ({ side, name: text(form, `name-${at + 1}`) }))
+      const there = listed.filter(({ side }) => side.length > 0)
+      const asked = parseInput(arrangeSidesSchema, {
+        ...dayOfForm(form),
+        competitionId,
+        sides: there.map(({ side }) => side),
+        names: there.map(({ name }) => name),
+      })
       return asked.ok ? arrangeSides(actor, asked.value) : asked
     },
     () => 'The sides are kept.',

@@ -139,6 +139,7 @@ export default async function Matches({ params }: { params: Promise<{ society: s
                 competition={one}
                 players={players}
                 sides={one.sides.map((side) => side.entryIds)}
+                names={one.sides.map((side) => side.name)}
               >
                 {seen}
               </SidesList>

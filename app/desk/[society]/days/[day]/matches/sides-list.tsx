@@ -9,11 +9,13 @@ interface Props {
   readonly competition: { readonly id: string; readonly name: string; readonly size: number }
   readonly players: readonly PlayerAtDesk[]
   readonly sides: readonly (readonly string[])[]
+  /** What the sides are called; null where they go by their players. */
+  readonly names: readonly (string | null)[]
   readonly children: ReactNode
 }
 
 /** Every player with the number of the side: any size, and across as many groups as it takes. */
-export function SidesList({ action, competition, players, sides, children }: Props) {
+export function SidesList({ action, competition, players, sides, names, children }: Props) {
   const most = Math.max(sides.length, Math.ceil(players.length / competition.size)) + 1
   const options = [
     { value: '', label: 'in no side' },
@@ -26,7 +28,9 @@ export function SidesList({ action, competition, players, sides, children }: Pro
       <input type="hidden" name="competitionId" value={competition.id} />
       <p className="small second">
         Sides of {competition.size}.{' '}
-        {short > 0 ? `${short} of them are short; the terms say what a missing player counts as. ` : ''}
+        {short > 0
+          ? `${short === 1 ? 'One of them is' : `${short} of them are`} short; the terms say what a missing player counts as. `
+          : ''}
         The order inside a side is the order of this list.
       </p>
       <div className="fields">
@@ -40,6 +44,20 @@ export function SidesList({ action, competition, players, sides, children }: Pro
           />
         ))}
       </div>
+      {sides.length > 0 ? (
+        <div className="fields">
+          {sides.map((side, at) => (
+            <Field
+              key={side.join(' ')}
+              name={`name-${at + 1}`}
+              label={`Name of side ${at + 1}`}
+              initial={names[at] ?? ''}
+              hint={at === 0 ? 'Empty: by the names of the players.' : undefined}
+              maxLength={40}
+            />
+          ))}
+        </div>
+      ) : null}
       <div className="fields">
         <Field name="seed" label="Number of the lot" hint="Empty: a new one." inputMode="numeric" />
       </div>

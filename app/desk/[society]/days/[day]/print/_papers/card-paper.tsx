@@ -32,9 +32,13 @@ interface NineProps {
   last: string
   /** A column for whose drive was taken. */
   drives: boolean
+  /** Who carries the named ball on these holes. */
+  carriers?: readonly string[] | undefined
+  /** How many scores of the team count on these holes. */
+  counts?: readonly number[] | undefined
 }
 
-function Nine({ holes, word, last, drives }: NineProps) {
+function Nine({ holes, word, last, drives, carriers, counts }: NineProps) {
   const sum = (of: (hole: PrintedCard['holes'][number]) => number) => holes.reduce((all, hole) => all + of(hole), 0)
   const measured = holes.every((hole) => hole.yards !== null)
   // A card without yards has no column for them.
@@ -63,13 +67,15 @@ function Nine({ holes, word, last, drives }: NineProps) {
           </th>
           <th scope="col">gross</th>
           {drives ? <th scope="col">drive</th> : null}
+          {carriers ? <th scope="col">ball</th> : null}
+          {counts ? <th scope="col">count</th> : null}
           <th scope="col" className="c-last">
             {last}
           </th>
         </tr>
       </thead>
       <tbody>
-        {holes.map((hole) => (
+        {holes.map((hole, at) => (
           <tr key={hole.hole}>
             <th scope="row" className="fig">
               {hole.hole}
@@ -82,6 +88,8 @@ function Nine({ holes, word, last, drives }: NineProps) {
             </td>
             <td className="box" />
             {drives ? <td className="box" /> : null}
+            {carriers ? <td className="c-carrier">{carriers[at]}</td> : null}
+            {counts ? <td className="fig">{counts[at]}</td> : null}
             <td className="box" />
           </tr>
         ))}
@@ -93,6 +101,8 @@ function Nine({ holes, word, last, drives }: NineProps) {
           <td />
           <td className="box" />
           {drives ? <td /> : null}
+          {carriers ? <td /> : null}
+          {counts ? <td /> : null}
           <td className="box" />
         </tr>
       </tbody>
@@ -122,9 +132,27 @@ export function CardInside({ card, day }: { card: PrintedCard; day: CardDay }) {
         {card.link ? <Qr text={`${day.address}${card.link}`} label={`The card of group ${card.group}`} /> : null}
       </header>
       <div className="nines">
-        <Nine holes={front} word={back.length > 0 ? 'out' : 'all'} last={last} drives={drives} />
+        <Nine
+          holes={front}
+          word={back.length > 0 ? 'out' : 'all'}
+          last={last}
+          drives={drives}
+          carriers={card.carriers?.slice(0, 9)}
+          counts={card.counts?.slice(0, 9)}
+        />
         <div className="card-fold" aria-hidden="true" />
-        {back.length > 0 ? <Nine holes={back} word="in" last={last} drives={drives} /> : <div />}
+        {back.length > 0 ? (
+          <Nine
+            holes={back}
+            word="in"
+            last={last}
+            drives={drives}
+            carriers={card.carriers?.slice(9)}
+            counts={card.counts?.slice(9)}
+          />
+        ) : (
+          <div />
+        )}
       </div>
       <footer>
         <p className="line">Player</p>
@@ -135,6 +163,7 @@ export function CardInside({ card, day }: { card: PrintedCard; day: CardDay }) {
         {day.reading === 'gross' ? null : <p className="tot">{TOTAL[day.reading]}</p>}
         <p className="tiny">
           {ofSide(card)}
+          {card.countRule ? `${card.countRule} ` : ''}
           {[card.note, `${day.courseName}, ${card.tee} tees`, shortDateInWords(day.date), start]
             .filter(Boolean)
             .join(', ')}

@@ -1,0 +1,31 @@
+// How many scores of a side count on a hole, in words for the phone and in figures for the printed card.
+
+import { countsOf } from '@/lib/rules/count/count-on-hole'
+import type { CountChoice, Take } from '@/lib/rules/formats/format'
+import { capital, inWords, listed } from './in-words'
+
+/** The format counts so many of several scores: with one ball a side, or one player, nothing is chosen. */
+export function takeOnHole(count: CountChoice, hole: number): Take {
+  return countsOf(count, { kind: 'strokes' }, [hole])[0]!.take
+}
+
+const RANKS = ['the best', 'the second', 'the third', 'the fourth', 'the fifth', 'the sixth']
+const TIMES = ['not at all', 'once', 'twice', 'three times']
+
+/** "The best score counts here", "The best two scores count here", "All three scores count here". */
+export function scoresThatCount(count: CountChoice, hole: number, size: number): string {
+  const take = takeOnHole(count, hole)
+  if (count.kind === 'named-player') {
+    const others = take.length === 1 ? 'the best score of the others' : `the best ${inWords(take.length)} of the others`
+    const times = count.times === 1 ? '' : `, ${TIMES[count.times] ?? `${count.times} times`},`
+    return `The yellow ball’s score${times} and ${others} count here`
+  }
+  if (take.some((weight) => weight !== 1))
+    return `${capital(listed(take.map((weight, at) => `${RANKS[at] ?? `number ${at + 1}`} ${TIMES[weight] ?? `${weight} times`}`)))} count here`
+  if (take.length >= size)
+    return size === 2 ? 'Both scores count here' : `All ${inWords(take.length)} scores count here`
+  return take.length === 1 ? 'The best score counts here' : `The best ${inWords(take.length)} scores count here`
+}
+
+/** Does it change from hole to hole? */
+export const variesByHole = (count: CountChoice): boolean => count.kind === 'by-turn' || count.kind === 'by-stretch'
