@@ -126,8 +126,21 @@ test('a card left half entered is found as it was, totals of the paper too', asy
 test('figures for the next card go on while the server answers, skipped holes and totals included', async () => {
   await choose(THIRD)
   await hasFocus('[data-place="0"]')
-  await press(...'455445544554455445', ...'81', 's', 'Enter', ...'5544', 'Tab', ...'5545544554456', ...'84')
+  // The answer is held back until the first figure of the total is pressed too: the second comes to the card itself.
+  let answer = () => {}
+  const held = new Promise<void>((resolve) => {
+    answer = resolve
+  })
+  await page.route('**/returns*', async (route) => {
+    if (route.request().method() === 'POST') await held
+    await route.continue()
+  })
+  await press(...'455445544554455445', ...'81', 's', 'Enter', ...'5544', 'Tab', ...'5545544554456', '8')
+  answer()
   await expect(page.getByRole('heading', { level: 1, name: FOURTH })).toBeVisible()
+  await expect(paper('Total')).toHaveValue('8')
+  await page.unrouteAll({ behavior: 'wait' })
+  await press('4')
   await expect(paper('Total')).toHaveValue('84')
   const now = await scores()
   expect([now[4], now[5], now[17]]).toEqual(['', '5', '6'])
@@ -189,12 +202,15 @@ test('two desks on one card: the later one sees which holes differ, chooses, and
   await other.goto(page.url())
   await expect(other.locator('[data-place="0"]')).toBeFocused()
 
+  for (const key of '5556') await other.keyboard.press(key)
+  await expect(other.locator('[data-place="4"]')).toBeFocused()
+
   // Without signatures: what is entered is saved, and it says why it is not accepted.
+  await page.bringToFront()
   await press(...'666766576666576665')
   await page.getByRole('button', { name: 'Accept', exact: true }).click()
   await expect(page.getByText('What you entered is saved; the card is not accepted yet.')).toBeVisible()
   await other.bringToFront()
-  for (const key of '5556') await other.keyboard.press(key)
   const notice = other.getByText('Since you began to enter this card, these holes were changed:')
   await expect(notice).toBeVisible()
   await expect(other.getByText('Hole 1: 5 in your field, 6 by another desk.')).toBeVisible()

@@ -194,7 +194,7 @@ test('leaving an import with its choices asks once, and putting a row right does
   await expect(bar()).toHaveCount(0)
   await chooseFile('late.csv', 'Name,M/F,Index\nMoss Tarrant,M,9.0\nFern Tarrant,F,eight\n')
   await expect(bar()).toContainText('Not done yet: Import members. late.csv')
-  await page.getByLabel('Import row 2, Moss Tarrant').uncheck()
+  await page.getByLabel('Import row 2, Moss Tarrant').click()
   await expect(page.getByText('Row 2, “Moss Tarrant”: left out by you.')).toBeVisible()
   await page.getByLabel('Handicap, row 3').fill('8.0')
   await page.getByRole('button', { name: 'Put right' }).click()
@@ -316,8 +316,13 @@ test('every form of the desk takes part', async () => {
     '/desk/account',
   ]
   const silent: string[] = []
+  const opened: string[] = []
+  page.on('request', (request) => {
+    if (request.isNavigationRequest()) opened.push(`${request.method()} ${new URL(request.url()).pathname}`)
+  })
   let changed = 0
   for (const path of pages) {
+    opened.length = 0
     await go(path)
     const outside = await page
       .locator('form:not([data-desk-form])')
@@ -328,7 +333,9 @@ test('every form of the desk takes part', async () => {
         .filter((label) => !['Sign out', 'Choose from the record'].includes(label))
         .map((one) => `${path}: ${one}`),
     )
-    const seen = await changeEveryForm()
+    const seen = await changeEveryForm().catch((cause: Error) => {
+      throw new Error(`${path}: ${cause.message}. Pages opened: ${opened.join(', ')}`)
+    })
     changed += seen.length
     silent.push(...seen.flatMap(({ label, wrong }) => (wrong === '' ? [] : [`${path}: ${label} ${wrong}`])))
   }

@@ -73,31 +73,36 @@ export function LeaveQuestion({ forms }: { readonly forms: readonly UnsavedForm[
   useEffect(() => {
     if (!asks) return
     const here = location.href
-    const state: unknown = history.state
-    history.pushState(state, '', here)
-    let onTop = true
+    let state: unknown = null
+    let onTop = false
+    let ended = false
+    const add = () => {
+      if (ended || letGo.current || location.href !== here) return
+      state = history.state
+      history.pushState(state, '', here)
+      onTop = true
+    }
+    // Going back takes its time: an entry added meanwhile would be the one that goes, and the next step back leave the page.
+    if (goingBack) void goingBack.then(add)
+    else add()
     const onBack = (event: PopStateEvent) => {
-      if (letGo.current || location.href !== here) return
+      if (!onTop || letGo.current || location.href !== here) return
       // The page has not changed, so the router need not hear of it.
       event.stopImmediatePropagation()
       onTop = false
       ask(() => history.back())
     }
-    const onStay = () => {
-      if (onTop) return
-      history.pushState(state, '', here)
-      onTop = true
-    }
     window.addEventListener('popstate', onBack, true)
-    staying.current = onStay
+    staying.current = () => {
+      if (!onTop) add()
+    }
     return () => {
+      ended = true
       window.removeEventListener('popstate', onBack, true)
       staying.current = null
       // Saved: the added entry goes again, unless the page has been left meanwhile.
       if (!onTop || letGo.current || location.href !== here) return
-      const quiet = (event: PopStateEvent) => event.stopImmediatePropagation()
-      window.addEventListener('popstate', quiet, { capture: true, once: true })
-      history.back()
+      goBackQuietly()
     }
   }, [asks, ask])
 
@@ -142,6 +147,21 @@ export function LeaveQuestion({ forms }: { readonly forms: readonly UnsavedForm[
       </p>
     </dialog>
   )
+}
+
+/** The step back that is on its way, while there is one. */
+let goingBack: Promise<void> | null = null
+
+function goBackQuietly(): void {
+  goingBack = new Promise((resolve) => {
+    const quiet = (event: PopStateEvent) => {
+      event.stopImmediatePropagation()
+      goingBack = null
+      resolve()
+    }
+    window.addEventListener('popstate', quiet, { capture: true, once: true })
+  })
+  history.back()
 }
 
 const isSamePage = (to: URL) => to.pathname === location.pathname && to.search === location.search

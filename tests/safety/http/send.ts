@@ -10,7 +10,10 @@ export interface Found {
   readonly answer: string
 }
 
-const HANG = Number(process.env.DAYBOOK_HANG_MS ?? 5000)
+// Milliseconds. A request that hangs is never answered; one that waits its turn on a busy machine is.
+const HANG = Number(process.env.DAYBOOK_HANG_MS ?? 30_000)
+/** A line on which nothing whole was said is kept open by a server that waits for more: how long that is looked at. */
+const SILENCE = 5_000
 const TRACE = /\n\s+at .+:\d+:\d+|node_modules[\\/]|SqliteError|PrismaClient|\/lib\/store\//
 
 interface Got {
@@ -101,7 +104,7 @@ function overTheWire(base: URL, raw: Buffer): Promise<Got> {
   return new Promise((resolve) => {
     const socket = connect(Number(base.port), base.hostname)
     const pieces: Buffer[] = []
-    const late = setTimeout(() => socket.destroy(), HANG)
+    const late = setTimeout(() => socket.destroy(), SILENCE)
     socket.on('data', (piece) => pieces.push(piece))
     socket.on('error', () => {})
     socket.on('close', () => {

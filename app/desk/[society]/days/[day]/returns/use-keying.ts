@@ -168,7 +168,9 @@ export function useKeying(card: CardReturn, access: Access, begin: boolean) {
       ? totalBox.current
       : table.current?.querySelector<HTMLInputElement>(`[data-place="${now.at}"]`)
     field?.focus()
-    field?.select()
+    // A total that is being keyed ahead goes on with the next key: selected, that key would wipe out what came before it.
+    if (catchingUp.current && isTotal) field?.setSelectionRange(field.value.length, field.value.length)
+    else field?.select()
   }, [now])
 
   function change(next: Keying) {
