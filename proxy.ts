@@ -24,7 +24,10 @@ export async function proxy(request: NextRequest): Promise<NextResponse> {
 async function refusedWith(request: NextRequest): Promise<number | null> {
   if (request.method !== 'POST') return 405
   if (!isSameOrigin(request)) return 403
-  if (Number(request.headers.get('content-length') ?? 0) > MOST_BYTES) return 413
+  // A browser says how long a form is; what is sent without saying so is none of ours.
+  const length = request.headers.get('content-length')
+  if (length === null) return 411
+  if (!(Number(length) <= MOST_BYTES)) return 413
   const action = request.headers.get('next-action')
   const kind = request.headers.get('content-type') ?? ''
   try {
@@ -44,6 +47,8 @@ async function refusedWith(request: NextRequest): Promise<number | null> {
 
 /** A browser says where a form comes from; a form from another site is not ours, whatever it asks for. */
 function isSameOrigin(request: NextRequest): boolean {
+  const site = request.headers.get('sec-fetch-site')
+  if (site !== null && site !== 'same-origin' && site !== 'none') return false
   const origin = request.headers.get('origin')
   if (origin === null) return true
   const host = request.headers.get('x-forwarded-host') ?? request.headers.get('host')

@@ -198,5 +198,6 @@ export const NOT_EXPORTED: Readonly<Record<string, string>> = {
   Account: 'passwords are never written; officers set a new one behind a one-time link',
   Verification: 'signing in belongs to one installation',
   Passkey: 'a passkey belongs to one address',
-  RateLimit: 'attempts of the last minutes',
+  RateLimit: 'requests of the last minute, counted by the sign-in library',
+  Attempt: 'tries of the last hour',
 }

@@ -1,14 +1,25 @@
 // Officers sign in with e-mail and password; the library keeps the sessions.
 
 import type { UserId } from '@/lib/facts/ids'
+import { readAtMost } from '@/lib/facts/read-body'
 import { ok, type Result, refused } from '@/lib/result'
 import { recordOfAccount } from '@/lib/store/account-record'
 import { type CookieToSet, cookiesIn, signIn } from '@/lib/store/sign-in'
 import { cameFrom } from './came-from'
 
+/** Bytes. A passkey's answer is the longest thing signed in with, and far below it. */
+const MOST_BYTES = 64 * 1024
+
 export const signInHandlers = {
   GET: (request: Request): Promise<Response> => signIn().handler(request),
-  POST: (request: Request): Promise<Response> => signIn().handler(request),
+  /** The library reads a body of any length: it is given one that has been counted. */
+  POST: async (request: Request): Promise<Response> => {
+    const body = await readAtMost(request, MOST_BYTES)
+    if (body === 'too-long')
+      return Response.json(refused('too-long', 'That is more than signing in needs.'), { status: 413 })
+    const { url, method, headers } = request
+    return signIn().handler(new Request(url, { method, headers, body }))
+  },
 }
 
 export type { CookieToSet }

@@ -86,7 +86,7 @@ export async function groupLinkOfCode(
 ): Promise<Result<{ linkKey: string }, 'no-such-code' | 'link-ended' | 'too-many-tries'>> {
   if (
     !(await mayTry(`code ${from}`, CODE_TRIES, CODE_WINDOW, now)) ||
-    (await wasTried(WRONG_EVERYWHERE, WRONG_TRIES, CODE_WINDOW, now))
+    (await wasTried(WRONG_EVERYWHERE, WRONG_TRIES, now))
   )
     return refused('too-many-tries', 'Too many tries. Wait ten minutes, or scan the code on the start sheet.')
   const typed = plainCode(code)
@@ -117,7 +117,7 @@ async function groupOfFigures(typed: string, now: Date): Promise<GroupBehind | n
   const [one, another] = await openGroupsOfFigures(figures, now)
   const only = one && !another ? one : null
   if (only && isNearly(word, only.word)) return only
-  if (await wasTried(WRONG_FIGURES, FIGURES_TRIES, FIGURES_WINDOW, now)) return null
+  if (await wasTried(WRONG_FIGURES, FIGURES_TRIES, now)) return null
   await mayTry(WRONG_FIGURES, FIGURES_TRIES, FIGURES_WINDOW, now)
   return only
 }

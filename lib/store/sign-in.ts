@@ -7,12 +7,17 @@ import { parseSetCookieHeader } from 'better-auth/cookies'
 import { shortened } from '@/lib/facts/act-record'
 import { mayTry } from './attempts'
 import { type Book, book } from './client'
+import { logFault } from './log'
 import { passkeyPlugin } from './passkeys'
 import { secretOfInstallation, settingsOfInstallation } from './settings'
 
 /** Tries for one e-mail address in a quarter of an hour, wherever they come from. */
 const TRIES_PER_ADDRESS = 20
 const QUARTER_HOUR = 15 * 60_000
+/** Characters of an e-mail address: RFC 5321, 4.5.3.1.3, without the brackets. */
+const LONGEST_ADDRESS = 254
+/** Characters of what a browser says of itself. */
+const LONGEST_AGENT = 300
 
 function openSignIn(kept: Book) {
   const origin = settingsOfInstallation().DAYBOOK_ORIGIN
@@ -62,6 +67,7 @@ function openSignIn(kept: Book) {
       before: createAuthMiddleware(async (context) => {
         if (context.path !== '/sign-in/email') return
         const email = String(context.body?.email ?? '').toLowerCase()
+        if (email.length > LONGEST_ADDRESS) throw new APIError('BAD_REQUEST', { message: 'Invalid email' })
         if (await mayTry(`sign-in ${email}`, TRIES_PER_ADDRESS, QUARTER_HOUR, new Date())) return
         throw new APIError('TOO_MANY_REQUESTS', { message: 'Too many tries. Wait a quarter of an hour.' })
       }),
@@ -71,11 +77,23 @@ function openSignIn(kept: Book) {
       session: {
         create: {
           // Enough to see that a session is not one's own; too little to follow anybody by.
-          before: async (session) => ({ data: { ...session, ipAddress: shortened(session.ipAddress) ?? '' } }),
+          before: async (session) => ({
+            data: {
+              ...session,
+              ipAddress: shortened(session.ipAddress) ?? '',
+              userAgent: session.userAgent?.slice(0, LONGEST_AGENT) ?? null,
+            },
+          }),
         },
       },
     },
-    logger: { level: 'error' },
+    // The library's own lines hold what a visitor sent: what fails is said through our log, by its kind.
+    logger: { disabled: true },
+    onAPIError: {
+      onError: (cause) => {
+        if (!(cause instanceof APIError) || cause.statusCode >= 500) logFault('signing in', cause)
+      },
+    },
     telemetry: { enabled: false },
   })
 }

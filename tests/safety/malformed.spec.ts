@@ -13,7 +13,15 @@ const MANY = Number(process.env.DAYBOOK_MALFORMED ?? 6000)
 const SEED = Number(process.env.DAYBOOK_SEED ?? 20260613)
 
 /** Attempts are counted, boards are kept when they are looked at, a refused delivery is remembered with its sentence. */
-const MAY_CHANGE = new Set(['RateLimit', 'StandingsSnapshot', 'RefusedFact', 'Device', 'Verification', 'Session'])
+const MAY_CHANGE = new Set([
+  'Attempt',
+  'RateLimit',
+  'StandingsSnapshot',
+  'RefusedFact',
+  'Device',
+  'Verification',
+  'Session',
+])
 
 function contentOf(file: string): Record<string, string> {
   const db = new Database(file, { readonly: true })
