@@ -11,7 +11,6 @@ import './card-sizes.css'
 export const metadata: Metadata = {
   manifest: '/manifest.webmanifest',
   appleWebApp: { capable: true, title: 'The card', statusBarStyle: 'default' },
-  referrer: 'no-referrer',
 }
 
 export default function CardLayout({ children }: { children: ReactNode }) {

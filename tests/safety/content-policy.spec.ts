@@ -68,7 +68,7 @@ test('every answer carries the other headers', async ({ request }) => {
   ]) {
     const headers = (await request.get(path)).headers()
     expect(headers['x-content-type-options'], path).toBe('nosniff')
-    expect(headers['referrer-policy'], path).toBe('same-origin')
+    expect(headers['referrer-policy'], path).toBe('strict-origin')
     expect(headers['x-frame-options'], path).toBe('DENY')
     expect(headers['permissions-policy'], path).toContain('camera=()')
     expect(headers['x-powered-by'], path).toBeUndefined()

@@ -13,7 +13,6 @@ interface Props {
 export const metadata: Metadata = {
   title: 'Your page',
   robots: { index: false, follow: false, nocache: true },
-  referrer: 'no-referrer',
 }
 
 export default async function MemberRoute({ params }: Props) {

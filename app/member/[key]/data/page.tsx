@@ -14,7 +14,6 @@ import '../../_member/member.css'
 export const metadata: Metadata = {
   title: 'What is held about you',
   robots: { index: false, follow: false, nocache: true },
-  referrer: 'no-referrer',
 }
 
 export default async function HeldAboutMe({ params }: { params: Promise<{ key: string }> }) {

@@ -7,7 +7,7 @@ import { isFirstLink } from '@/lib/society/first-start'
 import { foundYourSociety } from '../../one-time-actions'
 import { FoundForm } from './found-form'
 
-export const metadata: Metadata = { title: 'Found your society', robots: { index: false }, referrer: 'no-referrer' }
+export const metadata: Metadata = { title: 'Found your society', robots: { index: false } }
 
 export default async function FirstStart({ params }: { params: Promise<{ token: string }> }) {
   const { token } = await params

@@ -9,7 +9,7 @@ import { behindLink } from '@/lib/society/set-first-password'
 import { setOwnPassword } from '../../one-time-actions'
 
 // A one-time link: not to be found by a search, nor told to the next site by the browser.
-export const metadata: Metadata = { title: 'Set your password', robots: { index: false }, referrer: 'no-referrer' }
+export const metadata: Metadata = { title: 'Set your password', robots: { index: false } }
 
 export default async function SetPassword({ params }: { params: Promise<{ token: string }> }) {
   const { token } = await params
