@@ -7,7 +7,7 @@ import { addDays } from '@/lib/facts/calendar'
 import { type SocietySettings, societySettings as schema } from '@/lib/facts/society-settings'
 import { ok, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
-import { forgetBoards, forgetRunOut, takeOutWhatRanOut } from '@/lib/store/privacy'
+import { forgetRunOut, takeOutWhatRanOut } from '@/lib/store/privacy'
 import { today } from '@/lib/store/settings'
 import { everySociety, keepSettings, societyBySlug, societyKept } from '@/lib/store/society-settings'
 import { write } from '@/lib/store/write'
@@ -32,8 +32,6 @@ export async function keepPrivacy(
   if (!read.ok) return read
   const { societyId } = officer.value
   return write<Result<void, 'not-found'>>(async (tx) => {
-    // A changed choice about juniors shows on every board.
-    await forgetBoards(tx, societyId)
     const society = await societyKept(societyId, tx)
     if (!society) return notFound('society')
     await keepSettings(tx, societyId, read.value)

@@ -15,7 +15,7 @@ import { SHOWN_AS, type ShownAs } from '@/lib/facts/society-settings'
 import { ok, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
 import { personIn } from '@/lib/store/people'
-import { changePageKey, eraseDetails, forgetBoards, setLeft } from '@/lib/store/privacy'
+import { changePageKey, eraseDetails, setLeft } from '@/lib/store/privacy'
 import { today } from '@/lib/store/settings'
 import { societyKept } from '@/lib/store/society-settings'
 import { write } from '@/lib/store/write'
@@ -37,7 +37,6 @@ export async function leaveSociety(
   if (!read.ok) return read
   const { societyId, personId } = actor
   return write<Result<{ shownAs: ShownAs }, 'not-found' | 'left-already'>>(async (tx) => {
-    await forgetBoards(tx, societyId, personId)
     const person = await personIn(tx, societyId, personId)
     const society = await societyKept(societyId, tx)
     if (!person || !society) return notFound('person')
@@ -73,7 +72,6 @@ export async function erasePerson(
   const { societyId } = officer.value
   const { personId, shownAs } = read.value
   return write<Result<void, 'not-found'>>(async (tx) => {
-    await forgetBoards(tx, societyId, personId)
     const person = await personIn(tx, societyId, personId)
     if (!person) return notFound('person')
     await eraseDetails(tx, societyId, personId, { shownAs, leftOn: person.leftOn ?? today(now), now })

@@ -66,19 +66,6 @@ export async function peopleOfSheets(
 /** The day itself, and every earlier one that a competition of it adds up: whoever missed this one is shown from there. */
 const onBoardsOf = (slug: string) => ({ OR: [{ slug }, { countedBy: { some: { competition: { day: { slug } } } } }] })
 
-/** Boards counted before somebody was hidden are counted again. */
-export async function forgetBoards(tx: Tx, societyId: SocietyId, personId?: PersonId): Promise<void> {
-  const entries = { some: { personId } }
-  const day =
-    personId === undefined
-      ? { societyId }
-      : {
-          societyId,
-          OR: [{ entries }, { competitions: { some: { countedDays: { some: { day: { entries } } } } } }],
-        }
-  await tx.standingsSnapshot.deleteMany({ where: { day } })
-}
-
 export interface HeldPerson {
   readonly societyName: string
   readonly societySlug: string
@@ -270,7 +257,6 @@ export async function takeOutWhatRanOut(
           where: { ...quietSince(before.guestsNames), shownAs: 'name' },
           data: { shownAs: 'initials' },
         })
-  if (names.count > 0) await forgetBoards(tx, societyId)
   const pages = await tx.person.findMany({
     where: { societyId, leftOn: { lt: before.leaversPage }, pageKey: { not: { startsWith: ENDED } } },
     select: { id: true },
@@ -289,4 +275,5 @@ export async function forgetRunOut(tx: Tx, now: Date): Promise<void> {
   await tx.session.deleteMany({ where: { expiresAt: { lt: now } } })
   await tx.verification.deleteMany({ where: { expiresAt: { lt: now } } })
   await tx.rateLimit.deleteMany({ where: { lastRequest: { lt: BigInt(now.getTime() - 86_400_000) } } })
+  await tx.attempt.deleteMany({ where: { until: { lt: BigInt(now.getTime()) } } })
 }

@@ -3,7 +3,8 @@
 // society nothing is found.
 
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import type { DayId } from '@/lib/facts/ids'
+import type { KeepPerson } from '@/lib/facts/commands'
+import type { DayId, PersonId } from '@/lib/facts/ids'
 import { settingsIn } from '@/lib/facts/society-settings'
 import { closeDay } from '@/lib/society/close-day'
 import { enterGuest } from '@/lib/society/enter-guest'
@@ -26,6 +27,7 @@ import { takeCardIn } from '@/lib/society/take-card-in'
 import { memberOf } from '@/lib/society/who-is-asking'
 import type { Book } from '@/lib/store/client'
 import { readDayRecord } from '@/lib/store/day-record'
+import { dayVersionOf } from '@/lib/store/day-versions'
 import { ownBook } from '../../setup/copy'
 import { asId } from '../../setup/ids'
 import { aDay, DAY, got, type World, world } from '../setup/world'
@@ -113,12 +115,38 @@ describe('leaving', () => {
   })
 
   it('a junior is shown by initials until the society chooses otherwise', async () => {
-    await book.person.updateMany({ where: { familyName: 'Grindale' }, data: { junior: true } })
-    await book.standingsSnapshot.deleteMany()
+    const { id, gender, kind, handicapSource } = await book.person.findFirstOrThrow({
+      where: { familyName: 'Grindale' },
+    })
+    const version = await dayVersionOf(day.dayId)
+    const rolf = {
+      personId: asId<PersonId>(id),
+      firstName: 'Rolf',
+      familyName: 'Grindale',
+      gender,
+      kind,
+      handicapSource,
+    }
+    got(await keepPerson(w.actor, { ...rolf, junior: true, indexTenths: null } as KeepPerson))
+    // The day is closed and gets no score: its version has moved all the same, for whoever watches it or asks again.
+    expect(await dayVersionOf(day.dayId)).not.toBe(version)
     expect((await everything()).includes('Grindale')).toBe(false)
     const chosen = { ...got(await privacySettings(w.actor)), juniorsShownAs: 'name' }
     got(await keepPrivacy(w.actor, chosen))
     expect((await everything()).includes('Grindale')).toBe(true)
+  })
+
+  it('a name that is corrected is on every board at once, and a changed telephone number moves none', async () => {
+    const { id, gender, kind, handicapSource } = await book.person.findFirstOrThrow({
+      where: { familyName: 'Grindale' },
+    })
+    const rolf = { personId: asId<PersonId>(id), firstName: 'Rolf', gender, kind, handicapSource, indexTenths: null }
+    got(await keepPerson(w.actor, { ...rolf, familyName: 'Grindale-Moss', junior: true } as KeepPerson))
+    expect(JSON.stringify(got(await dayBoard('fernbrake', day.slug)))).toContain('Rolf Grindale-Moss')
+    const version = await dayVersionOf(day.dayId)
+    await book.person.update({ where: { id: asId(id) }, data: { phone: '01632 960 777' } })
+    expect(await dayVersionOf(day.dayId)).toBe(version)
+    got(await keepPerson(w.actor, { ...rolf, familyName: 'Grindale', junior: true } as KeepPerson))
   })
 
   it('a guest’s claimed handicap is on the start sheet of the day and gone the day after', async () => {
