@@ -61,6 +61,15 @@ export function copiesToDrop(copies: readonly Copy[], rotation: Rotation, now: D
   return newestFirst.filter((copy) => !keep.has(copy))
 }
 
+/** Clocks of machines differ by minutes; a copy dated further ahead was made while the clock was wrong. */
+const AHEAD = 10 * 60_000
+
+/** The newest copy that was not made by a wrong clock: one dated next year says nothing of today. */
+export const newestCopy = (copies: readonly Copy[], now: Date): Copy | undefined =>
+  [...copies]
+    .filter((copy) => Date.parse(copy.madeAt) <= now.getTime() + AHEAD)
+    .sort((a, b) => b.madeAt.localeCompare(a.madeAt))[0]
+
 /** When the desk begins to say that the last copy is old. */
 export const OLD_COPY = 2 * DAY
 

@@ -2,12 +2,13 @@
 // signing in: a desk may ask for one and see that there is one, but the file itself stays on the server.
 import { momentInWords } from '@/lib/boards/dates-in-words'
 import 'server-only'
+import { basename } from 'node:path'
 import type { Actor } from '@/lib/facts/actor'
-import { type Copy, isCopyOld } from '@/lib/facts/copies'
+import { type Copy, isCopyOld, newestCopy } from '@/lib/facts/copies'
 import { ok, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
 import { mayTry } from '@/lib/store/attempts'
-import { copyList, copyWhenDue, makeCopy, rotateCopies } from '@/lib/store/copies'
+import { copiesIn, copyWhenDue, makeCopy, rotateCopies } from '@/lib/store/copies'
 import { societyAtDesk } from '@/lib/store/desk'
 import { settingsOfInstallation, zoneOfInstallation } from '@/lib/store/settings'
 import { write } from '@/lib/store/write'
@@ -23,6 +24,8 @@ export interface CopyLine extends Copy {
 export interface Copies {
   readonly copies: readonly CopyLine[]
   readonly old: boolean
+  /** Files beside the copies that cannot be read; they are passed over. */
+  readonly unreadable: readonly string[]
   readonly everyHours: number
 }
 
@@ -41,11 +44,12 @@ export async function copies(
   if (!officer.ok) return officer
   const society = await societyAtDesk(officer.value.societyId)
   if (!society) return notFound('society')
-  const list = copyList()
+  const { copies: list, unreadable } = copiesIn()
   return ok({
     copies: list.map((copy) => ({ ...copy, age: ageOf(copy.madeAt, now), made: onTheClock(copy.madeAt) })),
-    old: isCopyOld(list[0], processBegan, now),
+    old: isCopyOld(newestCopy(list, now), processBegan, now),
     everyHours: settingsOfInstallation().DAYBOOK_COPY_EVERY_HOURS,
+    unreadable,
   })
 }
 
@@ -54,12 +58,21 @@ const processBegan = new Date(Date.now() - process.uptime() * 1000)
 
 /** For the first page of the desk: a sentence when the last copy is too old, null when all is well. */
 export function copyCaution(now: Date = new Date()): string | null {
-  const [newest] = copyList()
-  if (!isCopyOld(newest, processBegan, now)) return null
-  return newest
-    ? `The last copy of the book was made ${ageOf(newest.madeAt, now)}. Whoever runs the server should look why.`
-    : 'There is no copy of the book yet. Make one on the page "The book".'
+  const { copies: list, unreadable } = copiesIn()
+  const newest = newestCopy(list, now)
+  if (failed.daybookCopyFailed && failed.daybookCopyFailed.getTime() > Date.parse(newest?.madeAt ?? '1970-01-01'))
+    return `The copy of the book due at ${momentInWords(failed.daybookCopyFailed, zoneOfInstallation())} could not be made. Whoever runs the server should look why: the disk may be full.`
+  if (isCopyOld(newest, processBegan, now))
+    return newest
+      ? `The last copy of the book was made ${ageOf(newest.madeAt, now)}. Whoever runs the server should look why.`
+      : 'There is no copy of the book yet. Make one on the page "The book".'
+  const [file] = unreadable
+  if (file === undefined) return null
+  return `A file in the folder of copies cannot be read: ${basename(file)}. Whoever runs the server should look at it or remove it.`
 }
+
+/** When the server's own copy last failed, in this process. */
+const failed = globalThis as { daybookCopyFailed?: Date }
 
 export async function copyBook(
   actor: Actor,
@@ -86,8 +99,13 @@ export async function copyBook(
 export async function scheduledCopy(now: Date = new Date()): Promise<'made' | 'not-due' | 'other' | 'off'> {
   const every = settingsOfInstallation().DAYBOOK_COPY_EVERY_HOURS
   if (every === 0) return 'off'
-  const answer = await copyWhenDue(every, rotation(), now)
-  return typeof answer === 'string' ? answer : 'made'
+  try {
+    const answer = await copyWhenDue(every, rotation(), now)
+    return typeof answer === 'string' ? answer : 'made'
+  } catch (cause) {
+    failed.daybookCopyFailed = now
+    throw cause
+  }
 }
 
 function onTheClock(at: string): string {

@@ -4,6 +4,7 @@ import 'server-only'
 import { createHash, randomUUID } from 'node:crypto'
 import {
   chmodSync,
+  chownSync,
   closeSync,
   createReadStream,
   existsSync,
@@ -25,6 +26,7 @@ import {
   type CopyManifest,
   copiesToDrop,
   copyManifest,
+  newestCopy,
   type Rotation,
 } from '@/lib/facts/copies'
 import { bookFile } from './client'
@@ -85,7 +87,7 @@ export async function makeCopy(
   file = bookFile(),
   folder = copiesFolder(file),
 ): Promise<Copy> {
-  mkdirSync(folder, { recursive: true, mode: 0o700 })
+  if (mkdirSync(folder, { recursive: true, mode: 0o700 }) !== undefined) handOver(folder, file)
   const half = join(folder, `.half-${randomUUID()}`)
   const source = new Database(file, { readonly: true, fileMustExist: true })
   try {
@@ -115,12 +117,17 @@ export async function makeCopy(
       sha256: await digestOf(half),
     }
     const fileName = freeName(folder, `${now.toISOString().replace(/[-:]|\.\d+/g, '')}-${kind}`)
+    // Whole before it has its name: a disk that is full or a power cut leaves no half manifest.
+    const halfManifest = `${half}.json`
+    writeFileSync(halfManifest, `${JSON.stringify(manifest, null, 2)}\n`, { mode: 0o600 })
+    flush(halfManifest)
+    for (const path of [half, halfManifest]) handOver(path, file)
     renameSync(half, join(folder, fileName))
-    writeFileSync(join(folder, `${fileName}.json`), `${JSON.stringify(manifest, null, 2)}\n`, { mode: 0o600 })
+    renameSync(halfManifest, join(folder, `${fileName}.json`))
     flush(folder)
     return { fileName, kind, madeAt: manifest.madeAt, bytes: manifest.bytes, sha256: manifest.sha256 }
   } catch (cause) {
-    for (const left of ['', '-journal', '-wal', '-shm']) rmSync(half + left, { force: true })
+    for (const left of ['', '-journal', '-wal', '-shm', '.json']) rmSync(half + left, { force: true })
     throw cause
   }
 }
@@ -130,6 +137,13 @@ function freeName(folder: string, stem: string): string {
     const name = n === 1 ? `${stem}.db` : `${stem}-${n}.db`
     if (!existsSync(join(folder, name))) return name
   }
+}
+
+/** What root makes beside somebody's book belongs to whom the book belongs to: the service could not read it otherwise. */
+export function handOver(path: string, like: string): void {
+  if (process.getuid?.() !== 0) return
+  const { uid, gid } = statSync(like)
+  chownSync(path, uid, gid)
 }
 
 /** On the disk, not only in the machine's memory. */
@@ -148,18 +162,51 @@ export function manifestOf(copyFile: string): CopyManifest | null {
   return copyManifest.parse(JSON.parse(readFileSync(path, 'utf8')))
 }
 
-/** The complete copies there are, newest first. */
-export function copyList(folder = copiesFolder()): readonly Copy[] {
-  if (!existsSync(/*turbopackIgnore: true*/ folder)) return []
-  return readdirSync(/*turbopackIgnore: true*/ folder)
-    .filter((name) => name.endsWith('.db') && existsSync(join(folder, `${name}.json`)))
-    .map((fileName) => {
-      const { kind, madeAt, bytes, sha256 } = copyManifest.parse(
-        JSON.parse(readFileSync(join(folder, `${fileName}.json`), 'utf8')),
-      )
-      return { fileName, kind, madeAt, bytes, sha256 }
-    })
-    .sort((a, b) => b.madeAt.localeCompare(a.madeAt))
+interface CopiesInFolder {
+  /** The complete ones, newest first. */
+  readonly copies: readonly Copy[]
+  /** Names of manifests, or of the folder itself, that cannot be read: they are named and left where they are. */
+  readonly unreadable: readonly string[]
+}
+
+export function copiesIn(folder = copiesFolder()): CopiesInFolder {
+  if (!existsSync(/*turbopackIgnore: true*/ folder)) return { copies: [], unreadable: [] }
+  const copies: Copy[] = []
+  const unreadable: string[] = []
+  for (const fileName of namesIn(folder) ?? []) {
+    const manifest = `${fileName}.json`
+    if (!fileName.endsWith('.db') || !existsSync(join(folder, manifest))) continue
+    const read = readManifest(join(folder, manifest))
+    if (read === null) unreadable.push(manifest)
+    else {
+      const { kind, madeAt, bytes, sha256 } = read
+      copies.push({ fileName, kind, madeAt, bytes, sha256 })
+    }
+  }
+  if (namesIn(folder) === null) unreadable.push(folder)
+  return { copies: copies.sort((a, b) => b.madeAt.localeCompare(a.madeAt)), unreadable }
+}
+
+export const copyList = (folder = copiesFolder()): readonly Copy[] => copiesIn(folder).copies
+
+/** Null where this process may not look into the folder. */
+function namesIn(folder: string): readonly string[] | null {
+  try {
+    return readdirSync(/*turbopackIgnore: true*/ folder).sort()
+  } catch (cause) {
+    if (cause instanceof Error && 'code' in cause) return null
+    throw cause
+  }
+}
+
+/** Null for one that is empty, cut off, of another shape, or not ours to read. */
+function readManifest(path: string): CopyManifest | null {
+  try {
+    return copyManifest.safeParse(JSON.parse(readFileSync(path, 'utf8'))).data ?? null
+  } catch (cause) {
+    if (cause instanceof SyntaxError || (cause instanceof Error && 'code' in cause)) return null
+    throw cause
+  }
 }
 
 export function rotateCopies(rotation: Rotation, now: Date, folder = copiesFolder()): readonly string[] {
@@ -181,7 +228,7 @@ export async function copyWhenDue(
   const folder = copiesFolder()
   mkdirSync(folder, { recursive: true, mode: 0o700 })
   const answer = await oneProcess(join(folder, 'schedule'), async () => {
-    const [newest] = copyList(folder)
+    const newest = newestCopy(copyList(folder), now)
     if (newest && now.getTime() - Date.parse(newest.madeAt) < everyHours * 3_600_000) return 'not-due' as const
     const copy = await makeCopy('scheduled', now)
     rotateCopies(rotation, now, folder)

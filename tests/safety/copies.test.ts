@@ -1,13 +1,25 @@
 // Promise: a copy made while the book is written to is whole and checked; a restored copy is the book of that moment, to
 // the row; a running server is never restored over; a migration leaves the way back beside it.
 import { type ChildProcess, execFileSync, spawn } from 'node:child_process'
-import { appendFileSync, cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs'
+import {
+  appendFileSync,
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs'
 import { join } from 'node:path'
 import Database from 'better-sqlite3'
 import fc from 'fast-check'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type Copy, copiesToDrop, isCopyOld } from '@/lib/facts/copies'
-import { copyList, copyWhenDue, faultOf, makeCopy, manifestOf, rotateCopies } from '@/lib/store/copies'
+import { copyCaution, scheduledCopy } from '@/lib/society/keep-copies'
+import { copiesIn, copyList, copyWhenDue, faultOf, makeCopy, manifestOf, rotateCopies } from '@/lib/store/copies'
 import { migrate } from '@/lib/store/migrate'
 import { migrateSafely } from '@/lib/store/migrate-safely'
 import { restoreCopy } from '@/lib/store/restore'
@@ -155,6 +167,56 @@ describe('a copy', () => {
     expect(rotateCopies(turn, new Date('2027-01-01T00:00:00Z'))).toHaveLength(0)
     const left = readdirSync(join(folder, 'clock', 'copies')).filter((name) => !name.startsWith('schedule'))
     expect(left).toHaveLength(4)
+  })
+
+  it('with an unreadable manifest beside it stays usable, and the file is named', async () => {
+    const file = newBook('unreadable')
+    process.env.DATABASE_URL = `file:${file}`
+    const copies = join(folder, 'unreadable', 'copies')
+    const made = await makeCopy('asked', new Date('2026-06-01T12:00:00Z'))
+    for (const [name, text] of [
+      ['empty', ''],
+      ['cut', '{"daybookCopy":1,'],
+      ['other', '{"name":"somebody else\u2019s"}'],
+    ] as const) {
+      writeFileSync(join(copies, `${name}.db`), '')
+      writeFileSync(join(copies, `${name}.db.json`), text)
+    }
+    mkdirSync(join(copies, 'folder.db'))
+    mkdirSync(join(copies, 'folder.db.json'))
+    const found = copiesIn()
+    expect(found.copies).toEqual([made])
+    expect(found.unreadable).toEqual(['cut.db.json', 'empty.db.json', 'folder.db.json', 'other.db.json'])
+    expect(copyCaution(new Date('2026-06-02T12:00:00Z'))).toBe(
+      'A file in the folder of copies cannot be read: cut.db.json. Whoever runs the server should look at it or remove it.',
+    )
+    expect(await copyWhenDue(24, { daily: 2, weekly: 1, monthly: 1 }, new Date('2026-06-03T12:00:00Z'))).toMatchObject({
+      kind: 'scheduled',
+    })
+    expect(readdirSync(copies).filter((name) => name.startsWith('.half'))).toEqual([])
+  })
+
+  it('dated in the future neither stops the next one nor passes for the newest', async () => {
+    const file = newBook('future')
+    process.env.DATABASE_URL = `file:${file}`
+    await makeCopy('scheduled', new Date('2035-01-01T12:00:00Z'))
+    const turn = { daily: 2, weekly: 1, monthly: 1 }
+    const now = new Date('2026-06-03T12:00:00Z')
+    expect(await copyWhenDue(24, turn, now)).toMatchObject({ kind: 'scheduled' })
+    expect(await copyWhenDue(24, turn, new Date(now.getTime() + 3_600_000))).toBe('not-due')
+    expect(copyCaution(new Date('2026-06-06T13:00:00Z'))).toContain('The last copy of the book was made 3 days ago.')
+  })
+
+  it('that cannot be made is said at the desk until the next one is', async () => {
+    const file = newBook('failing')
+    process.env.DATABASE_URL = `file:${file}`
+    writeFileSync(join(folder, 'failing', 'copies'), 'a file where the folder should be')
+    const now = new Date(Date.now() + 1000)
+    await expect(scheduledCopy(now)).rejects.toThrow()
+    expect(copyCaution(now)).toMatch(/^The copy of the book due at .* could not be made\./)
+    rmSync(join(folder, 'failing', 'copies'))
+    expect(await scheduledCopy(new Date(now.getTime() + 1000))).toBe('made')
+    expect(copyCaution(new Date(now.getTime() + 2000))).toBeNull()
   })
 
   it('can be made and restored by command', () => {

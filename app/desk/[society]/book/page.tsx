@@ -25,7 +25,7 @@ export default async function TheBook({ params }: { params: Promise<{ society: s
   if (!home.ok) return <DeskRefusal answer={home} back="/desk" />
   const kept = await copies(actor)
   if (!kept.ok) return <DeskRefusal answer={kept} back={`/desk/${society}`} />
-  const { copies: list, old, everyHours } = kept.value
+  const { copies: list, old, everyHours, unreadable } = kept.value
   return (
     <DeskFrame
       societySlug={society}
@@ -68,6 +68,14 @@ export default async function TheBook({ params }: { params: Promise<{ society: s
         {old ? (
           <Notice kind="waits" word="Old">
             <p>The last copy is older than two days. Make one now, and tell whoever runs the server.</p>
+          </Notice>
+        ) : null}
+        {unreadable.length > 0 ? (
+          <Notice kind="waits" word="Not readable">
+            <p>
+              Passed over, because they cannot be read: {unreadable.map((path) => path.split('/').at(-1)).join(', ')}.
+              Whoever runs the server should look at them or remove them.
+            </p>
           </Notice>
         ) : null}
         <CopyForm action={copyTheBook.bind(null, society)} />
