@@ -1,7 +1,7 @@
 // What the rooms of the desk are given: lists, the clock of a day, and what a file that is to be read in would do.
 
 import type { DayRecord } from '@/lib/facts/day-record'
-import type { CourseId, DayId, PersonId, SeasonId, TeeId } from '@/lib/facts/ids'
+import type { CourseId, DayId, GroupId, PersonId, SeasonId, TeeId } from '@/lib/facts/ids'
 import type { MemberColumn, Mendable } from '@/lib/facts/member-import'
 import type { Gender, Hole } from '@/lib/rules/day'
 
@@ -37,8 +37,8 @@ export interface MemberRow {
   readonly erased: boolean
   /** Days entered and not withdrawn from. */
   readonly days: number
-  /** Last part of the address of the member's own page: for the member alone. */
-  readonly pageKey: string
+  /** Last part of the address of the member's own page; null where the officer may not act for the member. */
+  readonly pageKey: string | null
 }
 
 export interface CourseRow {
@@ -134,10 +134,21 @@ export interface DeskCounts {
   readonly ungrouped: number
 }
 
+export interface GroupKey {
+  readonly id: GroupId
+  readonly number: number
+  readonly startTime: string
+  readonly code: string
+  readonly linkKey: string
+}
+
 export interface DeskDay {
   /** Today is before its date, and no officer has said that it is played early: no cards, no result yet. */
   readonly isAhead: boolean
+  /** Without links and codes of the groups. */
   readonly record: DayRecord
+  /** What opens the groups' cards; null for a duty that may not enter scores. */
+  readonly groupKeys: readonly GroupKey[] | null
   readonly today: string
   /** Negative once the day is past. */
   readonly daysToGo: number

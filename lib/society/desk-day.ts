@@ -17,6 +17,7 @@ import { slugOfSociety, societyAtDesk } from '@/lib/store/desk'
 import { today, zoneOfInstallation } from '@/lib/store/settings'
 import { isAhead } from './day-on'
 import { deskOnly, notFound } from './desk-only'
+import { groupKeysFor, withoutKeys } from './keys-for-duty'
 
 type Refusals = 'not-allowed' | 'not-found'
 
@@ -36,7 +37,8 @@ export async function deskDay(
   const todayIs = today(now)
   const counts = countsOf(record, extras.places)
   return ok({
-    record,
+    record: withoutKeys(record),
+    groupKeys: groupKeysFor(actor, record),
     today: todayIs,
     isAhead: isAhead(record, now),
     daysToGo: daysBetween(todayIs, record.date),

@@ -24,6 +24,7 @@ import { today } from '@/lib/store/settings'
 import { write } from '@/lib/store/write'
 import { mayNot } from './acts'
 import { deskOnly, notFound } from './desk-only'
+import { maySeePageKeys } from './keys-for-duty'
 import { refusedForName } from './namesakes'
 import { parseInput } from './parse-input'
 
@@ -161,6 +162,7 @@ export async function memberList(
       .filter((person) => withFormer || person.leftOn === null)
       .map(({ figure, ...person }) => ({
         ...person,
+        pageKey: maySeePageKeys(actor) ? person.pageKey : null,
         indexTenths: figure?.indexTenths ?? null,
         figure: figureOf(figure?.indexTenths ?? null),
         figureFrom: figure?.from ?? null,

@@ -20,6 +20,7 @@ import { changeOfDay, type DayRefusals } from './day-change'
 import { codesUntil } from './day-clock'
 import { deskOnly, notFound } from './desk-only'
 import { cardsAfterChange } from './entry-list'
+import { maySeeGroupKeys } from './keys-for-duty'
 import { parseInput } from './parse-input'
 import { recordForEverybody } from './shown-to-everybody'
 
@@ -108,12 +109,12 @@ export async function renewGroupLink(
   return fresh ? ok(fresh) : notFound('group')
 }
 
-/** For the desk: with the link and the code of every group. */
+/** For the desk: with the link and the code of every group, for whoever may enter scores. */
 export async function startSheet(actor: Actor, dayId: DayId): Promise<Result<StartSheet, 'not-allowed' | 'not-found'>> {
   const officer = deskOnly(actor, 'read-desk')
   if (!officer.ok) return officer
   const day = await readDayRecord({ societyId: officer.value.societyId, dayId })
-  return day ? ok(startSheetOf(day, { withCodes: true })) : notFound('day')
+  return day ? ok(startSheetOf(day, { withCodes: maySeeGroupKeys(actor) })) : notFound('day')
 }
 
 /** For everybody: names, times and figures once the sheet is out, never a code. */

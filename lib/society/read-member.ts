@@ -4,10 +4,11 @@ import 'server-only'
 import { cardsOnBoard, matchesOnBoard, memberPageOf, type OnBoard } from '@/lib/boards/member-page'
 import type { DayBoard, MemberPage } from '@/lib/boards/views'
 import type { Actor } from '@/lib/facts/actor'
-import type { EntryId, SideId } from '@/lib/facts/ids'
+import type { EntryId, PersonId, SideId, SocietyId } from '@/lib/facts/ids'
 import { ok, type Result, refused } from '@/lib/result'
 import { type MemberRows, memberRows, sheetText } from '@/lib/store/member-page'
 import { mayNot } from './acts'
+import { deskOnly } from './desk-only'
 import { dayBoard, sheetOf } from './read-board'
 
 // A published sheet never changes, so what was read from it once is kept: a member of twenty years opens as many sheets.
@@ -21,7 +22,20 @@ export async function memberPage(actor: Actor): Promise<Result<MemberPage, 'not-
   const no = mayNot(actor, 'read-own-page')
   if (no) return no
   if (actor.kind !== 'member') return refused('not-allowed', 'A member opens the page with the own link.')
-  const rows = await memberRows(actor.societyId, actor.personId)
+  return pageOf(actor.societyId, actor.personId)
+}
+
+/** The same history beside the person at the desk, without the link of the page. */
+export async function memberHistory(
+  actor: Actor,
+  personId: PersonId,
+): Promise<Result<MemberPage, 'not-allowed' | 'no-such-page'>> {
+  const officer = deskOnly(actor, 'read-desk')
+  return officer.ok ? pageOf(officer.value.societyId, personId) : officer
+}
+
+async function pageOf(societyId: SocietyId, personId: PersonId): Promise<Result<MemberPage, 'no-such-page'>> {
+  const rows = await memberRows(societyId, personId)
   if (!rows) return refused('no-such-page', 'That link leads to no page. Ask the secretary for your link.')
   const onBoard = new Map<string, OnBoard>()
   for (const day of rows.days) {

@@ -3,6 +3,7 @@
 
 import { execFileSync } from 'node:child_process'
 import { expect, test } from '@playwright/test'
+import Database from 'better-sqlite3'
 import type { CardId } from '@/lib/facts/ids'
 import { ACTS, type Act } from '@/lib/society/acts'
 import { type Answer, builtActions, get, postJson, sendAction, signIn } from './http/client'
@@ -28,6 +29,24 @@ test.beforeAll(async ({ baseURL }) => {
   for (const duty of DUTIES) cookies.set(duty, await signIn(base, OFFICERS[duty], PASSWORD))
   cookies.set('other', await signIn(base, 'secretary@example.org', 'fernbrake since 1987'))
 })
+
+/** Links and codes of the groups, and links of own pages. */
+function keysOf(societyId: string): { readonly groups: readonly string[]; readonly pages: readonly string[] } {
+  const book = new Database(BOOK, { readonly: true })
+  try {
+    const groups = book
+      .prepare(`SELECT "linkKey", "code" FROM "Group" WHERE "societyId" = ?`)
+      .raw()
+      .all(societyId) as string[][]
+    const pages = book
+      .prepare(`SELECT "pageKey" FROM "Person" WHERE "societyId" = ?`)
+      .pluck()
+      .all(societyId) as string[]
+    return { groups: groups.flat(), pages }
+  } finally {
+    book.close()
+  }
+}
 
 const may = (duty: OfficerDuty, act: Act) => (ACTS[act] as readonly string[]).includes(duty)
 
@@ -125,6 +144,8 @@ test('the readings of the desk: for the duties of the table', async () => {
 
 test('the pages of the desk: for the officers of the society, with their own rows only', async () => {
   const { here, there } = known
+  const { groups, pages } = keysOf(here.societyId)
+  const shown = { groups: new Set<OfficerDuty>(), pages: new Set<OfficerDuty>() }
   for (const path of DESK_PAGES.map((page) => page(here))) {
     const asked = `/desk/${here.slug}${path}`
     for (const cookie of [undefined, cookies.get('other')]) {
@@ -136,6 +157,9 @@ test('the pages of the desk: for the officers of the society, with their own row
       const own = await get(base, asked, cookies.get(duty))
       expect([200, 403, 404], `${asked} for ${duty}`).toContain(own.status)
       holdsNothingOf(known.secretsThere, own, asked)
+      // What opens a card writes scores, and what opens an own page acts as the member: for duties that may do so.
+      if (groups.some((key) => own.text.includes(key))) shown.groups.add(duty)
+      if (pages.some((key) => own.text.includes(key))) shown.pages.add(duty)
     }
   }
   // The other society's days, people and courses under one's own address.
@@ -144,6 +168,8 @@ test('the pages of the desk: for the officers of the society, with their own row
     expect(answer.status, path).toBeLessThan(500)
     holdsNothingOf(known.secretsThere, answer, path)
   }
+  expect([...shown.groups].sort()).toEqual(DUTIES.filter((duty) => may(duty, 'enter-score')).sort())
+  expect([...shown.pages].sort()).toEqual(DUTIES.filter((duty) => may(duty, 'renew-page-key')).sort())
 })
 
 test('read-board: for everybody, a society at a time', async () => {

@@ -15,8 +15,7 @@ import { deskHome } from '@/lib/society/desk-day'
 import { knownGuests } from '@/lib/society/enter-guest'
 import { memberList } from '@/lib/society/keep-person'
 import { ownAddress } from '@/lib/society/own-address'
-import { memberPage } from '@/lib/society/read-member'
-import { memberOf } from '@/lib/society/who-is-asking'
+import { memberHistory } from '@/lib/society/read-member'
 import { changeFigure, deleteTheMember, keepMember } from '../actions'
 import { DeletePerson } from '../delete-person'
 import { FigureForm } from '../figure-form'
@@ -44,8 +43,8 @@ export default async function Member({ params, searchParams }: Props) {
   const from = day ? await dayPlace(actor, day) : null
   const hasNamesake = list.value.some((one) => one.personId !== personId && nameKey(one) === nameKey(person))
   const given = person.kind === 'guest' ? await givenFor(actor, person.personId) : null
-  const self = await memberOf(person.pageKey)
-  const page = self.ok ? await memberPage(self.value) : self
+  const { pageKey } = person
+  const page = await memberHistory(actor, person.personId)
   return (
     <DeskFrame
       societySlug={society}
@@ -93,21 +92,25 @@ export default async function Member({ params, searchParams }: Props) {
           </section>
           <section aria-labelledby="own-page-h">
             <h2 id="own-page-h">{person.firstName}’s own page</h2>
-            {person.pageKey.startsWith('ended-') ? (
+            {pageKey === null ? (
+              <p>The link of the page is for the secretary, the captain and the handicap secretary.</p>
+            ) : pageKey.startsWith('ended-') ? (
               <p>The link of the page has ended. Make a new one to hand over.</p>
             ) : (
               <>
-                <PageAddress path={`/member/${person.pageKey}`} to={person.firstName} />
+                <PageAddress path={`/member/${pageKey}`} to={person.firstName} />
                 <details className="rule-all">
                   <summary>Show it as a square to scan</summary>
                   <Qr
-                    text={`${ownAddress(await headers())}/member/${person.pageKey}`}
+                    text={`${ownAddress(await headers())}/member/${pageKey}`}
                     label={`Address of ${person.firstName}’s own page`}
                   />
                 </details>
               </>
             )}
-            <PageKeyForms society={society} personId={person.personId} ended={person.pageKey.startsWith('ended-')} />
+            {pageKey === null ? null : (
+              <PageKeyForms society={society} personId={person.personId} ended={pageKey.startsWith('ended-')} />
+            )}
           </section>
           <section aria-labelledby="erase-h">
             <h2 id="erase-h">Leaving and privacy</h2>

@@ -6,16 +6,11 @@ import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Send } from '@/app/desk/_form/field'
 import { clockInWords } from '@/lib/boards/dates-in-words'
+import type { GroupKey } from '@/lib/boards/desk-views'
 
 interface Props {
   readonly renew: FormAction
-  readonly groups: readonly {
-    readonly id: string
-    readonly number: number
-    readonly startTime: string
-    readonly code: string
-    readonly linkKey: string
-  }[]
+  readonly groups: readonly GroupKey[]
   readonly children: ReactNode
 }
 

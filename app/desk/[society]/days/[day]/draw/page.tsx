@@ -34,7 +34,7 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
   const room = await dayRoom(params, 'draw')
   if ('refusal' in room) return room.refusal
   const { society, day, at, actor, desk } = room
-  const { record, draw, counts } = desk
+  const { record, groupKeys, draw, counts } = desk
   const handicaps = await handicapTable(actor, record.id)
   const playing = new Map(
     handicaps.ok ? handicaps.value.rows.map((row) => [row.entryId, row.playing[0]?.playingHandicap]) : [],
@@ -151,8 +151,10 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
           ))}
           <section aria-labelledby="publish-h" className="desk-sheet">
             <h2 id="publish-h">Start sheet</h2>
-            {record.startPublishedAt ? (
-              <Links renew={renewLink.bind(null, where)} groups={record.groups}>
+            {record.startPublishedAt && groupKeys === null ? (
+              <p>It is out. Links and codes of the groups are for the secretary and the captain.</p>
+            ) : record.startPublishedAt && groupKeys ? (
+              <Links renew={renewLink.bind(null, where)} groups={groupKeys}>
                 {seen}
               </Links>
             ) : (
