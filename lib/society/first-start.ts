@@ -18,8 +18,17 @@ export type FirstOfficer =
   | { readonly kind: 'from-settings'; readonly name: string; readonly email: string }
   | { readonly kind: 'link'; readonly path: string; readonly hours: number }
 
-export function startSettings(now: Date = new Date()): { empty: boolean; today: string; zone: string } {
-  return { empty: settingsOfInstallation().DAYBOOK_EMPTY === '1', today: today(now), zone: zoneOfInstallation() }
+export interface StartSettings {
+  readonly empty: boolean
+  readonly today: string
+  readonly zone: string
+  /** Where people reach the installation; undefined: at whatever address a request came to. */
+  readonly origin: string | undefined
+}
+
+export function startSettings(now: Date = new Date()): StartSettings {
+  const { DAYBOOK_EMPTY, DAYBOOK_ORIGIN: origin } = settingsOfInstallation()
+  return { empty: DAYBOOK_EMPTY === '1', today: today(now), zone: zoneOfInstallation(), origin }
 }
 
 /** Null when the book already has a society. A start without one makes a new link and ends the last. */

@@ -8,6 +8,8 @@ import { type Copy, isCopyOld, newestCopy } from '@/lib/facts/copies'
 import { ok, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
 import { mayTry } from '@/lib/store/attempts'
+import { BookMoved, isMoved } from '@/lib/store/cannot-save'
+import { book } from '@/lib/store/client'
 import { copiesIn, copyWhenDue, makeCopy, rotateCopies } from '@/lib/store/copies'
 import { societyAtDesk } from '@/lib/store/desk'
 import { settingsOfInstallation, zoneOfInstallation } from '@/lib/store/settings'
@@ -100,6 +102,7 @@ export async function scheduledCopy(now: Date = new Date()): Promise<'made' | 'n
   const every = settingsOfInstallation().DAYBOOK_COPY_EVERY_HOURS
   if (every === 0) return 'off'
   try {
+    if (isMoved(book())) throw new BookMoved()
     const answer = await copyWhenDue(every, rotation(), now)
     return typeof answer === 'string' ? answer : 'made'
   } catch (cause) {

@@ -6,9 +6,11 @@ import { boardOf } from '@/lib/boards/board'
 import { fixtureCard, type Winner, winnerOf } from '@/lib/boards/fixture-card'
 import type { DayBoard, FixtureCard, ResultSheet } from '@/lib/boards/views'
 import { ok, type Result, refused } from '@/lib/result'
+import { isCannotSave } from '@/lib/store/cannot-save'
 import { readDayRecord } from '@/lib/store/day-record'
 import { versionText } from '@/lib/store/day-versions'
 import { fixturesOf } from '@/lib/store/fixtures'
+import { logFault } from '@/lib/store/log'
 import { type SheetKept, sheetById, sheetsOf } from '@/lib/store/publications'
 import { boardNow, keepSnapshot } from '@/lib/store/snapshots'
 import { recordForEverybody, sheetForEverybody } from './shown-to-everybody'
@@ -58,13 +60,19 @@ async function count(societyId: SocietyId, dayId: DayId): Promise<CountedBoard> 
   const board = boardOf(await recordForEverybody(record), countedAt)
   const text = JSON.stringify(board)
   // Facts may have come while we counted: the snapshot carries the version it was counted from, not the newest one.
-  await keepSnapshot({
-    dayId,
-    scoreVersion: record.boardVersion,
-    dayVersion: record.version,
-    board: text,
-    countedAt,
-  })
+  try {
+    await keepSnapshot({
+      dayId,
+      scoreVersion: record.boardVersion,
+      dayVersion: record.version,
+      board: text,
+      countedAt,
+    })
+  } catch (cause) {
+    // A full disk keeps nobody from reading: the board is counted again for the next reader.
+    if (!isCannotSave(cause)) throw cause
+    logFault('keeping a counted board', cause)
+  }
   return { dayId, version: board.version, text }
 }
 

@@ -1,5 +1,6 @@
 import 'server-only'
 import { PrismaBetterSqlite3 } from '@prisma/adapter-better-sqlite3'
+import { rememberFile } from './cannot-save'
 import { PrismaClient } from './generated/client'
 
 export type Book = PrismaClient
@@ -68,7 +69,9 @@ function oneAtATime(connection: Connection): Connection {
 }
 
 export function openBook(file: string): Book {
-  return new PrismaClient({ adapter: new Pragmas({ url: `file:${file}` }, { timestampFormat: 'iso8601' }) })
+  const opened = new PrismaClient({ adapter: new Pragmas({ url: `file:${file}` }, { timestampFormat: 'iso8601' }) })
+  rememberFile(opened, file)
+  return opened
 }
 
 // One client a process: two of them in read-then-write transactions shut each other out. The development server reloads

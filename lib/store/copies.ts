@@ -4,7 +4,6 @@ import 'server-only'
 import { createHash, randomUUID } from 'node:crypto'
 import {
   chmodSync,
-  chownSync,
   closeSync,
   createReadStream,
   existsSync,
@@ -87,7 +86,7 @@ export async function makeCopy(
   file = bookFile(),
   folder = copiesFolder(file),
 ): Promise<Copy> {
-  if (mkdirSync(folder, { recursive: true, mode: 0o700 }) !== undefined) handOver(folder, file)
+  mkdirSync(folder, { recursive: true, mode: 0o700 })
   const half = join(folder, `.half-${randomUUID()}`)
   const source = new Database(file, { readonly: true, fileMustExist: true })
   try {
@@ -121,7 +120,6 @@ export async function makeCopy(
     const halfManifest = `${half}.json`
     writeFileSync(halfManifest, `${JSON.stringify(manifest, null, 2)}\n`, { mode: 0o600 })
     flush(halfManifest)
-    for (const path of [half, halfManifest]) handOver(path, file)
     renameSync(half, join(folder, fileName))
     renameSync(halfManifest, join(folder, `${fileName}.json`))
     flush(folder)
@@ -137,13 +135,6 @@ function freeName(folder: string, stem: string): string {
     const name = n === 1 ? `${stem}.db` : `${stem}-${n}.db`
     if (!existsSync(join(folder, name))) return name
   }
-}
-
-/** What root makes beside somebody's book belongs to whom the book belongs to: the service could not read it otherwise. */
-export function handOver(path: string, like: string): void {
-  if (process.getuid?.() !== 0) return
-  const { uid, gid } = statSync(like)
-  chownSync(path, uid, gid)
 }
 
 /** On the disk, not only in the machine's memory. */

@@ -1,7 +1,8 @@
 import 'server-only'
 import { statfsSync } from 'node:fs'
 import { dirname } from 'node:path'
-import { bookFile, reading } from './client'
+import { isMoved } from './cannot-save'
+import { book, bookFile, reading } from './client'
 import { migrationsAhead } from './migrate'
 
 const LEAST_FREE = 100 * 1024 * 1024
@@ -18,7 +19,8 @@ export async function notReady(): Promise<readonly string[]> {
   if (kept.daybookStopping) wrong.push('stopping')
   try {
     await reading().$queryRaw`SELECT "id" FROM "Society" LIMIT 1`
-    if (migrationsAhead(bookFile()).length > 0) wrong.push('migrations')
+    if (isMoved(book())) wrong.push('book')
+    else if (migrationsAhead(bookFile()).length > 0) wrong.push('migrations')
   } catch {
     // Whatever the reason: this address only says that it is so; the log of the failing request says why.
     wrong.push('book')

@@ -1,4 +1,5 @@
 import 'server-only'
+import { BookMoved, isMoved } from './cannot-save'
 import { type Book, book, type Tx } from './client'
 
 // Another process may hold the file for a moment (P1008 and SQLITE_BUSY), or have won a race that this transaction can
@@ -20,7 +21,15 @@ function worthAnotherTry(cause: unknown): boolean {
 export async function write<T>(work: (tx: Tx) => Promise<T>, on: Book = book()): Promise<T> {
   for (let attempt = 0; ; attempt++) {
     try {
-      return await on.$transaction(work, { maxWait: 15_000, timeout: 20_000 })
+      return await on.$transaction(
+        async (tx) => {
+          const done = await work(tx)
+          // Before it is committed, and so before anybody is told that it is saved.
+          if (isMoved(on)) throw new BookMoved()
+          return done
+        },
+        { maxWait: 15_000, timeout: 20_000 },
+      )
     } catch (cause) {
       const wait = WAITS[attempt]
       if (wait === undefined || !worthAnotherTry(cause)) throw cause

@@ -1,6 +1,7 @@
 // A delivery from a group's phone. 200 settles what it answers; 400 will never be taken; anything else is tried again.
 
 import { refused } from '@/lib/result'
+import { scoresNotSaved } from '@/lib/society/cannot-save'
 import { deliverFacts } from '@/lib/society/enter-score'
 import { holdLateScores } from '@/lib/society/hold-late-scores'
 import { scorerOf } from '@/lib/society/who-is-asking'
@@ -13,7 +14,16 @@ export const dynamic = 'force-dynamic'
 const STATUS = { 'not-understood': 400, 'not-allowed': 403, 'no-such-group': 404, gap: 409 } as const
 
 export async function POST(request: Request, { params }: { params: Promise<{ link: string }> }) {
-  const { link } = await params
+  try {
+    return await answerTo(request, (await params).link)
+  } catch (cause) {
+    const no = scoresNotSaved(cause)
+    if (no === null) throw cause
+    return Response.json(no, { status: 503, headers: { 'retry-after': '30' } })
+  }
+}
+
+async function answerTo(request: Request, link: string): Promise<Response> {
   const actor = await scorerOf(link)
   if (!actor.ok) {
     const knock = await bodyOf(request)
