@@ -1,9 +1,9 @@
 // A society's whole book as plain files: npm run export -- <society> <folder or file.zip>
 import { societyFiles } from '../lib/society/export-society'
 import { writeFiles } from './plain-files'
-import { settingsOrStop } from './settings-or-stop'
+import { bookOrStop } from './settings-or-stop'
 
-settingsOrStop()
+bookOrStop()
 const [society, to] = process.argv.slice(2)
 if (!society || !to) {
   console.error('Name the society by its address part, and where to write: npm run export -- fernbrake fernbrake.zip')

@@ -23,6 +23,8 @@ if (!done.ok) {
 }
 console.log(`${done.value.name} is in the book, ${done.value.rows} rows.`)
 for (const { name, email, path } of done.value.officers)
-  console.log(`${name} (${email}) sets a password within a week at ${process.env.DAYBOOK_ORIGIN ?? ''}${path}`)
+  console.log(
+    `${name} (${email}) sets a password within a week at ${process.env.DAYBOOK_ORIGIN ?? 'the address of this installation, '}${path}`,
+  )
 console.log('Links of members and codes of groups are new: send and print them again.')
 process.exit(0)

@@ -3,6 +3,12 @@ import { migrateSafely } from '../lib/store/migrate-safely'
 import { settingsOrStop } from './settings-or-stop'
 
 settingsOrStop()
-const { applied, copy } = await migrateSafely(new Date())
-if (copy) console.log(`Copied to ${copy} first.`)
-console.log(applied.length === 0 ? 'The book is up to date.' : `Applied ${applied.join(', ')}.`)
+try {
+  const { applied, copy } = await migrateSafely(new Date())
+  if (copy) console.log(`Copied to ${copy} first.`)
+  console.log(applied.length === 0 ? 'The book is up to date.' : `Applied ${applied.join(', ')}.`)
+} catch (fault) {
+  // A full disk, a copy that cannot be made, another start at work: the book is as it was before the step that failed.
+  console.error(fault instanceof Error ? fault.message : fault)
+  process.exit(1)
+}

@@ -1,8 +1,8 @@
 // A one-time link for an officer who has forgotten the password: npm run password-link -- secretary@example.org
 import { passwordLink } from '../lib/society/reset-password'
-import { settingsOrStop } from './settings-or-stop'
+import { bookOrStop } from './settings-or-stop'
 
-settingsOrStop()
+bookOrStop()
 const [email] = process.argv.slice(2)
 if (!email) {
   console.error('Name the e-mail address of the officer: npm run password-link -- secretary@example.org')
