@@ -46,7 +46,13 @@ const config = {
       has: [{ type: 'header', key: 'x-forwarded-proto', value: 'https' }],
       headers: [{ key: 'strict-transport-security', value: 'max-age=31536000; includeSubDomains' }],
     },
-    { source: '/api/:path*', headers: [{ key: 'content-security-policy', value: forMachines }] },
+    {
+      source: '/api/:path*',
+      headers: [
+        { key: 'content-security-policy', value: forMachines },
+        { key: 'x-robots-tag', value: 'noindex, nofollow' },
+      ],
+    },
     { source: '/card-worker.js', headers: [{ key: 'content-security-policy', value: forWorker }] },
   ],
   // No picture of ours is made smaller on the way: the address that does so fetches and logs whatever it is asked for.

@@ -30,6 +30,8 @@ export const societySettings = z.strictObject({
   /** How whoever leaves is shown on sheets and boards from then on, unless they ask for less. */
   leaversShownAs: z.enum(SHOWN_AS).default('name'),
   juniorsShownAs: z.enum(['name', 'initials']).default('initials'),
+  /** May search engines list the public pages, with the names on them? */
+  searchEngines: z.boolean().default(false),
   /** A sentence of the society's own for its notice. */
   noticeMore: z.string().trim().max(1000, 'At most 1000 letters.').default(''),
 })

@@ -44,7 +44,7 @@ export async function keepPrivacy(
 }
 
 function settingsWords(settings: SocietySettings): InWords {
-  const { retention, leaversShownAs, juniorsShownAs, privacyContact, noticeMore } = settings
+  const { retention, leaversShownAs, juniorsShownAs, searchEngines, privacyContact, noticeMore } = settings
   return {
     'Leavers’ contact details kept for days': retention.leaversContact,
     'Leavers’ page kept for days': retention.leaversPage,
@@ -52,6 +52,7 @@ function settingsWords(settings: SocietySettings): InWords {
     'Guests’ names shown for days': retention.guestsNames ?? 'always',
     'Leavers shown as': leaversShownAs.replace('-', ' '),
     'Juniors shown as': juniorsShownAs,
+    'Search engines': searchEngines ? 'may list our pages' : 'are asked not to',
     'Whom to ask': privacyContact || 'nobody named',
     'More on the notice': noticeMore || 'nothing',
   }

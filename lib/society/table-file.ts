@@ -2,6 +2,7 @@
 // its formulas had. The file is judged by what is in it, not by its name.
 
 import { createHash } from 'node:crypto'
+import { inflateRawSync } from 'node:zlib'
 import ExcelJS from 'exceljs'
 import Papa from 'papaparse'
 import { type Fault, ok, type Result, refused } from '@/lib/result'
@@ -9,7 +10,7 @@ import { type Fault, ok, type Result, refused } from '@/lib/result'
 const MOST_BYTES = 2 * 1024 * 1024
 const MOST_ROWS = 1000
 const MOST_COLUMNS = 100
-/** A small XLSX may unpack to gigabytes: it says beforehand how large its parts are. */
+/** A small XLSX may unpack to gigabytes. */
 const MOST_UNPACKED = 40 * 1024 * 1024
 
 export interface TableFile {
@@ -96,9 +97,9 @@ function decoded(bytes: Uint8Array): string | null {
 }
 
 async function fromXlsx(bytes: Uint8Array): Promise<Result<Rows, Refusals>> {
-  const unpacked = unpackedSize(bytes)
+  const unpacked = unpackedSize(bytes, MOST_UNPACKED)
   if (unpacked === null) return notATable()
-  if (unpacked > MOST_UNPACKED)
+  if (unpacked === 'more')
     return refused('file-too-large', 'The spreadsheet unpacks to more than 40 MB. Save the one sheet that is needed.')
   const workbook = new ExcelJS.Workbook()
   try {
@@ -138,8 +139,11 @@ function numberText(value: number): string {
   return String(Number(value.toFixed(6)))
 }
 
-/** What the parts of the package come to, from its own directory; null when it is no such package. */
-function unpackedSize(bytes: Uint8Array): number | null {
+/**
+ * What the parts of the package come to when they are unpacked, none further than `most` bytes in all: what its directory
+ * says of their size may be anything. Null when it is no such package.
+ */
+function unpackedSize(bytes: Uint8Array, most: number): number | 'more' | null {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength)
   let end = -1
   for (let at = bytes.byteLength - 22; at >= 0 && at > bytes.byteLength - 66_000; at--)
@@ -153,10 +157,30 @@ function unpackedSize(bytes: Uint8Array): number | null {
   let total = 0
   for (let entry = 0; entry < entries; entry++) {
     if (at + 46 > bytes.byteLength || view.getUint32(at, true) !== 0x02014b50) return null
-    total += view.getUint32(at + 24, true)
+    const packed = packedPart(bytes, view, view.getUint32(at + 42, true), view.getUint32(at + 20, true))
+    if (packed === null) return null
+    const size = view.getUint16(at + 10, true) === 0 ? packed.byteLength : inflatedSize(packed, most - total)
+    if (size === null) return null
+    if (size === 'more' || total + size > most) return 'more'
+    total += size
     at += 46 + view.getUint16(at + 28, true) + view.getUint16(at + 30, true) + view.getUint16(at + 32, true)
   }
   return total
+}
+
+function packedPart(bytes: Uint8Array, view: DataView, at: number, size: number): Uint8Array | null {
+  if (at + 30 > bytes.byteLength || view.getUint32(at, true) !== 0x04034b50) return null
+  const begins = at + 30 + view.getUint16(at + 26, true) + view.getUint16(at + 28, true)
+  return begins + size > bytes.byteLength ? null : bytes.subarray(begins, begins + size)
+}
+
+function inflatedSize(packed: Uint8Array, most: number): number | 'more' | null {
+  try {
+    return inflateRawSync(packed, { maxOutputLength: Math.max(1, most) }).byteLength
+  } catch (fault) {
+    if (!(fault instanceof Error) || !('code' in fault)) throw fault
+    return fault.code === 'ERR_BUFFER_TOO_LARGE' ? 'more' : null
+  }
 }
 
 /** "H'cap Index" and "hcap_index" are the same heading. */

@@ -76,6 +76,16 @@ test('every answer carries the other headers', async ({ request }) => {
   expect((await request.get('/api/health')).headers()['content-security-policy']).toMatch(/^default-src 'none'/)
 })
 
+test('search engines are asked to list nothing until the society says otherwise', async ({ request }) => {
+  const { society, live, published } = publicBook()
+  for (const path of [`/${society}`, `/${society}/days/${live.slug}`, `/${society}/days/${published.slug}/result`])
+    expect(await (await request.get(path)).text(), path).toContain('<meta name="robots" content="noindex, nofollow"/>')
+  expect((await request.get(`/api/board/${society}/${live.slug}`)).headers()['x-robots-tag']).toBe('noindex, nofollow')
+  const robots = await (await request.get('/robots.txt')).text()
+  for (const part of ['/desk', '/card', '/member', '/sign-in', '/api']) expect(robots).toContain(`Disallow: ${part}`)
+  expect((await request.get('/_next/image?url=%2Fcard%2Fx&w=64&q=75')).status()).toBe(404)
+})
+
 test('no screen asks for what is forbidden', async ({ page, context }) => {
   const { society, live, published, member } = publicBook()
   const day = `/${society}/days`

@@ -5,7 +5,8 @@ import { mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import ExcelJS from 'exceljs'
-import { afterEach, expect, it, vi } from 'vitest'
+import JSZip from 'jszip'
+import { afterEach, describe, expect, it, vi } from 'vitest'
 import { readTable } from '@/lib/society/table-file'
 import { sources } from '../architecture/imports'
 
@@ -29,20 +30,43 @@ it('the secret is made once, for its owner to read and nobody else', async () =>
   }
 })
 
-it('a spreadsheet that says it unpacks to gigabytes is refused before it is unpacked', async () => {
-  const workbook = new ExcelJS.Workbook()
-  workbook.addWorksheet('Members').addRow(['Family name', 'First name'])
-  const bytes = Buffer.from((await workbook.xlsx.writeBuffer()) as ArrayBuffer)
-  expect(await readTable(bytes)).toMatchObject({ ok: true })
-  const entry = bytes.indexOf(Buffer.from([0x50, 0x4b, 0x01, 0x02]))
-  expect(entry).toBeGreaterThan(0)
-  // The unpacked size of the first part, in the package's own directory.
-  bytes.writeUInt32LE(0x7fff_ffff, entry + 24)
-  const unpacks = vi.spyOn(ExcelJS.Workbook.prototype, 'xlsx', 'get')
-  expect(await readTable(bytes)).toMatchObject({ ok: false, code: 'file-too-large' })
-  expect(unpacks).not.toHaveBeenCalled()
-  unpacks.mockRestore()
+describe('a spreadsheet', () => {
+  const small = async () => {
+    const workbook = new ExcelJS.Workbook()
+    workbook.addWorksheet('Members').addRow(['Family name', 'First name'])
+    return Buffer.from((await workbook.xlsx.writeBuffer()) as ArrayBuffer)
+  }
+
+  it('that unpacks to more than is allowed is refused before it is unpacked, whatever its directory says', async () => {
+    const zip = await JSZip.loadAsync(await small())
+    zip.file('xl/more.xml', new Uint8Array(60 * 1024 * 1024))
+    const bytes = await zip.generateAsync({ type: 'nodebuffer', compression: 'DEFLATE' })
+    expect(bytes.byteLength).toBeLessThan(100_000)
+    // The size of each part in the package's own directory: a thousand bytes, it says.
+    for (let at = bytes.indexOf(DIRECTORY); at >= 0; at = bytes.indexOf(DIRECTORY, at + 1))
+      bytes.writeUInt32LE(1000, at + 24)
+    const unpacks = vi.spyOn(ExcelJS.Workbook.prototype, 'xlsx', 'get')
+    expect(await readTable(bytes)).toMatchObject({ ok: false, code: 'file-too-large' })
+    expect(unpacks).not.toHaveBeenCalled()
+    unpacks.mockRestore()
+  })
+
+  it('whose directory points nowhere or lies about a part is no table', async () => {
+    for (const [place, value] of [
+      [24, 0x7fff_ffff],
+      [20, 0x7fff_ffff],
+      [42, 0x7fff_ffff],
+      [42, 3],
+    ] as const) {
+      const bytes = await small()
+      bytes.writeUInt32LE(value, bytes.indexOf(DIRECTORY) + place)
+      expect(await readTable(bytes), `${place}`).toMatchObject({ ok: false, code: 'not-a-table' })
+    }
+    expect(await readTable(await small())).toMatchObject({ ok: true })
+  })
 })
+
+const DIRECTORY = Buffer.from([0x50, 0x4b, 0x01, 0x02])
 
 const APP = sources('app').map((path) => ({ path, text: readFileSync(path, 'utf8') }))
 

@@ -269,6 +269,7 @@ export const ACTIONS: readonly ActionRow[] = [
       guestsNames: '',
       leaversShownAs: 'name',
       juniorsShownAs: 'initials',
+      searchEngines: 'no',
       privacyContact: '',
       noticeMore: '',
     }),

@@ -89,7 +89,7 @@ beforeAll(async () => {
 })
 afterAll(async () => {
   for (const watcher of [...open]) watcher.cut()
-  for (const close of [...openStreams()]) close()
+  for (const one of [...openStreams()]) one.close()
   server.closeAllConnections()
   await new Promise((resolve) => server.close(resolve))
   await day.close()

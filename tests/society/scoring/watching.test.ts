@@ -6,7 +6,7 @@ import { GET as readBoardAsJson } from '@/app/api/board/[society]/[day]/route'
 import { POST as deliver } from '@/app/api/group/[link]/facts/route'
 import { GET as openPack } from '@/app/api/group/[link]/route'
 import { GET as watch } from '@/app/api/live/[society]/[day]/route'
-import { openStreams } from '@/app/api/live/open-streams'
+import { addStream, type OpenStream, openStreams, streamFrom } from '@/app/api/live/open-streams'
 import type { EntryId } from '@/lib/facts/ids'
 import { live, liveHere } from '@/lib/society/live'
 import { countedBoard, dayBoard } from '@/lib/society/read-board'
@@ -78,11 +78,31 @@ describe('the live line', () => {
     expect(told).toContain(got(await dayBoard(day.slug, day.daySlug)).version)
     // The resumed reader was not told the version it had, only the new one.
     expect(decoder.decode((await resumed.read()).value)).toBe(told)
-    for (const close of [...openStreams()]) close()
+    for (const one of [...openStreams()]) one.close()
     expect((await reader.read()).done).toBe(true)
     expect(openStreams().size).toBe(0)
     const nowhere = await watch(new Request('http://x/'), { params: Promise.resolve({ society: 'no', day: 'no' }) })
     expect(nowhere.status).toBe(404)
+  })
+})
+
+describe('streams', () => {
+  it('are limited for one address and in all; the oldest is given up and asked to come back later', () => {
+    const said: string[] = []
+    const stream = (name: string, from: string | undefined): OpenStream => ({
+      from,
+      say: (text) => said.push(`${name} ${text.trim()}`),
+      close: () => said.push(`${name} closed`),
+    })
+    for (const name of ['a', 'b', 'c']) addStream(stream(name, '192.0.2.1'), 2, 10)
+    expect(said.splice(0)).toEqual(['a retry: 60000', 'a closed'])
+    for (const name of ['d', 'e', 'f']) addStream(stream(name, undefined), 2, 4)
+    expect(said).toEqual(['b retry: 60000', 'b closed'])
+    expect(openStreams().size).toBe(4)
+    openStreams().clear()
+    expect(streamFrom(new Headers({ 'x-forwarded-for': '192.0.2.1' }))).toBe('192.0.2.1')
+    for (const here of ['127.0.0.1', '::1', '::ffff:127.0.0.1'])
+      expect(streamFrom(new Headers({ 'x-forwarded-for': here }))).toBeUndefined()
   })
 })
 

@@ -27,7 +27,7 @@ export default async function Notice({ params }: Props) {
   const { value: notice, refusal } = found(await privacyNotice(society))
   if (refusal) return <NothingHere society={society} refusal={refusal} />
   const { societyName, societySlug, settings } = notice
-  const { retention, leaversShownAs, juniorsShownAs, privacyContact, noticeMore } = settings
+  const { retention, leaversShownAs, juniorsShownAs, searchEngines, privacyContact, noticeMore } = settings
   return (
     <div className="page words">
       <RunningHead society={societyName} href={`/${societySlug}`} place="Privacy" />
@@ -74,6 +74,11 @@ export default async function Notice({ params }: Props) {
             <li>
               Players under 18 are shown {juniorsShownAs === 'initials' ? 'by their initials' : 'by name'} on public
               pages.
+            </li>
+            <li>
+              {searchEngines
+                ? 'Search engines may list the public pages.'
+                : 'Search engines are asked not to list the public pages.'}
             </li>
           </ul>
         </section>

@@ -24,6 +24,7 @@ export async function keepChoices(society: string, before: ActState, form: FormD
         },
         leaversShownAs: form.get('leaversShownAs'),
         juniorsShownAs: form.get('juniorsShownAs'),
+        searchEngines: form.get('searchEngines') === 'yes',
         privacyContact: text(form, 'privacyContact'),
         noticeMore: text(form, 'noticeMore'),
       }),

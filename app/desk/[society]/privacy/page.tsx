@@ -14,7 +14,7 @@ export default async function Privacy({ params }: { params: Promise<{ society: s
   if (!home.ok) return <DeskRefusal answer={home} back="/desk" />
   const settings = await privacySettings(actor)
   if (!settings.ok) return <DeskRefusal answer={settings} back={`/desk/${society}`} />
-  const { retention, leaversShownAs, juniorsShownAs, privacyContact, noticeMore } = settings.value
+  const { retention, leaversShownAs, juniorsShownAs, searchEngines, privacyContact, noticeMore } = settings.value
   const days = (name: string, label: string, initial: number | null, hint?: string) => (
     <Field name={name} label={label} inputMode="numeric" initial={initial} maxLength={4} hint={hint} />
   )
@@ -70,6 +70,16 @@ export default async function Privacy({ params }: { params: Promise<{ society: s
             options={[
               { value: 'initials', label: 'by initials' },
               { value: 'name', label: 'by name' },
+            ]}
+          />
+          <SelectField
+            name="searchEngines"
+            label="Search engines"
+            hint="Boards, start sheets and results can be read by everybody who knows the address."
+            initial={searchEngines ? 'yes' : 'no'}
+            options={[
+              { value: 'no', label: 'are asked not to list our pages' },
+              { value: 'yes', label: 'may list our pages' },
             ]}
           />
         </div>

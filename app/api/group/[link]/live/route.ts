@@ -4,7 +4,7 @@
 import { watchCards } from '@/lib/society/watch-cards'
 import { watchPlay } from '@/lib/society/watch-play'
 import { scorerOf } from '@/lib/society/who-is-asking'
-import { openStreams } from '../../../live/open-streams'
+import { addStream, openStreams, streamFrom } from '../../../live/open-streams'
 import { noGroup } from '../../no-group'
 
 export const dynamic = 'force-dynamic'
@@ -34,9 +34,10 @@ export async function GET(request: Request, { params }: { params: Promise<{ link
         over = true
         clearInterval(heart)
         for (const stop of unwatch.splice(0)) stop()
-        openStreams().delete(close)
+        openStreams().delete(mine)
       }
-      openStreams().add(close)
+      const mine = { from: streamFrom(request.headers), say, close }
+      addStream(mine)
       request.signal.addEventListener('abort', () => end(), { once: true })
       say('retry: 2000\n\n')
       const play = await watchPlay(actor.value, (now) =>

@@ -3,7 +3,7 @@
 
 import { boardStep } from '@/lib/society/board-steps'
 import { dayToWatch, live } from '@/lib/society/live'
-import { openStreams } from '../../open-streams'
+import { addStream, openStreams, streamFrom } from '../../open-streams'
 
 export const dynamic = 'force-dynamic'
 
@@ -42,13 +42,14 @@ export async function GET(request: Request, { params }: { params: Promise<{ soci
         over = true
         clearInterval(heart)
         unwatch()
-        openStreams().delete(close)
+        openStreams().delete(mine)
       }
       const close = () => {
         end()
         controller.close()
       }
-      openStreams().add(close)
+      const mine = { from: streamFrom(request.headers), say, close }
+      addStream(mine)
       request.signal.addEventListener('abort', () => end(), { once: true })
       say('retry: 2000\n\n')
       tell(version)
