@@ -20,6 +20,7 @@ import { formatIn } from './format-of-competition'
 import { groupsOnCourse } from './groups-on-course'
 import { houseRulesSaid } from './house-rules'
 import { playerIds } from './ids-from-engine'
+import { withoutStop } from './in-words'
 import { leadSentence, teamSentence } from './lead-sentence'
 import { withoutMatchSaid } from './left-out'
 import { resultShown } from './match-sentences'
@@ -109,7 +110,7 @@ export function competitionBoard(
     allowanceFrom:
       allowanceFrom === 'published' && dividedBy === undefined && result.allowanceFrom.startsWith('published')
         ? `Allowance from the ${published}`
-        : `House choice${allowanceReason ? `: ${allowanceReason}` : ''}`,
+        : `House choice${allowanceReason ? `: ${withoutStop(allowanceReason)}` : ''}`,
     moreTerms: [
       ...withoutPartnerSaid(record, competition, names),
       ...withoutMatchSaid(record, competition, names),

@@ -8,7 +8,7 @@ import type { MatchChances } from '@/lib/rules/insight/match-chances'
 import type { Needed } from '@/lib/rules/insight/needed'
 import { dayOfRecord } from './day-of-record'
 import type { Names } from './entrant-names'
-import { capital, counted, inWords, scoreLong, type Unit } from './in-words'
+import { capital, counted, inWords, isSeveral, scoreLong, type Unit } from './in-words'
 import type { BoardChances, EntrantChance } from './views'
 
 // A record is one state of the book and never changes: the board and every card page of it share one count.
@@ -153,20 +153,25 @@ function neededSentence(one: EntrantChances, needed: Needed, manner: Manner): st
 
 const signed = (n: number) => (n < 0 ? `−${-n}` : String(n))
 
+const wonBy = (name: string) => `${name} ${isSeveral(name) ? 'have' : 'has'} won.`
+
 function matchSentence(one: MatchChances, names: Names): string {
   const { best, worst, dormie, holesLeft, aNeeds, bNeeds } = one
   const [a, b] = [names.entrantShort(one.a), names.entrantShort(one.b)]
-  if (best === worst)
-    return best === 'won' ? `${a} has won.` : best === 'lost' ? `${b} has won.` : 'The match is halved.'
+  if (best === worst) return best === 'won' ? wonBy(a) : best === 'lost' ? wonBy(b) : 'The match is halved.'
   const left = counted(holesLeft, 'hole')
   if (dormie !== null) {
     const [up, down] = dormie === 'a' ? [a, b] : [b, a]
-    return `${up} is dormie ${inWords(holesLeft)} and cannot be beaten in the round; ${down} must win ${holesLeft === 1 ? 'the hole left' : `all ${inWords(holesLeft)} left`} to halve.`
+    return `${up} ${isSeveral(up) ? 'are' : 'is'} dormie ${inWords(holesLeft)} and cannot be beaten in the round; ${down} must win ${holesLeft === 1 ? 'the hole left' : `all ${inWords(holesLeft)} left`} to halve.`
   }
   const need = (name: string, needs: number | null) => {
     if (needs === null) return ''
-    if (needs <= 0)
-      return `${name} wins by losing no more than ${needs === 0 ? 'are won' : `${inWords(-needs)} more than are won`}`
+    if (needs <= 0) {
+      const win = isSeveral(name) ? 'win' : 'wins'
+      return needs === 0
+        ? `${name} ${win} by winning as many as are lost`
+        : `${name} ${win} even by losing ${inWords(-needs)} more than are won`
+    }
     return `${name} must win ${counted(needs, 'hole')} more than are lost`
   }
   const each = [need(a, aNeeds), need(b, bNeeds)].filter((said) => said !== '')

@@ -45,6 +45,16 @@ export function listed(names: readonly string[]): string {
   return `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
 }
 
+/** Is it several people? "Storrey and Verrow", "Ashgill, Verrow and Storrey". */
+export const isSeveral = (name: string): boolean => name.includes(' and ')
+
+/** Sides in a sentence: "Trevennor and Verrow, and Ashgill and Storrey"; single names as ever. */
+export function listedSides(names: readonly string[]): string {
+  return names.length > 1 && names.some(isSeveral)
+    ? `${names.slice(0, -1).join(', ')}, and ${names.at(-1)}`
+    : listed(names)
+}
+
 export function ordinal(number: number): string {
   const tens = number % 100
   if (tens >= 11 && tens <= 13) return `${number}th`
@@ -91,3 +101,6 @@ export function asSentence(typed: string): string {
   const text = typed.trim()
   return /[.!?]$/.test(text) ? text : `${text}.`
 }
+
+/** What somebody typed, to stand inside a sentence that has its own full stop. */
+export const withoutStop = (typed: string): string => typed.trim().replace(/\.+$/, '')

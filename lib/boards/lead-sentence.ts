@@ -6,7 +6,17 @@ import type { CardsOnTheirWay } from './cards-on-their-way'
 import { clockInWords } from './dates-in-words'
 import type { Names } from './entrant-names'
 import type { TeamLine } from './extra-views'
-import { againstLevelInWords, capital, counted, inWords, listed, scoreLong, scoreShort } from './in-words'
+import {
+  againstLevelInWords,
+  capital,
+  counted,
+  inWords,
+  isSeveral,
+  listed,
+  listedSides,
+  scoreLong,
+  scoreShort,
+} from './in-words'
 import { firstInGroups } from './shared-games'
 import { tieFigures } from './tie-sentences'
 import type { BoardRow, CompetitionBoard } from './views'
@@ -39,7 +49,7 @@ function gamesSentence(main: CompetitionBoard, names: Names): string | null {
   if (groups.length < 2) return null
   return groups
     .map(({ groupNumber, best }) => {
-      const who = listed(best.map((row) => names.entrantShort(row.entrant)))
+      const who = listedSides(best.map((row) => names.entrantShort(row.entrant)))
       return `Group ${groupNumber}: ${who} with ${scoreLong(best[0]!.score ?? 0, main.unit, true)}.`
     })
     .join(' ')
@@ -55,9 +65,10 @@ function leadingSentence(
   const at = standingOf(main, first[0]!)
   const rest = toComeInWords(main, way)
   if (first.length > 4) return `${capital(inWords(first.length))} are level ${at}, ${rest}.`
-  if (first.length > 1) return `${listed(first.map((row) => names.entrantShort(row.entrant)))} are level ${at} ${rest}.`
+  if (first.length > 1)
+    return `${listedSides(first.map((row) => names.entrantShort(row.entrant)))} are level ${at} ${rest}.`
   const name = names.entrantShort(first[0]!.entrant)
-  return `${name} ${name.includes(' and ') ? 'lead' : 'leads'} ${at}${afterInWords(first[0]!)} ${rest}.`
+  return `${name} ${isSeveral(name) ? 'lead' : 'leads'} ${at}${afterInWords(first[0]!)} ${rest}.`
 }
 
 /** A leader who is still on the course leads after so many holes. */
@@ -92,7 +103,7 @@ function wonSentence(main: CompetitionBoard, placed: readonly BoardRow[], names:
   const winner = first[0]!
   const score = scoreLong(winner.score ?? 0, main.unit, main.format !== 'gross')
   if (first.length > 1)
-    return `${listed(first.map((row) => names.entrantShort(row.entrant)))} share first place with ${score}.`
+    return `${listedSides(first.map((row) => names.entrantShort(row.entrant)))} share first place with ${score}.`
   const name = names.entrantShort(winner.entrant)
   if (winner.tieBroken)
     return `${name} won with ${score}, on countback from ${names.entrantShort(winner.tieBroken.against)}: ${tieFigures(winner.tieBroken)}.`
@@ -105,9 +116,13 @@ function wonSentence(main: CompetitionBoard, placed: readonly BoardRow[], names:
 
 function matchesSentence({ matches }: CompetitionBoard): string {
   const finished = matches.filter((match) => match.finished).length
-  return finished === matches.length
-    ? `All ${inWords(matches.length)} matches are finished.`
-    : `${capital(inWords(finished))} of ${inWords(matches.length)} matches finished.`
+  const { length } = matches
+  if (finished < length)
+    return length === 1
+      ? 'The match is not finished.'
+      : `${capital(inWords(finished))} of ${inWords(length)} matches finished.`
+  if (length === 1) return 'The match is finished.'
+  return `${length === 2 ? 'Both' : `All ${inWords(length)}`} matches are finished.`
 }
 
 /** How the teams stand over all their matches; null on a day without teams or without a match. */

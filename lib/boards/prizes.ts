@@ -14,6 +14,9 @@ import type { BoardRow, CompetitionBoard, ResultSheet } from './views'
 
 export type SheetPrize = ResultSheet['prizes'][number]
 
+/** Said where a prize is for the winner of matches, which have no list of places. */
+export const MATCHES_DECIDE = 'The matches decide it.'
+
 export function prizesOf(
   records: readonly CompetitionRecord[],
   boards: readonly CompetitionBoard[],
@@ -44,7 +47,7 @@ function give(
     ...(division ? { division: division.name } : {}),
   }
   const nobody = (because: string): SheetPrize => ({ ...head, entrant: null, winner: '–', score: '', because })
-  if (board.matches.length && !board.rows.length) return nobody('The matches decide it.')
+  if (board.matches.length && !board.rows.length) return nobody(MATCHES_DECIDE)
   if (!prize.division && firstInGroups(board).length > 1)
     return nobody('Each group is a game of its own: no place is for the whole field.')
   if (prize.division && !division) return nobody('The division of this prize is no part of the terms any more.')

@@ -8,7 +8,7 @@ import { namesOf } from './entrant-names'
 import { figureOf } from './figure'
 import { formatIn } from './format-of-competition'
 import { type Figures, figuresOf, nameOf, noteOf } from './handicap-table'
-import { listed } from './in-words'
+import { listed, withoutStop } from './in-words'
 import { withoutMatch } from './left-out'
 import { withoutPartner } from './short-of-partner'
 import { sideFigures } from './side-handicaps'
@@ -40,7 +40,7 @@ export function startSheetOf(record: DayRecord, { withCodes }: { withCodes: bool
       allowanceFrom:
         terms.allowanceFrom === 'published'
           ? `Allowance from the Rules of Handicapping ${record.edition}, Appendix C`
-          : `House choice${terms.allowanceReason ? `: ${terms.allowanceReason}` : ''}`,
+          : `House choice${terms.allowanceReason ? `: ${withoutStop(terms.allowanceReason)}` : ''}`,
     })),
     groups: record.groups
       .filter((group) => group.entryIds.length > 0)

@@ -2,7 +2,7 @@
 
 import { capital } from '@/lib/boards/in-words'
 import type { BoardRow, CompetitionBoard } from '@/lib/boards/views'
-import { handicapFigure, placeFigure, scoreFigure, shortNote, unitHeading } from './words'
+import { handicapFigure, hasHandicaps, placeFigure, scoreFigure, shortNote, unitHeading } from './words'
 
 interface Props {
   readonly competition: CompetitionBoard
@@ -14,14 +14,15 @@ interface Props {
 export function ResultColumn({ competition, rows, of }: Props) {
   const nine = rows.some((row) => row.in !== null)
   const window = competition.rows.find((row) => row.countback)?.countback?.window ?? 'last nine'
-  const off = competition.rows.some((row) => row.playingHandicap !== null)
-  const gross = competition.rows.some((row) => row.gross !== null)
+  const off = hasHandicaps(competition)
+  const gross = competition.format !== 'gross' && competition.rows.some((row) => row.gross !== null)
+  const [from, to] = [rows[0], rows.at(-1)].map((row) => (row ? placeFigure(row) : ''))
   return (
     <div className="scroll">
       <table role="table" className="res-table ruled">
         <caption className="unseen">
-          {of ? `${competition.name}, ${of}` : competition.name}, places {rows[0] ? placeFigure(rows[0]) : ''} to{' '}
-          {rows.at(-1) ? placeFigure(rows.at(-1)!) : ''}
+          {of ? `${competition.name}, ${of}` : competition.name},{' '}
+          {from === to ? `place ${from}` : `places ${from} to ${to}`}
         </caption>
         <thead role="rowgroup">
           <tr role="row">

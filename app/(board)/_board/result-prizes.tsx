@@ -1,11 +1,22 @@
 // The prizes of the sheet; each opens into how it came to whoever has it.
 
 import { WorkingSteps } from '@/app/_parts/working-steps'
+import { MATCHES_DECIDE } from '@/lib/boards/prizes'
 import type { ResultSheet } from '@/lib/boards/views'
 import { money } from './result-words'
 
+type Prize = ResultSheet['prizes'][number]
+
+const isLeftToMatches = ({ entrant, because }: Prize) => entrant === null && because === MATCHES_DECIDE
+
 export function ResultPrizes({ sheet }: { sheet: ResultSheet }) {
   const names = new Map(sheet.board.competitions.map(({ id, name }) => [id, name]))
+  // One sentence for the prizes of a competition that its matches decide, not the same under each of them.
+  const prizes = sheet.prizes.filter(
+    (prize, at) =>
+      !isLeftToMatches(prize) ||
+      sheet.prizes.findIndex((one) => one.competition === prize.competition && isLeftToMatches(one)) === at,
+  )
   const several = new Set(sheet.prizes.map(({ competition }) => competition)).size > 1
   return (
     <section aria-labelledby="pr-h">
@@ -13,11 +24,11 @@ export function ResultPrizes({ sheet }: { sheet: ResultSheet }) {
       <table className="prizes ruled">
         <caption className="unseen">Prizes</caption>
         <tbody>
-          {sheet.prizes.map((prize, at) => (
+          {prizes.map((prize, at) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: the sheet is frozen, and two prizes may have one name
             <tr key={at}>
               <th scope="row">
-                {prize.name}
+                {isLeftToMatches(prize) ? 'Prizes of the matches' : prize.name}
                 {(several || prize.division) && (
                   <span className="small second block">
                     {[several ? (names.get(prize.competition) ?? prize.competition) : null, prize.division]

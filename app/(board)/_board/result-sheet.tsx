@@ -38,6 +38,15 @@ function FirstThree({ competition, rows }: { competition: CompetitionBoard; rows
   )
 }
 
+/** A column of gross in which somebody has none. */
+const hasDashInGross = ({ competitions }: DayBoard) =>
+  competitions.some(
+    ({ format, rows }) =>
+      format !== 'gross' &&
+      rows.some((row) => row.gross !== null) &&
+      rows.some((row) => row.place !== null && row.gross === null),
+  )
+
 /** `c` is its place on the day, from 1. */
 function Competition({ competition, c, board }: { competition: CompetitionBoard; c: number; board: DayBoard }) {
   const first = c === 1
@@ -48,7 +57,7 @@ function Competition({ competition, c, board }: { competition: CompetitionBoard;
   const id = `comp-${competition.id}`
   return (
     <section className={first ? 'oxford' : 'res-next'} aria-labelledby={id}>
-      <h2 id={id} className={first ? 'unseen' : undefined}>
+      <h2 id={id} className={first && board.competitions.length < 2 ? 'unseen' : undefined}>
         {competition.name}
       </h2>
       {competition.matches.length > 0 && <ResultMatches head={board} competition={competition} c={c} />}
@@ -77,8 +86,7 @@ function Competition({ competition, c, board }: { competition: CompetitionBoard;
       {outside.length > 0 && <p className="small res-outside">{outside.join(' ')}</p>}
       {!first && (
         <p className="small second">
-          {competition.formatName}. Allowance {competition.allowance}. {competition.allowanceFrom}.{' '}
-          {competition.moreTerms?.join(' ')}
+          {competition.formatName}. {termsOf(competition)}
         </p>
       )}
     </section>
@@ -133,6 +141,9 @@ export function ResultSheetPage({ sheet, zone }: { sheet: ResultSheet; zone: str
           Sheet {sheet.number}, because: {sheet.reason}
         </p>
       )}
+      {board.teams && board.teams.length > 1 && (
+        <p className="lead res-teams">{board.teams.map(({ name, points }) => `${name} ${points}`).join(', ')}</p>
+      )}
       {sheet.without && <p className="aside res-reason">{sheet.without}</p>}
       {board.competitions.map((competition, at) => (
         <Competition key={competition.id} competition={competition} c={at + 1} board={board} />
@@ -154,7 +165,7 @@ export function ResultSheetPage({ sheet, zone }: { sheet: ResultSheet; zone: str
           (told.length > 0
             ? 'Other level scores were parted on the last nine. '
             : 'Level scores were parted on the last nine. ')}
-        A dash in gross is a card with a hole not finished.
+        {hasDashInGross(board) && 'A dash in gross is a card with a hole not finished.'}
       </p>
       <Fold />
       <div className="res-foot">

@@ -7,13 +7,14 @@ import { handicapFigure, NO_PLACE } from './words'
 const PLACE_WORDS = ['', 'First', 'Second', 'Third']
 
 /** "First, playing handicap 19, 20 out and 18 in, gross 89." */
-export function howItCame(row: BoardRow, competition: Pick<CompetitionBoard, 'unit'>): string {
+export function howItCame(row: BoardRow, competition: Pick<CompetitionBoard, 'unit' | 'format'>): string {
+  const isGross = competition.format === 'gross'
   const place = row.place === null ? '' : (PLACE_WORDS[row.place] ?? capital(ordinal(row.place)))
   const parts = [
     row.tied ? `Level ${place.toLowerCase()}` : place,
-    row.playingHandicap === null ? null : `playing handicap ${handicapFigure(row.playingHandicap)}`,
+    row.playingHandicap === null || isGross ? null : `playing handicap ${handicapFigure(row.playingHandicap)}`,
     halvesInWords(row, competition),
-    row.gross === null ? null : `gross ${row.gross}`,
+    row.gross === null || isGross ? null : `gross ${row.gross}`,
   ]
   return `${parts.filter((part) => part).join(', ')}.`
 }

@@ -2,9 +2,9 @@
 
 import { BoardHead } from '@/app/_parts/board-row'
 import { isNotStarted, NotStarted } from './not-started'
-import { byTeam, type ScreenBoard, type View } from './screen-board'
+import { byTeam, type ScreenBoard, type ScreenRow, type View } from './screen-board'
 import { StandingRow } from './standing-row'
-import { unitHeading } from './words'
+import { hasHandicaps, unitHeading } from './words'
 
 export interface TableProps {
   readonly board: ScreenBoard
@@ -15,6 +15,26 @@ export interface TableProps {
   readonly toggle: (entrant: string) => void
   /** Only these rows, in the order of the board; all when absent. */
   readonly only?: ReadonlySet<string>
+}
+
+interface Part {
+  readonly team: { readonly id: string; readonly name: string }
+  readonly rows: readonly ScreenRow[]
+}
+
+/** A game that each group plays by itself has its places group by group. */
+function inGames(
+  board: ScreenBoard,
+  rows: readonly ScreenRow[],
+): { sheets: readonly Part[]; loose: readonly ScreenRow[] } {
+  const { shared = [] } = board.competition
+  if (shared.length < 2) return { sheets: [], loose: rows }
+  const sheets = shared.map(({ groupNumber, entrants }) => ({
+    team: { id: `group-${groupNumber}`, name: `Group ${groupNumber}` },
+    rows: rows.filter((row) => entrants.includes(row.entrant)),
+  }))
+  const seen = new Set(sheets.flatMap((sheet) => sheet.rows))
+  return { sheets: sheets.filter((sheet) => sheet.rows.length > 0), loose: rows.filter((row) => !seen.has(row)) }
 }
 
 export function StandingsTable({ board, c, view, open, changed, toggle, only }: TableProps) {
@@ -45,9 +65,9 @@ export function StandingsTable({ board, c, view, open, changed, toggle, only }: 
       said={saidAt(entrant)}
     />
   )
-  const { sheets, loose } = view === 'teams' ? byTeam(board) : { sheets: [], loose: rows }
+  const { sheets, loose } = view === 'teams' ? byTeam(board) : inGames(board, rows)
   const table = (
-    <table className="board" role="table">
+    <table className={hasHandicaps({ ...board.competition, rows: board.rows }) ? 'board' : 'board no-hcp'} role="table">
       <caption className="unseen">
         {board.competition.name}, {board.competition.formatName}
       </caption>

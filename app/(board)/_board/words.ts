@@ -90,3 +90,10 @@ export function noteBesideGuest(note: string | null): string | null {
   const rest = note?.replace(/^guest(?: of [^,]+)?(?:, )?/, '') ?? ''
   return rest === '' ? null : rest
 }
+
+/** Teams of own balls have no handicap of their own, and on gross nobody has one: a column of it tells nothing. */
+export const hasHandicaps = ({
+  format,
+  rows,
+}: Pick<CompetitionBoard, 'format'> & { readonly rows: readonly Pick<BoardRow, 'playingHandicap'>[] }): boolean =>
+  format !== 'gross' && rows.some((row) => row.playingHandicap !== null)
