@@ -5,7 +5,6 @@ import { momentIn } from '@/lib/facts/calendar'
 import type { DayRecord, GroupRecord } from '@/lib/facts/day-record'
 import { changeHandicap } from '@/lib/society/change-handicap'
 import { closeDay } from '@/lib/society/close-day'
-import { deskDay } from '@/lib/society/desk-day'
 import { enterGuest } from '@/lib/society/enter-guest'
 import { enterPlayers } from '@/lib/society/enter-players'
 import { freezeHandicaps } from '@/lib/society/freeze-handicaps'
@@ -15,6 +14,7 @@ import { publishStart } from '@/lib/society/publish-start'
 import { reopenDay } from '@/lib/society/reopen-day'
 import { ruleOnCard } from '@/lib/society/rule-on-card'
 import { dayInPlayAt } from './clock-of-demo'
+import { dayWithKeys } from './day-with-keys'
 import { AWAY_DAY_1, AWAY_DAY_3, GUESTS_DAY_2, GUESTS_DAY_3, SHEET_DAY_2, WITHDRAWN_DAY_3 } from './days'
 import { lastSeason } from './last-season'
 import { EARLIER, GUESTS, MEMBERS } from './members'
@@ -34,7 +34,7 @@ export async function demonstration(now: Date, zone: string): Promise<void> {
 }
 
 const record = async ({ secretary, days }: Founded, key: string): Promise<DayRecord> =>
-  must(await deskDay(secretary, days.get(key)!), `reading ${key}`).record
+  dayWithKeys(secretary, days.get(key)!)
 
 const everybodyBut = (away: readonly string[]) =>
   MEMBERS.map((member) => member.familyName).filter((name) => !away.includes(name))

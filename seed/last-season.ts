@@ -8,7 +8,6 @@ import { makeTeams } from '@/lib/society/arrange-teams'
 import { callAgain } from '@/lib/society/call-again'
 import { callDay, proposeCompetition } from '@/lib/society/call-day'
 import { closeDay } from '@/lib/society/close-day'
-import { deskDay } from '@/lib/society/desk-day'
 import { endMatch } from '@/lib/society/end-match'
 import { enterPlayers } from '@/lib/society/enter-players'
 import { keyCard } from '@/lib/society/enter-score'
@@ -20,6 +19,7 @@ import { openSeason } from '@/lib/society/open-season'
 import { publishResult } from '@/lib/society/publish-result'
 import { publishStart } from '@/lib/society/publish-start'
 import { takeCardIn } from '@/lib/society/take-card-in'
+import { dayWithKeys } from './day-with-keys'
 import { must } from './must'
 import { cardsOf } from './play'
 import { type Founded, seasonName } from './society'
@@ -141,8 +141,7 @@ export async function lastSeason(society: Founded, today: string): Promise<void>
 
 const at = ({ zone }: Founded, date: string, clock: string) => momentIn(date, clock, zone)
 
-const record = async ({ secretary }: Founded, slug: string): Promise<DayRecord> =>
-  must(await deskDay(secretary, slug), `reading ${slug}`).record
+const record = async ({ secretary }: Founded, slug: string): Promise<DayRecord> => dayWithKeys(secretary, slug)
 
 function competition({ name, format, drives }: SmallDay['competitions'][number], date: string): CompetitionInput {
   const proposed = proposeCompetition(format, date, 8)
