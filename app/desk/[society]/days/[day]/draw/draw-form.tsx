@@ -5,6 +5,7 @@ import { Choices } from '@/app/_parts/choice'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Choice, Field, SelectField, Send } from '@/app/desk/_form/field'
+import { StartsAgain } from '@/app/desk/_form/unsaved'
 
 const WAYS = [
   { value: 'random', label: 'At random', hint: 'Every player has the same chance of every group.' },
@@ -36,7 +37,13 @@ interface Props {
   readonly children: ReactNode
 }
 
-export function DrawForm({ action, players, drawn, proposed, given, children }: Props) {
+export const DrawForm = (props: Props) => (
+  <StartsAgain>
+    <DrawFields {...props} />
+  </StartsAgain>
+)
+
+function DrawFields({ action, players, drawn, proposed, given, children }: Props) {
   const [size, setSize] = useState(String(proposed))
   const [sizes, setSizes] = useState<'paired' | 'even'>('paired')
   const chosen = given.find(({ groupSize }) => String(groupSize) === size)
