@@ -1,13 +1,11 @@
 // Promise: a match that ends early is handed in, accepted and closed on the screens' own buttons, without a signal at its
 // last hole; a hole and a match are conceded on the phone, without a signal too, and taken back; the one card of a scramble that is alone in its group is written and signed by two of its players.
 
+import { button, nextHole, phoneOn, signButton, TODAY, writeHole } from './day-walk'
 import { type OwnBook, signInAtDesk, startOwnBook } from './own-book'
-import { type Browser, expect, type Page, test } from './walk'
+import { expect, type Page, test } from './walk'
 
 test.describe.configure({ mode: 'serial' })
-
-const TODAY = new Date().toLocaleDateString('en-CA', { timeZone: 'Europe/London' })
-const PHONE = { viewport: { width: 360, height: 780 }, hasTouch: true, isMobile: true }
 
 let book: OwnBook
 let desk: Page
@@ -22,8 +20,6 @@ test.afterAll(async () => {
   await desk?.context().close()
   await book?.stop()
 })
-
-const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name })
 
 /** From "Call a day" to a published start sheet; answers with the room of the day and the link of its only group. */
 async function dayOf(name: string, format: string, players: number): Promise<{ room: string; link: string }> {
@@ -51,31 +47,6 @@ async function dayOf(name: string, format: string, players: number): Promise<{ r
   return { room, link: (await open.getAttribute('href'))! }
 }
 
-async function phoneOn(browser: Browser, link: string): Promise<Page> {
-  const page = await (await browser.newContext({ ...PHONE, baseURL: book.origin })).newPage()
-  await page.goto(link)
-  await expect(page.getByRole('heading', { name: 'Whose phone is this?' })).toBeVisible()
-  return page
-}
-
-/** One column of figures for every row: the first is two under, the last but one two over. */
-async function writeHole(page: Page, hole: number, columns: readonly number[]): Promise<void> {
-  await expect(page.getByRole('heading', { name: `Hole ${hole}`, exact: true })).toBeVisible()
-  for (const [row, column] of columns.entries()) {
-    const figure = page.getByRole('radiogroup').nth(row).locator('.c-pick').nth(column)
-    // A touch so soon after the last one on the same card is taken for wet glass and not counted.
-    await expect(async () => {
-      await figure.click()
-      await expect(figure.locator('input')).toBeChecked({ timeout: 500 })
-    }).toPass()
-  }
-}
-
-const nextHole = (page: Page) => page.locator('.c-nav button').last().click()
-
-/** The name on "I am Jago: sign my card". */
-const signButton = (page: Page, what: string) => button(page, new RegExp(`^I am .+: sign ${what}$`)).first()
-
 async function acceptFirst(room: string): Promise<void> {
   await desk.goto(`${room}/returns`)
   await desk
@@ -88,7 +59,7 @@ async function acceptFirst(room: string): Promise<void> {
 test('a match that is over after ten holes', async ({ browser }) => {
   test.setTimeout(120_000)
   const { room, link } = await dayOf('Heather Match', 'Singles match', 2)
-  const phone = await phoneOn(browser, link)
+  const phone = await phoneOn(browser, book.origin, link)
   await phone.getByRole('list').getByRole('button').first().click()
 
   await test.step('the phone says who is up, dormie and over, without a signal too', async () => {
@@ -139,7 +110,7 @@ test('a match that is over after ten holes', async ({ browser }) => {
 test('a hole and the match conceded on the phone', async ({ browser }) => {
   test.setTimeout(120_000)
   const { room, link } = await dayOf('Bracken Match', 'Singles match', 2)
-  const phone = await phoneOn(browser, link)
+  const phone = await phoneOn(browser, book.origin, link)
   await phone.getByRole('list').getByRole('button').first().click()
   const ask = () => button(phone, 'Concede').click()
   const who = phone.getByRole('dialog', { name: 'Who concedes?' }).getByRole('button')
@@ -186,7 +157,7 @@ test('a hole and the match conceded on the phone', async ({ browser }) => {
 test('a scramble of four that is alone in its group', async ({ browser }) => {
   test.setTimeout(120_000)
   const { room, link } = await dayOf('Gorse Scramble', 'Scramble of four', 4)
-  const phone = await phoneOn(browser, link)
+  const phone = await phoneOn(browser, book.origin, link)
 
   await test.step('any of the four can hold the phone', async () => {
     const names = phone.getByRole('list').getByRole('button')

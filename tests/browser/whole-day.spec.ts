@@ -9,13 +9,13 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { DayBoard } from '@/lib/boards/views'
 import type { CardPack, PackCard } from '@/lib/facts/card-pack'
+import { foundSociety, importCourse, importMembers, TODAY } from './day-walk'
 import { type OwnBook, startOwnBook } from './own-book'
 import { type Browser, type BrowserContext, expect, type Page, test } from './walk'
 
 test.describe.configure({ mode: 'serial', timeout: 240_000 })
 
 const SOCIETY = 'thornbeck-wanderers'
-const TODAY = new Date().toLocaleDateString('en-CA', { timeZone: 'Europe/London' })
 const DAY = `harvest-cup-${TODAY.slice(0, 4)}`
 
 const FIRST = 'Adam Bryn Celia Dora Evan Faye Glyn Hope Ivor June Kit Lena Moss Nell Owen'.split(' ')
@@ -47,11 +47,6 @@ test.afterAll(async () => {
 const desk = (room = '') => `/desk/${SOCIETY}${room}`
 const dayRoom = (room = '') => desk(`/days/${DAY}${room}`)
 const button = (name: string | RegExp) => page.getByRole('button', { name })
-
-const chooseFile = (name: string, text: string) =>
-  page
-    .getByLabel('Spreadsheet, CSV or XLSX')
-    .setInputFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(text, 'utf8') })
 
 interface Scored {
   readonly results: readonly { readonly standings: readonly Record<(typeof COMPARED)[number], unknown>[] }[]
@@ -92,59 +87,18 @@ async function allAgree(): Promise<DayBoard> {
 }
 
 test('the society is set up, with its members and its course', async () => {
-  await page.goto(book.firstLink)
-  await page.getByLabel('Name of the society').fill('Thornbeck Wanderers')
-  await page.getByLabel(/part of the address|Web address/i).fill(SOCIETY)
-  await page.getByLabel('Your name').fill('Maud Fellgate')
-  await page.getByLabel('Your e-mail').fill('maud@example.org')
-  await page.getByRole('textbox', { name: 'Password' }).fill('a long enough password')
-  await button(/society$/).click()
-  await page.waitForURL((url) => url.pathname === desk())
-  await page.getByRole('link', { name: 'Add a season' }).click()
-  await page.getByRole('form', { name: 'Open a season' }).getByRole('button').click()
-
-  await page.getByRole('link', { name: 'Import a spreadsheet' }).click()
-  const rows = MEMBERS.map(
-    ({ first, family, woman, index }) => `${family}, ${first};${woman ? 'F' : 'M'};${String(index).replace('.', ',')}`,
-  )
-  await chooseFile('members.csv', ['Surname, First name;Sex (M/F);Handicap Index', ...rows].join('\r\n'))
-  await button('Import 30 people').click()
-  await expect(page.getByText('Imported: 30 new')).toBeVisible()
-
+  await foundSociety(page, book.firstLink, 'Thornbeck Wanderers', SOCIETY)
+  await importMembers(page, MEMBERS)
   await page.goto(desk('/courses'))
-  await page.getByRole('link', { name: 'Import a card' }).click()
-  const across = (label: string, cells: readonly (string | number)[]) => [label, ...cells].join(';')
-  await chooseFile(
-    'course.csv',
-    [
-      'Thornbeck Heath',
-      across(
-        'Hole',
-        PARS.map((_, at) => at + 1),
-      ),
-      across(
-        'Yellow',
-        PARS.map((_, at) => 330 + at),
-      ),
-      across(
-        'Red',
-        PARS.map((_, at) => 300 + at),
-      ),
-      across('Par', PARS),
-      across('S.I.', INDEXES),
-    ].join('\n'),
-  )
-  for (const [tee, rating, slope] of [
-    ['Yellow, men', '70.2', '125'],
-    ['Red, women', '71.9', '124'],
-  ] as const) {
-    await page.getByLabel(`Course rating, ${tee}`).fill(rating)
-    await page.getByLabel(`Course rating, ${tee}`).press('Enter')
-    await page.getByLabel(`Slope rating, ${tee}`).fill(slope)
-    await page.getByLabel(`Slope rating, ${tee}`).press('Enter')
-  }
-  await button('Import Thornbeck Heath').click()
-  await expect(page.getByRole('link', { name: 'Thornbeck Heath' })).toBeVisible()
+  await importCourse(page, {
+    name: 'Thornbeck Heath',
+    pars: PARS,
+    indexes: INDEXES,
+    tees: [
+      ['Yellow, men', '70.2', '125'],
+      ['Red, women', '71.9', '124'],
+    ],
+  })
 })
 
 test('a day is called for today, thirty members and two guests are entered', async () => {

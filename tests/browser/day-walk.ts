@@ -1,0 +1,115 @@
+// Steps that several stories walk: a society out of nothing, a day from the call to its start sheet, a card on a phone,
+// and from the last card to the published sheet. All by the screens' own buttons.
+
+import { type Browser, expect, type Page } from '@playwright/test'
+import type { CardPack } from '@/lib/facts/card-pack'
+
+export const TODAY = new Date().toLocaleDateString('en-CA', { timeZone: 'Europe/London' })
+const PHONE = { viewport: { width: 360, height: 780 }, hasTouch: true, isMobile: true }
+
+export const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name })
+
+const chooseFile = (page: Page, name: string, text: string) =>
+  page
+    .getByLabel('Spreadsheet, CSV or XLSX')
+    .setInputFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(text, 'utf8') })
+
+/** From the founder's one-time link to a society with a season. */
+export async function foundSociety(page: Page, firstLink: string, name: string, slug: string): Promise<void> {
+  await page.goto(firstLink)
+  await page.getByLabel('Name of the society').fill(name)
+  await page.getByLabel(/part of the address|Web address/i).fill(slug)
+  await page.getByLabel('Your name').fill('Maud Fellgate')
+  await page.getByLabel('Your e-mail').fill('maud@example.org')
+  await page.getByRole('textbox', { name: 'Password' }).fill('a long enough password')
+  await button(page, /society$/).click()
+  await page.waitForURL((url) => url.pathname === `/desk/${slug}`)
+  await page.getByRole('link', { name: 'Add a season' }).click()
+  await page.getByRole('form', { name: 'Open a season' }).getByRole('button').click()
+}
+
+export interface Imported {
+  readonly first: string
+  readonly family: string
+  readonly woman?: boolean
+  readonly index: number
+}
+
+export async function importMembers(page: Page, members: readonly Imported[]): Promise<void> {
+  await page.getByRole('link', { name: 'Import a spreadsheet' }).click()
+  const rows = members.map(
+    ({ first, family, woman, index }) => `${family}, ${first};${woman ? 'F' : 'M'};${String(index).replace('.', ',')}`,
+  )
+  await chooseFile(page, 'members.csv', ['Surname, First name;Sex (M/F);Handicap Index', ...rows].join('\r\n'))
+  await button(page, `Import ${members.length} people`).click()
+  await expect(page.getByText(`Imported: ${members.length} new`)).toBeVisible()
+}
+
+export interface ImportedCourse {
+  readonly name: string
+  readonly pars: readonly number[]
+  readonly indexes: readonly number[]
+  /** "Yellow, men" with its course and slope rating. */
+  readonly tees: readonly (readonly [tee: string, rating: string, slope: string])[]
+}
+
+export async function importCourse(page: Page, { name, pars, indexes, tees }: ImportedCourse): Promise<void> {
+  await page.getByRole('link', { name: 'Import a card' }).click()
+  const across = (label: string, cells: readonly number[]) => [label, ...cells].join(';')
+  await chooseFile(
+    page,
+    'course.csv',
+    [
+      name,
+      across(
+        'Hole',
+        pars.map((_, at) => at + 1),
+      ),
+      ...tees.map(([tee], row) =>
+        across(
+          tee.split(',')[0]!,
+          pars.map((_, at) => 330 - 30 * row + at),
+        ),
+      ),
+      across('Par', pars),
+      across('S.I.', indexes),
+    ].join('\n'),
+  )
+  for (const [tee, rating, slope] of tees) {
+    await page.getByLabel(`Course rating, ${tee}`).fill(rating)
+    await page.getByLabel(`Course rating, ${tee}`).press('Enter')
+    await page.getByLabel(`Slope rating, ${tee}`).fill(slope)
+    await page.getByLabel(`Slope rating, ${tee}`).press('Enter')
+  }
+  await button(page, `Import ${name}`).click()
+  await expect(page.getByRole('link', { name })).toBeVisible()
+}
+
+/** One column of figures for every row, null for one that is left: the first is two under, the last but one two over. */
+export async function writeHole(page: Page, hole: number, columns: readonly (number | null)[]): Promise<void> {
+  await expect(page.getByRole('heading', { name: `Hole ${hole}`, exact: true })).toBeVisible()
+  for (const [row, column] of columns.entries()) {
+    if (column === null) continue
+    const figure = page.getByRole('radiogroup').nth(row).locator('.c-pick').nth(column)
+    // A touch so soon after the last one on the same card is taken for wet glass and not counted.
+    await expect(async () => {
+      await figure.click()
+      await expect(figure.locator('input')).toBeChecked({ timeout: 500 })
+    }).toPass()
+  }
+}
+
+export const nextHole = (page: Page) => page.locator('.c-nav button').last().click()
+
+/** The name on "I am Jago: sign my card". */
+export const signButton = (page: Page, what: string) => button(page, new RegExp(`^I am .+: sign ${what}$`)).first()
+
+export async function phoneOn(browser: Browser, origin: string, link: string): Promise<Page> {
+  const page = await (await browser.newContext({ ...PHONE, baseURL: origin })).newPage()
+  await page.goto(link)
+  await expect(page.getByRole('heading', { name: 'Whose phone is this?' })).toBeVisible()
+  return page
+}
+
+export const packOf = async (page: Page, link: string) =>
+  (await (await page.request.get(`/api/group/${link.split('/').at(-1)}`)).json()) as CardPack
