@@ -3,6 +3,7 @@
 import { type NextRequest, NextResponse } from 'next/server'
 import { contentPolicy, NONCE_HEADER } from '@/lib/facts/content-policy'
 import { isPlainForm, isScriptedForm } from '@/lib/facts/form-request'
+import { readAtMost } from '@/lib/facts/read-body'
 
 const MOST_BYTES = 3 * 1024 * 1024
 
@@ -24,15 +25,13 @@ export async function proxy(request: NextRequest): Promise<NextResponse> {
 async function refusedWith(request: NextRequest): Promise<number | null> {
   if (request.method !== 'POST') return 405
   if (!isSameOrigin(request)) return 403
-  // A browser says how long a form is; what is sent without saying so is none of ours.
-  const length = request.headers.get('content-length')
-  if (length === null) return 411
-  if (!(Number(length) <= MOST_BYTES)) return 413
   const action = request.headers.get('next-action')
   const kind = request.headers.get('content-type') ?? ''
   try {
     if (kind.startsWith('multipart/form-data')) {
-      const parts = await request.clone().formData()
+      const bytes = await readAtMost(request.clone(), MOST_BYTES)
+      if (bytes === 'too-long') return 413
+      const parts = await new Response(bytes, { headers: { 'content-type': kind } }).formData()
       // A part without a name is read differently by whoever reads it next.
       if ([...parts.keys()].includes('')) return 400
       return (action === null ? isPlainForm(parts) : isScriptedForm(action, parts)) ? null : 400
