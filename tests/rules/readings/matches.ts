@@ -2,7 +2,12 @@
 import { z } from 'zod'
 import { FORMATS } from '@/lib/rules/formats/catalogue'
 import type { Format } from '@/lib/rules/formats/format'
+import { isEndedOtherwise, withConcession } from '@/lib/rules/matches/concede'
 import { matchBetween } from '@/lib/rules/matches/match'
+import { matchNow } from '@/lib/rules/matches/match-now'
+import { matchToCount } from '@/lib/rules/matches/match-to-count'
+import { indexOf } from '@/lib/rules/score/day-index'
+import { termsInForce } from '@/lib/rules/score/terms-in-force'
 import { scoreDay } from '@/lib/rules/score-day'
 import type { MatchResult } from '@/lib/rules/standings'
 import { reading } from '../case-file'
@@ -65,6 +70,25 @@ export const MATCH_READINGS = {
       ]
       const { winner, result, finished } = match(seats)
       return { winner, result, finished }
+    },
+  ),
+  'match-conceded': reading(
+    z.strictObject({
+      holesWonByA: z.array(won),
+      written: z.array(z.strictObject({ hole: z.int().nullable(), by: z.enum(['a', 'b']).nullable() })),
+      /** What the committee wrote before. */
+      walkover: z.enum(['a', 'b']).optional(),
+    }),
+    ({ holesWonByA, written, walkover }) => {
+      const before = walkover === undefined ? {} : { walkover }
+      const competition = { format: 'match', matches: [{ id: 'm', a: 'a', b: 'b', ...before }] }
+      const day = { ...dayOf(competition, seatsOf(holesWonByA), [levelTee('tee', four)]), closed: false }
+      const [entered] = day.competitions
+      const terms = termsInForce(entered!, day, FORMATS)!
+      const match = written.reduce(withConcession, matchToCount(entered!.matches![0]!, terms, indexOf(day))!)
+      const scoresOf = (player: string) => day.cards.find((card) => card.player === player)?.scores
+      const { up, finished, result, notNeeded } = matchNow(match, scoresOf)
+      return { up, finished, result, notNeeded, endedOtherwise: isEndedOtherwise(match) }
     },
   ),
   'match-strokes': reading(
