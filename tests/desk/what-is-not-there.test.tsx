@@ -3,6 +3,8 @@
 import { renderToStaticMarkup } from 'react-dom/server'
 import { expect, it } from 'vitest'
 import { FRESH } from '@/app/desk/_form/act-state'
+import { figureOf } from '@/app/desk/[society]/days/[day]/draw/drawn-player'
+import { Seat } from '@/app/desk/[society]/days/[day]/draw/seat'
 import { SidesForm } from '@/app/desk/[society]/days/[day]/draw/sides-form'
 import { type CardDay, CardInside } from '@/app/desk/[society]/days/[day]/print/_papers/card-paper'
 import { StartPaper } from '@/app/desk/[society]/days/[day]/print/_papers/start-paper'
@@ -76,4 +78,24 @@ const ticked = (markup: string) =>
 it('offers the third of a three no partner, or to play alone, and ticks what is saved', () => {
   expect(ticked(sides([ids.slice(0, 2)]))).toContain('Ash &amp; Birch, Cedar has no partner')
   expect(ticked(sides([ids.slice(0, 2), ids.slice(2)]))).toContain('Ash &amp; Birch, Cedar plays alone')
+})
+
+it('says beside a name in the draw what the player or the side plays off, and nothing where there is no figure', () => {
+  const seat = (own?: number, ofSide?: number) =>
+    renderToStaticMarkup(
+      <Seat
+        player={{ entryId: asId('ada'), name: 'Ada Ashgill', figure: figureOf(own, ofSide), note: null }}
+        was={null}
+        group={0}
+        seat={0}
+        groups={1}
+        shut={false}
+        onKey={() => {}}
+        onMove={() => {}}
+      />,
+    )
+  expect(seat(12, 9)).toContain('aria-label="Ada Ashgill, playing handicap 12, group 1"')
+  expect(seat(undefined, 9)).toContain('aria-label="Ada Ashgill, playing handicap of the side 9, group 1"')
+  expect(seat()).toContain('aria-label="Ada Ashgill, group 1"')
+  expect(seat()).not.toContain('–')
 })

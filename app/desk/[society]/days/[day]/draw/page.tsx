@@ -9,11 +9,10 @@ import { glanceOf } from '@/app/desk/_frame/day-glance'
 import { DayFrame, dayRoom } from '@/app/desk/_frame/day-room'
 import { momentOf } from '@/app/desk/_frame/moments'
 import { count } from '@/app/desk/_frame/words'
-import { strokesFigure } from '@/lib/boards/figure'
 import { formatIn } from '@/lib/boards/format-of-competition'
 import { goInPairs, groupNeeds, proposedGroupSize, whatTheNumberGives } from '@/lib/boards/groups-that-fit'
 import { leftOut } from '@/lib/boards/left-out'
-import { sideHandicapsOf } from '@/lib/boards/side-handicaps'
+import { sideFigures, sideHandicapsOf } from '@/lib/boards/side-handicaps'
 import { teamMatesPaired } from '@/lib/boards/team-mates'
 import { fullName } from '@/lib/facts/person-name'
 import { handicapTable } from '@/lib/society/freeze-handicaps'
@@ -23,6 +22,7 @@ import { TeamMates } from '../matches/team-mates'
 import { drawGroups, keepGroups, keepSides, renewLink } from './actions'
 import { Arrange } from './arrange'
 import { DrawForm } from './draw-form'
+import { figureOf } from './drawn-player'
 import { Links } from './links'
 import { SideFigures } from './side-figures'
 import { SidesForm } from './sides-form'
@@ -39,12 +39,13 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
   const playing = new Map(
     handicaps.ok ? handicaps.value.rows.map((row) => [row.entryId, row.playing[0]?.playingHandicap]) : [],
   )
+  const main = record.competitions[0]?.id
+  const mainSides = main && sideFigures(record).get(main)
   const teeName = new Map(record.tees.map((tee) => [tee.id, tee.name.toLowerCase()]))
   const usual = new Set(record.tees.filter((tee) => tee.isDefault && tee.gender === 'men').map((tee) => tee.id))
   const players = record.entries
     .filter((entry) => entry.status === 'entered')
     .map((entry) => {
-      const handicap = playing.get(entry.id)
       const notes = [
         entry.kind === 'guest' ? 'guest' : null,
         usual.has(entry.roundTeeId) ? null : teeName.get(entry.roundTeeId),
@@ -52,7 +53,7 @@ export default async function Draw({ params }: { params: Promise<{ society: stri
       return {
         entryId: entry.id,
         name: fullName(entry),
-        playing: handicap === undefined ? '–' : strokesFigure(handicap),
+        figure: figureOf(playing.get(entry.id), mainSides?.get(entry.id)),
         note: notes.filter(Boolean).join(', ') || null,
       }
     })

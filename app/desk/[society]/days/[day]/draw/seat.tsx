@@ -36,14 +36,15 @@ export function Seat({ player, was, group, seat, groups, shut, onKey, onMove }: 
         ref={drag.setNodeRef}
         className="seat-name"
         style={drag.transform ? { transform: `translate(${x}px, ${y}px)` } : undefined}
-        aria-label={`${player.name}, playing handicap ${player.playing}, ${where}`}
+        aria-label={[player.name, player.figure?.said, where].filter(Boolean).join(', ')}
         aria-disabled={shut || undefined}
         {...drag.listeners}
         onKeyDown={(event) => {
           if (!shut) onKey(event, player.entryId)
         }}
       >
-        {player.name} <span className="fig ph">{player.playing}</span>
+        {player.name}
+        {player.figure ? <span className="fig ph"> {player.figure.written}</span> : null}
         {player.note ? <span className="second small"> {player.note}</span> : null}
         {was ? <b className="small"> was {was}</b> : null}
       </button>
