@@ -21,6 +21,7 @@ import { leftOutOf } from './left-out'
 import { besideMatches, hasMatches } from './match-cards'
 import { mainReading, type OwnLine, teeOfCard } from './own-handicaps'
 import { packBalls } from './pack-balls'
+import { packGames } from './pack-games'
 import { startHoleIn } from './start-holes'
 
 export const groupPack = (record: DayRecord, group: GroupRecord): CardPack => packsOf(record)(group)
@@ -36,6 +37,11 @@ export function packsOf(record: DayRecord): (group: GroupRecord) => CardPack {
     return standings
   }
   const matches = matchesOfDay(record)
+  const gamesOf = packGames(record)
+  const gamesFor = (group: GroupRecord): Pick<CardPack, 'games'> => {
+    const games = gamesOf(group)
+    return games.length > 0 ? { games } : {}
+  }
   const names = namesOf(record)
   const matchesFor = ({ entryIds }: GroupRecord): Pick<CardPack, 'matches'> => {
     const here = matches.filter(({ match }) => entryIds.some((id) => playsIn(match, id)))
@@ -82,6 +88,7 @@ export function packsOf(record: DayRecord): (group: GroupRecord) => CardPack {
     ...packBalls(record, group),
     ...countingIn(record, group),
     ...matchesFor(group),
+    ...gamesFor(group),
     ...(record.showsPosition ? { position: positionsOf(standing(), group) } : {}),
   })
 }

@@ -4,6 +4,7 @@
 import type { Gender } from '@/lib/rules/day'
 import type { BallValue, CountChoice, PointsTable } from '@/lib/rules/formats/format'
 import type { MatchToCount } from '@/lib/rules/matches/match-now'
+import type { GameToCount } from '@/lib/rules/score/game-now'
 import type { Shortage } from '@/lib/rules/score/short-sides'
 import type { CardState } from './day-record'
 import type { CardId, DayId, EntryId, GroupId, SideId } from './ids'
@@ -114,6 +115,15 @@ export interface PackMatch {
   readonly match: MatchToCount
 }
 
+/** Skins or split sixes of this group, with what the phone counts them from. */
+export interface PackGame {
+  readonly competition: string
+  readonly unit: 'skins' | 'points'
+  /** In the order of the game's balls. */
+  readonly players: readonly { readonly entryId: EntryId; readonly name: string }[]
+  readonly game: GameToCount
+}
+
 export interface CardPack {
   readonly packVersion: 1
   readonly society: string
@@ -168,4 +178,6 @@ export interface CardPack {
   readonly counting?: readonly { readonly competition: string; readonly count: CountChoice; readonly size: number }[]
   /** Matches with somebody of this group in them. */
   readonly matches?: readonly PackMatch[]
+  /** Games shared inside this group. */
+  readonly games?: readonly PackGame[]
 }

@@ -19,6 +19,7 @@ import type { CardPack } from '@/lib/facts/card-pack'
 import type { DayRecord } from '@/lib/facts/day-record'
 import { cardsNow, scoresIn } from '@/lib/outbox/card-now'
 import { matchNow } from '@/lib/rules/matches/match-now'
+import { gameNow } from '@/lib/rules/score/game-now'
 import type { CompetitionResult, MatchResult } from '@/lib/rules/standings'
 
 /** Each difference in a line; none when everything says the same. */
@@ -270,11 +271,21 @@ export function onPhone(board: DayBoard, record: DayRecord, pack: CardPack): Dif
     const winner = !now.finished || now.up === 0 ? null : now.up > 0 ? on.a : on.b
     return same(`match ${match.id} on the phone`, [on.finished, on.winner], [now.finished, winner])
   })
+  const games = (pack.games ?? []).flatMap(({ competition: name, players, game }) => {
+    const on = board.competitions.find((one) => one.name === name)
+    const now = gameNow(game, scoresIn(cards))
+    // A ruling changes what a hole carries on to the others of the group too.
+    if (!on || !isPlain(players.map(({ entryId }) => entryId))) return on ? [] : [`phone: ${name} is not on the board`]
+    return players.flatMap(({ entryId }, ball) => {
+      const row = on.rows.find(({ entrant }) => entrant === entryId)
+      return same(`${entryId} in ${on.format} on the phone`, row && (ofDay(row) ?? 0), now.won[ball])
+    })
+  })
   const places = Object.entries(pack.position?.places ?? {}).flatMap(([id, { place, tied }]) => {
     const row = main.rows.find(({ entryIds }) => entryIds.some((one) => one === id))
     return same(`place of ${id} on the phone`, [row?.place, row?.tied], [place, tied])
   })
-  return [...own, ...sides, ...matches, ...places]
+  return [...own, ...sides, ...matches, ...games, ...places]
 }
 
 const sign = (figure: number) => (figure === 0 ? 'level' : figure > 0 ? `+${figure}` : `−${-figure}`)

@@ -4,6 +4,7 @@ import { DemoMark } from '@/app/_parts/demo-mark'
 import type { CardPack } from '@/lib/facts/card-pack'
 import { type CardNow, holesInPlay } from '@/lib/outbox/card-now'
 import type { GroupSnapshot } from '@/lib/outbox/group-book'
+import { GamesSoFar } from './games-so-far'
 import { HowKept } from './how-kept'
 import { MatchesSoFar } from './matches-so-far'
 import { TOTAL_WORD, totalFigure, totalOf } from './reading'
@@ -55,6 +56,7 @@ export function GroupSheet({ pack, now, holder }: { pack: CardPack; now: GroupSn
           })}
         </ul>
         <MatchesSoFar matches={now.matches} cards={now.cards} />
+        <GamesSoFar games={pack.games} cards={now.cards} />
         <SidesSoFar pack={pack} cards={now.cards} />
         <h2 className="sc">Holes</h2>
         <ul className="c-holes">

@@ -10,6 +10,7 @@ import type { GroupBook, GroupSnapshot } from '@/lib/outbox/group-book'
 import { AnyScore } from './any-score'
 import { AskNoScore } from './ask-no-score'
 import { Concessions } from './concede'
+import { GamesOnHole } from './games-so-far'
 import { changedSince, HoleFoot } from './hole-foot'
 import { HoleHead } from './hole-head'
 import { MatchesOnHole } from './matches-so-far'
@@ -95,6 +96,7 @@ export function HoleView({ pack, now, book, hole, why, go, refuse }: Props) {
           </p>
         ))}
         <NamedBalls now={now} book={book} hole={hole} refuse={refuse} />
+        <GamesOnHole games={pack.games} cards={now.cards} hole={hole} />
         <MatchesOnHole matches={now.matches} cards={now.cards} hole={hole} />
       </header>
       <p className="unseen" aria-live="polite">

@@ -123,7 +123,8 @@ function ballNow(ball: BallToCount, { holes, on, maximum }: MatchToCount, scores
   return { holes: holes.map((hole) => ({ hole })), gross, values }
 }
 
-function grossNow(ball: BallToCount, holes: readonly number[], scoresOf: ScoresOf): readonly HoleScore[] {
+/** The strokes of a ball by the cards the reader has, with what the committee added. */
+export function grossNow(ball: BallToCount, holes: readonly number[], scoresOf: ScoresOf): readonly HoleScore[] {
   if (ball.isStruckOut) return holes.map((): HoleScore => 'x')
   const cards = (ball.isFixed ? [] : ball.players).flatMap((player) => {
     const scores = scoresOf(player)
