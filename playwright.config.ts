@@ -12,6 +12,7 @@ const own = readdirSync('tests/browser')
     (file) => file.endsWith('.spec.ts') && readFileSync(`tests/browser/${file}`, 'utf8').includes("from './own-book'"),
   )
   .map((file) => `browser/${file}`)
+const TRACES = ['on', 'retain-on-failure', 'on-first-retry'] as const
 const byName = process.argv.some((one) => /\.spec/.test(one))
 // Whoever names a file wants that file alone.
 const stories = byName ? [] : ['own book', 'shared book']
@@ -20,8 +21,8 @@ const stories = byName ? [] : ['own book', 'shared book']
 export default defineConfig({
   testDir: 'tests',
   projects: [
-    // Two at a time: the stories on servers of their own beside those that share one, which must follow each other.
-    { name: 'own book', testMatch: own, testIgnore: TIMED, workers: 1 },
+    // Two at a time: those that share one server follow each other, and beside them go the stories on servers of their
+    // own; when the first are through, two of the others at once.
     {
       name: 'shared book',
       // After the stories: the policy of every screen, every act over HTTP, and some of the malformed requests (all 50,000
@@ -30,6 +31,7 @@ export default defineConfig({
       testIgnore: [...own, LAST],
       workers: 1,
     },
+    { name: 'own book', testMatch: own, testIgnore: TIMED },
     { name: 'timed', testMatch: TIMED, dependencies: stories, workers: 1 },
     { name: 'acts', testMatch: LAST, dependencies: byName ? [] : ['timed'], workers: 1 },
   ],
@@ -48,7 +50,8 @@ export default defineConfig({
     browserName: 'chromium',
     locale: 'en-GB',
     timezoneId: 'Europe/London',
-    trace: 'retain-on-failure',
+    // Recording every step costs a fifth of the run: for whoever looks for a fault, TRACE=retain-on-failure.
+    trace: TRACES.find((one) => one === process.env.TRACE) ?? 'off',
     launchOptions: {
       executablePath: process.env.CHROME_PATH ?? '/usr/bin/chromium',
       args: [

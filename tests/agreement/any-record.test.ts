@@ -14,7 +14,7 @@ import { withRarerTerms } from './rarer-terms'
 import { atDesk, inFile, onCards, onPhone, onSheet } from './surfaces'
 
 /** `npm run prove` asks for more. */
-const DAYS = Number(process.env.AGREEMENT_RECORDS ?? 150)
+const DAYS = Number(process.env.AGREEMENT_RECORDS ?? 100)
 const SHOWN = 5
 
 const AT = new Date('2031-06-14T18:00:00Z')

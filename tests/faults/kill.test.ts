@@ -13,7 +13,7 @@ import { copyOf, GROUPS, type PreparedBook, preparedBook } from './prepared-book
 import { bundledServer, ServerProcess } from './server-process'
 import { SimPhone } from './sim-phone'
 
-const KILLS = Number(process.env.KILLS ?? 40)
+const KILLS = Number(process.env.KILLS ?? 20)
 /** A book is one society's day, not two hundred of them. */
 const KILLS_A_BOOK = 20
 const PHONES = 18

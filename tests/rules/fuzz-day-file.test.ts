@@ -11,7 +11,7 @@ import { randomDay } from './reference/random-day'
 import { richDay } from './rich-day'
 import { type Json, spoil } from './spoil'
 
-const MUTATIONS = Number(process.env.FUZZ_MUTATIONS ?? 40_000)
+const MUTATIONS = Number(process.env.FUZZ_MUTATIONS ?? 20_000)
 /** Generous, because the machine may be busy with something else. */
 const SECONDS_A_FILE = 20
 
