@@ -3,6 +3,7 @@
 
 import { firstSociety } from '../lib/society/first-start'
 import { isBookEmpty } from '../lib/society/found-society'
+import { isThisMachine } from '../lib/society/own-address'
 import { bookFile } from '../lib/store/client'
 import { oneProcess } from '../lib/store/held'
 import { demonstration } from '../seed/demo'
@@ -40,8 +41,7 @@ async function makeFirst(): Promise<void> {
 /** Would strangers reach this installation? */
 function isPublic(origin: string | undefined): boolean {
   if (origin === undefined) return false
-  const { protocol, hostname } = new URL(origin)
-  return protocol === 'https:' || !/^(localhost|127(\.\d+){3}|\[::1\])$/.test(hostname)
+  return new URL(origin).protocol === 'https:' || !isThisMachine(origin)
 }
 
 async function emptySociety(): Promise<void> {

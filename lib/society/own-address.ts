@@ -9,3 +9,8 @@ export function ownAddress(headers: Headers): string {
   const host = headers.get('x-forwarded-host') ?? headers.get('host') ?? 'localhost'
   return `${headers.get('x-forwarded-proto') ?? 'http'}://${host}`
 }
+
+/** Does the address mean, on every machine, that machine itself? */
+export function isThisMachine(address: string): boolean {
+  return /^(localhost|.+\.localhost|127(\.\d+){3}|\[::1\])$/.test(new URL(address).hostname)
+}

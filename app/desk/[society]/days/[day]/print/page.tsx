@@ -6,6 +6,7 @@ import { DeskFrame, dayTabs } from '@/app/desk/_frame/desk-frame'
 import { momentOf } from '@/app/desk/_frame/moments'
 import { count } from '@/app/desk/_frame/words'
 import { dateInWords } from '@/lib/boards/dates-in-words'
+import { isThisMachine } from '@/lib/society/own-address'
 import { dayForPrint, type PrintParams } from './_papers/day-for-print'
 import './print.css'
 
@@ -13,7 +14,7 @@ export const metadata: Metadata = { title: 'Papers' }
 
 /** The papers of a day: what each is for, how many sheets, and what is still open before it is worth printing. */
 export default async function Papers({ params }: PrintParams) {
-  const { record, at, society, day, desk } = await dayForPrint(params)
+  const { record, at, society, day, desk, address } = await dayForPrint(params)
   const groups = record.groups.filter((group) => group.entryIds.length > 0)
   const players = groups.reduce((all, group) => all + group.entryIds.length, 0)
   const published = record.publications.at(-1)
@@ -22,6 +23,9 @@ export default async function Papers({ params }: PrintParams) {
     desk.counts.ungrouped > 0 && groups.length > 0 ? `${count(desk.counts.ungrouped, 'player')} in no group.` : null,
     record.frozenAt ? null : 'The handicaps are not frozen: figures and dots may still change.',
     record.startPublishedAt ? null : 'The start sheet is not published: the links on it open when it is.',
+    isThisMachine(address)
+      ? `The squares lead to ${address}, which only this machine can open. Open the desk by the address that phones use, or have DAYBOOK_ORIGIN set, before you print.`
+      : null,
   ].filter((sentence) => sentence !== null)
 
   return (
