@@ -2,7 +2,7 @@
 // and from the last card to the published sheet. All by the screens' own buttons.
 
 import { type Browser, expect, type Page } from '@playwright/test'
-import type { CardPack } from '@/lib/facts/card-pack'
+import type { CardPack, PackCard } from '@/lib/facts/card-pack'
 
 export const TODAY = new Date().toLocaleDateString('en-CA', { timeZone: 'Europe/London' })
 const PHONE = { viewport: { width: 360, height: 780 }, hasTouch: true, isMobile: true }
@@ -113,3 +113,86 @@ export async function phoneOn(browser: Browser, origin: string, link: string): P
 
 export const packOf = async (page: Page, link: string) =>
   (await (await page.request.get(`/api/group/${link.split('/').at(-1)}`)).json()) as CardPack
+
+export type Gross = (family: string, hole: number) => number
+
+const grossOf = (card: PackCard, gross: Gross, hole: number) => gross(card.familyName, hole)
+
+/** To the address a phone sends to: the holes asked for, and the signatures once the card is whole. */
+export async function send(
+  page: Page,
+  link: string,
+  gross: Gross,
+  isPlayed: (hole: number) => boolean,
+  signed: boolean,
+): Promise<CardPack> {
+  const pack = await packOf(page, link)
+  let seq = 0
+  const facts = pack.cards.flatMap((card) => {
+    const scores = card.holes.map(({ hole }) => (isPlayed(hole) ? grossOf(card, gross, hole) : null))
+    const common = { cardId: card.cardId, writtenAt: new Date().toISOString() }
+    const marker = card.markerId ?? card.sharedWith?.[0]?.entryId
+    return [
+      ...card.holes.flatMap(({ hole }, at) =>
+        scores[at] === null
+          ? []
+          : [{ kind: 'score', seq: ++seq, ...common, writer: card.entryId, hole, score: scores[at] }],
+      ),
+      ...(signed
+        ? [
+            { kind: 'signature', seq: ++seq, ...common, writer: card.entryId, role: 'player', scores },
+            { kind: 'signature', seq: ++seq, ...common, writer: marker, role: 'marker', scores },
+          ]
+        : []),
+    ]
+  })
+  const answer = await page.request.post(`/api/group/${link.split('/').at(-1)}/facts`, {
+    data: { deviceId: `phone-of-a-story-${link.slice(-8)}`, facts },
+  })
+  expect(answer.status()).toBe(200)
+  const { answers } = (await answer.json()) as { answers: readonly { answer: string }[] }
+  expect(answers.filter((one) => one.answer !== 'received')).toEqual([])
+  return pack
+}
+
+export const everyHole = () => true
+
+/** All holes but the last one played are there: the phone writes that one, and every card is signed and handed in on it. */
+export async function handInOnPhone(
+  browser: Browser,
+  origin: string,
+  link: string,
+  last: number,
+  columns: readonly (number | null)[],
+  before?: (phone: Page) => Promise<void>,
+): Promise<void> {
+  const phone = await phoneOn(browser, origin, link)
+  await phone.getByRole('list').getByRole('button').first().click()
+  await expect(phone.getByRole('radiogroup').first()).toBeVisible()
+  await before?.(phone)
+  await phone.goto(`${new URL(phone.url()).pathname}#hole-${last}`)
+  await writeHole(phone, last, columns)
+  await nextHole(phone)
+  for (let card = 0; card < columns.length; card++) {
+    await phone.goto(`${new URL(phone.url()).pathname}#cards`)
+    await phone.locator('.c-cards a').nth(card).click()
+    await signButton(phone, '(my card|our card|as marker)').click()
+    await button(phone, /^I am [^:]+$/).click()
+    await signButton(phone, '(my card|our card|as marker)').click()
+    await expect(phone.getByRole('heading', { name: /card is handed in$/ })).toBeVisible()
+  }
+  await phone.context().close()
+}
+
+/** Each line of a competition on the sheet: the figure, then the name. */
+export async function expectSheet(
+  page: Page,
+  competition: string,
+  lines: readonly (readonly [figure: string, name: string])[],
+) {
+  const section = page.getByRole('region', { name: competition, exact: true })
+  for (const [figure, name] of lines) {
+    const line = section.getByRole('listitem').or(section.getByRole('row')).filter({ hasText: name }).first()
+    await expect(line.locator('.f-pts, .pts')).toHaveText(new RegExp(`^${figure}( |$)`))
+  }
+}

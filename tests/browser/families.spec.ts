@@ -3,21 +3,20 @@
 // course rating is par and the slope 113, so that a course handicap is the handicap index (Rules of Handicapping 6.1a).
 // Where nothing else is said everybody takes five on every hole: two points with a stroke, one without (Rules of Golf 21.1b).
 
-import type { CardPack, PackCard } from '@/lib/facts/card-pack'
 import {
   button,
+  everyHole,
+  expectSheet,
   foundSociety,
+  type Gross,
+  handInOnPhone,
   importCourse,
   importMembers,
-  nextHole,
-  packOf,
-  phoneOn,
-  signButton,
+  send,
   TODAY,
-  writeHole,
 } from './day-walk'
 import { type OwnBook, startOwnBook } from './own-book'
-import { type Browser, expect, type Page, test } from './walk'
+import { expect, type Page, test } from './walk'
 
 test.describe.configure({ mode: 'serial', timeout: 120_000 })
 
@@ -61,10 +60,18 @@ test.afterAll(async () => {
   await book?.stop()
 })
 
+interface Asked {
+  readonly format: string
+  /** Label of what a missing player counts as. */
+  readonly missing?: string
+  /** A format of the society's own: its name, and its choices by their labels. */
+  readonly own?: { readonly name: string; readonly choices: Readonly<Record<string, string>> }
+}
+
 interface Called {
   readonly name: string
-  /** Ids of the formats; with the label of what a missing player counts as. */
-  readonly formats: readonly (string | { readonly format: string; readonly missing: string })[]
+  /** Ids of the formats, with what else is chosen. */
+  readonly formats: readonly (string | Asked)[]
   readonly players: number
   readonly groupsOf?: 'two' | 'three' | 'four'
   readonly shotgun?: true
@@ -91,10 +98,13 @@ async function startSheetOf({ name, formats, players, groupsOf = 'four', shotgun
       .click()
   for (const [at, one] of formats.entries()) {
     if (at > 0) await button(page, 'Add a competition').click()
-    const { format, missing } = typeof one === 'string' ? { format: one, missing: null } : one
+    const { format, missing, own }: Asked = typeof one === 'string' ? { format: one } : one
     const fields = competitions.nth(at)
     await fields.getByLabel('Format', { exact: true }).selectOption(format)
-    if (missing === null) continue
+    if (own) await fields.getByLabel('What you call it').fill(own.name)
+    for (const [label, choice] of Object.entries(own?.choices ?? {}))
+      await fields.getByLabel(label, { exact: true }).selectOption({ label: choice })
+    if (missing === undefined) continue
     await fields.locator('details.more-terms summary').first().click()
     await fields.getByLabel('A player missing from a side').selectOption({ label: missing })
   }
@@ -110,78 +120,15 @@ async function startSheetOf({ name, formats, players, groupsOf = 'four', shotgun
   await page.getByRole('radio', { name: 'Grouped by handicap' }).check()
   await page.getByLabel('Groups of').selectOption({ label: groupsOf })
   await button(page, `Draw ${players} players`).click()
+  return { room, links: await publishStart() }
+}
+
+/** On the draw: the start sheet goes out, and each group has the link to its card. */
+async function publishStart(): Promise<readonly string[]> {
   await button(page, 'Publish the start sheet').click()
   const open = page.getByRole('link', { name: /^Open the card of group \d/ })
   await expect(open.first()).toBeVisible()
-  return { room, links: await open.evaluateAll((all) => all.map((one) => one.getAttribute('href')!)) }
-}
-
-type Gross = (family: string, hole: number) => number
-
-const grossOf = (card: PackCard, gross: Gross, hole: number) => gross(card.familyName, hole)
-
-/** To the address a phone sends to: the holes asked for, and the signatures once the card is whole. */
-async function send(
-  link: string,
-  gross: Gross,
-  isPlayed: (hole: number) => boolean,
-  signed: boolean,
-): Promise<CardPack> {
-  const pack = await packOf(page, link)
-  let seq = 0
-  const facts = pack.cards.flatMap((card) => {
-    const scores = card.holes.map(({ hole }) => (isPlayed(hole) ? grossOf(card, gross, hole) : null))
-    const common = { cardId: card.cardId, writtenAt: new Date().toISOString() }
-    const marker = card.markerId ?? card.sharedWith?.[0]?.entryId
-    return [
-      ...card.holes.flatMap(({ hole }, at) =>
-        scores[at] === null
-          ? []
-          : [{ kind: 'score', seq: ++seq, ...common, writer: card.entryId, hole, score: scores[at] }],
-      ),
-      ...(signed
-        ? [
-            { kind: 'signature', seq: ++seq, ...common, writer: card.entryId, role: 'player', scores },
-            { kind: 'signature', seq: ++seq, ...common, writer: marker, role: 'marker', scores },
-          ]
-        : []),
-    ]
-  })
-  const answer = await page.request.post(`/api/group/${link.split('/').at(-1)}/facts`, {
-    data: { deviceId: `phone-of-a-story-${link.slice(-8)}`, facts },
-  })
-  expect(answer.status()).toBe(200)
-  const { answers } = (await answer.json()) as { answers: readonly { answer: string }[] }
-  expect(answers.filter((one) => one.answer !== 'received')).toEqual([])
-  return pack
-}
-
-const everyHole = () => true
-
-/** All holes but the last one played are there: the phone writes that one, and every card is signed and handed in on it. */
-async function handInOnPhone(
-  browser: Browser,
-  link: string,
-  last: number,
-  columns: readonly (number | null)[],
-  before?: (phone: Page) => Promise<void>,
-): Promise<void> {
-  const phone = await phoneOn(browser, book.origin, link)
-  await phone.getByRole('list').getByRole('button').first().click()
-  await expect(phone.getByRole('radiogroup').first()).toBeVisible()
-  await before?.(phone)
-  await phone.goto(`${new URL(phone.url()).pathname}#hole-${last}`)
-  await writeHole(phone, last, columns)
-  await nextHole(phone)
-  for (let card = 0; card < columns.length; card++) {
-    await phone.goto(`${new URL(phone.url()).pathname}#cards`)
-    await phone.locator('.c-cards a').nth(card).click()
-    await signButton(phone, '(my card|our card|as marker)').click()
-    await button(phone, /^I am [^:]+$/).click()
-    await signButton(phone, '(my card|our card|as marker)').click()
-    await expect(phone.getByRole('heading', { name: /card is handed in$/ })).toBeVisible()
-  }
-  await phone.context().close()
+  return open.evaluateAll((all) => all.map((one) => one.getAttribute('href')!))
 }
 
 /** Accepted, closed and published by the desk; the page then shows the sheet as everybody reads it. */
@@ -196,15 +143,6 @@ async function publish({ room }: Out, cards: number): Promise<void> {
   await page.goto(`${room.replace('/desk', '')}/result`)
 }
 
-/** Each line of a competition on the sheet: the figure, then the name. */
-async function expectSheet(competition: string, lines: readonly (readonly [figure: string, name: string])[]) {
-  const section = page.getByRole('region', { name: competition, exact: true })
-  for (const [figure, name] of lines) {
-    const line = section.getByRole('listitem').or(section.getByRole('row')).filter({ hasText: name }).first()
-    await expect(line.locator('.f-pts, .pts')).toHaveText(new RegExp(`^${figure}( |$)`))
-  }
-}
-
 test('foursomes of four pairs: half of the two handicaps together', async ({ browser }) => {
   const out = await startSheetOf({ name: 'Foursomes Day', formats: ['foursomes-medal'], players: 8 })
   // Rules of Golf 22; Rules of Handicapping, Appendix C: 50 % of the combined course handicaps. 4 + 6: 5, 8 + 10: 9, 12 + 14:
@@ -214,16 +152,92 @@ test('foursomes of four pairs: half of the two handicaps together', async ({ bro
     const over = (totals[family] ?? 90) - 90
     return hole <= Math.abs(over) ? 5 + Math.sign(over) : 5
   }
-  await send(out.links[0]!, gross, (hole) => hole < 18, false)
-  await send(out.links[1]!, gross, everyHole, true)
+  await send(page, out.links[0]!, gross, (hole) => hole < 18, false)
+  await send(page, out.links[1]!, gross, everyHole, true)
   // On hole 18 neither pair has a stroke: five is one over.
-  await handInOnPhone(browser, out.links[0]!, 18, [3, 3])
+  await handInOnPhone(browser, book.origin, out.links[0]!, 18, [3, 3])
   await publish(out, 4)
-  await expectSheet('Foursomes, medal', [
+  await expectSheet(page, 'Foursomes, medal', [
     ['71', 'Elder and Firth'],
     ['72', 'Cedar and Dogwood'],
     ['75', 'Alder and Birch'],
     ['76', 'Gorse and Heather'],
+  ])
+})
+
+test('greensomes of four pairs: 60 per cent of the lower handicap and 40 of the higher', async ({ browser }) => {
+  const out = await startSheetOf({ name: 'Greensomes Day', formats: ['greensomes-stableford'], players: 8 })
+  // Rules of Handicapping, Appendix C. 4 and 6: 2.4 + 2.4 = 4.8, 5. 8 and 10: 4.8 + 4 = 8.8, 9. 12 and 14: 7.2 + 5.6 = 12.8, 13.
+  // 16 and 19: 9.6 + 7.6 = 17.2, 17, where foursomes have 18. All fives are 18 points and one for each stroke.
+  const fives: Gross = () => 5
+  await send(page, out.links[0]!, fives, (hole) => hole < 18, false)
+  await send(page, out.links[1]!, fives, everyHole, true)
+  await handInOnPhone(browser, book.origin, out.links[0]!, 18, [3, 3])
+  await publish(out, 4)
+  await expectSheet(page, 'Greensomes, Stableford', [
+    ['35', 'Gorse and Heather'],
+    ['31', 'Elder and Firth'],
+    ['27', 'Cedar and Dogwood'],
+    ['23', 'Alder and Birch'],
+  ])
+})
+
+test('a format of the society’s own, and two rounds added up', async ({ browser }) => {
+  const own = {
+    name: 'Eagles count',
+    choices: {
+      'Who makes one entry': 'Sides of two',
+      'The ball': 'An own ball each',
+      'Strokes received': 'Each player’s handicap',
+      'What a hole is worth': 'Modified points: 8, 5, 2, 0, −1, −3',
+      'Which scores of the side count': 'The best score',
+    },
+  }
+  const formats = ['stableford', { format: 'own-format', own }]
+  const first = await startSheetOf({ name: 'Two Rounds', formats, players: 4 })
+  await page.goto(`${first.room}/matches`)
+  await page.getByText('Call a further round from this day').click()
+  await page.getByRole('form', { name: 'Call a further round' }).getByRole('button').click()
+  await expect(page).toHaveURL(/second-round/)
+  const second = new URL(page.url()).pathname
+
+  // Rules of Golf 21.1b; singles Stableford 95 % (Rules of Handicapping, Appendix C): 3.8, 5.7, 7.6 and 9.5, so 4, 6, 8 and 10.
+  // Alder makes three on holes 1 to 4 and Cedar on 1 and 2: two under with the stroke, four points. Alder 16 + 14, Birch
+  // 12 + 12, Cedar 8 + 12 + 10, Dogwood 20 + 8. The own format has no published figure and the full handicaps, the same
+  // strokes: an eagle is worth 5, a par 0, one over −1. Alder and Birch 20 − 12, as neither has a stroke from the 7th on;
+  // Cedar and Dogwood 10 − 8.
+  const eagles: Gross = (family, hole) =>
+    (family === 'Alder' && hole <= 4) || (family === 'Cedar' && hole <= 2) ? 3 : 5
+  await send(page, first.links[0]!, eagles, everyHole, true)
+  await publish(first, 4)
+  await expectSheet(page, 'Eagles count', [
+    ['8', 'Alder and Birch'],
+    ['2', 'Cedar and Dogwood'],
+  ])
+  await expectSheet(page, 'Stableford', [
+    ['28', 'Dirk Dogwood'],
+    ['24', 'Bram Birch'],
+  ])
+
+  await page.goto(`${second}/handicaps`)
+  await button(page, 'Freeze 4 handicaps').click()
+  await page.goto(`${second}/draw`)
+  const [link] = await publishStart()
+  // All fives, 22, 24, 26 and 28, but for a four of Cedar’s on the 18th, one point more: with the first round 52, 48, 57 and 56.
+  await send(
+    page,
+    link!,
+    () => 5,
+    (hole) => hole < 18,
+    false,
+  )
+  await handInOnPhone(browser, book.origin, link!, 18, [3, 3, 2, 3])
+  await publish({ room: second, links: [link!] }, 4)
+  await expectSheet(page, 'Stableford', [
+    ['57', 'Cole Cedar'],
+    ['56', 'Dirk Dogwood'],
+    ['52', 'Adam Alder'],
+    ['48', 'Bram Birch'],
   ])
 })
 
@@ -232,11 +246,11 @@ test('a scramble of four, one side of three', async ({ browser }) => {
   // Rules of Handicapping, Appendix C: four players 25, 20, 15 and 10 % of the course handicaps, lowest first: 1 + 1.2 + 1.2 + 1
   // = 4.4, rounded to 4. Three players 30, 20 and 10 %: 3.6 + 2.8 + 1.6 = 8. Both sides go round in 66.
   const gross: Gross = (_, hole) => (hole <= 6 ? 3 : 4)
-  await send(out.links[0]!, gross, everyHole, true)
-  await send(out.links[1]!, gross, (hole) => hole < 18, false)
-  await handInOnPhone(browser, out.links[1]!, 18, [2])
+  await send(page, out.links[0]!, gross, everyHole, true)
+  await send(page, out.links[1]!, gross, (hole) => hole < 18, false)
+  await handInOnPhone(browser, book.origin, out.links[1]!, 18, [2])
   await publish(out, 2)
-  await expectSheet('Scramble of four', [
+  await expectSheet(page, 'Scramble of four', [
     ['58', 'Elder, Firth and Gorse'],
     ['62', 'Alder, Birch, Cedar and Dogwood'],
   ])
@@ -253,10 +267,10 @@ test('best two of four, yellow ball and waltz in a shotgun, a team of three', as
   // 85 % in all three: Rules of Handicapping, Appendix C, for the best two of four; the others have no source. 4, 6, 8 and 10
   // give 3, 5, 7 and 9 strokes; 12, 14 and 16 give 10, 12 and 14. Elder makes four on the 18th: two points without a stroke.
   const gross: Gross = (family, hole) => (family === 'Elder' && hole === 18 ? 4 : 5)
-  await send(out.links[0]!, gross, everyHole, true)
+  await send(page, out.links[0]!, gross, everyHole, true)
   // The second group starts on the second hole and ends on the first, where all three have a stroke.
-  await send(out.links[1]!, gross, (hole) => hole !== 1, false)
-  await handInOnPhone(browser, out.links[1]!, 1, [2, 2, 2], async (phone) => {
+  await send(page, out.links[1]!, gross, (hole) => hole !== 1, false)
+  await handInOnPhone(browser, book.origin, out.links[1]!, 1, [2, 2, 2], async (phone) => {
     // Lost on the 17th: that hole, the 18th and the first are played without it.
     await phone.goto(`${new URL(phone.url()).pathname}#hole-17`)
     await expect(phone.getByRole('heading', { name: 'Hole 17', exact: true })).toBeVisible()
@@ -268,19 +282,19 @@ test('best two of four, yellow ball and waltz in a shotgun, a team of three', as
   const [four, three] = ['Alder, Birch, Cedar and Dogwood', 'Elder, Firth and Gorse'] as const
   // Four: two strokes among the best two on holes 1 to 7 (4 points), one on 8 and 9 (3), none on 10 to 18 (2): 28 + 6 + 18.
   // Three, the best counted twice: 4 points wherever somebody has a stroke, holes 1 to 14, then 2, on the 18th 4: 56 + 6 + 4.
-  await expectSheet('Best 2 of 4, Stableford', [
+  await expectSheet(page, 'Best 2 of 4, Stableford', [
     ['66', three],
     ['52', four],
   ])
   // The ball goes round by the number of the hole. Four: the named scores 6 each, the best of the others 2 on holes 1 to 7 and 9,
   // else 1: 24 + 26. Three: named 10 each less 1, 1 and 2 on the 17th, the 18th and the first, which came after the loss; the
   // best of the others 2 on holes 1 to 14 and 18, else 1: 26 + 33.
-  await expectSheet('Yellow ball', [
+  await expectSheet(page, 'Yellow ball', [
     ['59', three],
     ['50', four],
   ])
   // One score on holes 1, 4, 7 …, two on 2, 5, 8 …, three on 3, 6, 9 …: 9 + 17 + 24, and 11 + 21 + 30.
-  await expectSheet('Waltz', [
+  await expectSheet(page, 'Waltz', [
     ['62', three],
     ['50', four],
   ])
@@ -297,14 +311,20 @@ test('skins and split sixes in groups of three', async ({ browser }) => {
   // 18th, Elder on the 10th.
   const gross: Gross = (family, hole) =>
     (family === 'Alder' && hole === 18) || (family === 'Elder' && hole === 10) ? 4 : 5
-  await send(out.links[0]!, gross, (hole) => hole < 18, false)
-  await send(out.links[1]!, gross, everyHole, true)
-  await handInOnPhone(browser, out.links[0]!, 18, [2, 3, 3])
+  await send(page, out.links[0]!, gross, (hole) => hole < 18, false)
+  await send(page, out.links[1]!, gross, everyHole, true)
+  await handInOnPhone(browser, book.origin, out.links[0]!, 18, [2, 3, 3], async (phone) => {
+    const address = new URL(phone.url()).pathname
+    await phone.goto(`${address}#hole-18`)
+    await expect(phone.getByText('This hole is worth 14 skins: thirteen were carried')).toBeVisible()
+    await phone.goto(`${address}#cards`)
+    await expect(phone.getByRole('region', { name: 'Skins, after seventeen holes' })).toContainText(/Cedar: 4 skins/)
+  })
   await publish(out, 6)
   // First group: holes 1 and 2 tied by Birch and Cedar and carried, Cedar alone takes three on the 3rd and one on the 4th; 5 to
   // 17 are tied by all, and Alder takes fourteen on the 18th. Second: Firth three and one in the same way; 5 to 9 are carried,
   // Elder takes six on the 10th; what is carried after it nobody wins.
-  await expectSheet('Skins', [
+  await expectSheet(page, 'Skins', [
     ['14', 'Adam Alder'],
     ['4', 'Cole Cedar'],
     ['0', 'Bram Birch'],
@@ -314,7 +334,7 @@ test('skins and split sixes in groups of three', async ({ browser }) => {
   ])
   // First group: on 1 and 2 two share 4 + 2; on 3 and 4 Cedar 4, the others share 2; on 5 to 17 all share 6; on the 18th Alder 4:
   // 6 + 8 + 26 + 1, 6 + 2 + 26 + 1, 0 + 2 + 26 + 4. Second, with the 10th as Elder’s: 6 + 8 + 26 + 1, 6 + 2 + 26 + 4, 0 + 2 + 26 + 1.
-  await expectSheet('Split sixes', [
+  await expectSheet(page, 'Split sixes', [
     ['41', 'Cole Cedar'],
     ['35', 'Bram Birch'],
     ['32', 'Adam Alder'],
@@ -328,8 +348,8 @@ test('a singles match and a four-ball match on the same cards', async ({ browser
   const out = await startSheetOf({ name: 'Match Play Day', formats: ['match', 'four-ball-match'], players: 4 })
   // Alder makes four on holes 5 to 14; nobody else does anywhere.
   const gross: Gross = (family, hole) => (family === 'Alder' && hole >= 5 && hole <= 14 ? 4 : 5)
-  await send(out.links[0]!, gross, (hole) => hole < 17, false)
-  await handInOnPhone(browser, out.links[0]!, 17, [null, null, 3, 3])
+  await send(page, out.links[0]!, gross, (hole) => hole < 17, false)
+  await handInOnPhone(browser, book.origin, out.links[0]!, 17, [null, null, 3, 3])
   await publish(out, 4)
   // Rules of Golf 3.2; Rules of Handicapping, Appendix C: 100 % of the difference in singles. Birch has two strokes and wins
   // holes 1 and 2, Alder wins 5 to 13: seven up with five to play. Dogwood has two, wins 1 and 2, the rest is halved.
