@@ -7,6 +7,7 @@ import { holesFrom } from '@/lib/rules/hole-numbers'
 import { sharedCard } from './card-holders'
 import { CARD_PROGRESS, type CardProgress, cardProgress, isIn, leastProgress } from './card-progress'
 import { type CurrentCard, isHandedIn } from './current-card'
+import { withNoPart } from './no-part'
 
 type Cards = ReadonlyMap<string, CurrentCard>
 type Day = Pick<DayRecord, 'cards' | 'competitions' | 'entries' | 'groups' | 'round'>
@@ -78,8 +79,9 @@ export interface CardsOnTheirWay {
 export function cardsOnTheirWay(record: Day, cards: Cards): CardsOnTheirWay {
   const byCard = new Map<string, CardProgress>()
   const gone = new Set<string>()
+  const idle = withNoPart(record)
   for (const { id, status } of record.entries) {
-    const progress = status === 'entered' ? progressOf(record, cards, id) : null
+    const progress = status === 'entered' && !idle.has(id) ? progressOf(record, cards, id) : null
     if (!progress) continue
     const card = sharedCard(record, id)?.id ?? id
     byCard.set(card, progress)

@@ -10,7 +10,16 @@ import { termsOfRound } from './counted-terms'
 import { type CurrentCard, currentCard } from './current-card'
 import { asRuled } from './day-rulings'
 import { formatIn } from './format-of-competition'
-import { agreedScores, asMatchesLeave, hasMatches, type MatchOfDay, matchesToCount } from './match-cards'
+import {
+  agreedScores,
+  asMatchesLeave,
+  hasMatches,
+  leftOf,
+  type MatchOfDay,
+  matchesToCount,
+  nothingNeeded,
+} from './match-cards'
+import { withNoPart } from './no-part'
 import { earlierRounds, type MissingEntry, missingToday, roundsOf, sidesMissing } from './rounds-of-record'
 import { sharedGroups } from './shared-games'
 import { sideTeeOf } from './side-tee'
@@ -25,10 +34,20 @@ export function cardsAsTheyStand(record: DayRecord): ReadonlyMap<string, Current
   const known = stands.get(record)
   if (known) return known
   const written = standing(record)
-  const cards =
+  const left =
     written.size > 0 && hasMatches(record) ? asMatchesLeave(record, written, matchesAgreed(record, written)) : written
+  const cards = withoutNeed(record, left)
   stands.set(record, cards)
   return cards
+}
+
+/** Nobody waits for the card of a player who has no part in the day. */
+function withoutNeed(record: DayRecord, cards: ReadonlyMap<string, CurrentCard>): ReadonlyMap<string, CurrentCard> {
+  const idle = withNoPart(record)
+  if (idle.size === 0) return cards
+  return new Map(
+    [...cards].map(([id, card]) => [id, idle.has(id as EntryId) ? leftOf(card, nothingNeeded(card.holes)) : card]),
+  )
 }
 
 /** The matches of the day, counted on what is agreed: a hole in dispute decides nothing yet. */

@@ -19,6 +19,7 @@ import { namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
 import { leftOutOf } from './left-out'
 import { besideMatches, hasMatches } from './match-cards'
+import { withNoPart } from './no-part'
 import { mainReading, type OwnLine, teeOfCard } from './own-handicaps'
 import { packBalls } from './pack-balls'
 import { packGames } from './pack-games'
@@ -265,9 +266,9 @@ function startsAtOf(record: DayRecord, group: GroupRecord): Pick<CardPack['group
   return startsAt === String(group.startHole) ? {} : { startsAt }
 }
 
-function leftOutSaid(record: DayRecord, entryId: EntryId): Pick<PackCard, 'leftOut'> {
+function leftOutSaid(record: DayRecord, entryId: EntryId): Pick<PackCard, 'leftOut' | 'noPart'> {
   const leftOut = leftOutOf(record, entryId)
-  return leftOut.length > 0 ? { leftOut } : {}
+  return leftOut.length === 0 ? {} : { leftOut, ...(withNoPart(record).has(entryId) ? { noPart: true as const } : {}) }
 }
 
 const familyShown = ({ familyName, knownAs }: EntryRecord) => (knownAs ? `${familyName} (${knownAs})` : familyName)

@@ -5,9 +5,10 @@ import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
 import type { EntryId } from '@/lib/facts/ids'
 import { type Names, namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
-import { inWords, listed } from './in-words'
+import { asSentence, inWords, listed } from './in-words'
+import { withoutMatch, withoutPartner } from './no-part'
 import { notShared, sizeOfShare } from './shared-games'
-import { withoutPartner, withoutPartnerAtDraw } from './short-of-partner'
+import { withoutPartnerAtDraw } from './short-of-partner'
 
 /** One sentence a competition and kind. Nothing before there is a draw. */
 export function leftOut(record: DayRecord, names: Names = namesOf(record)): readonly string[] {
@@ -26,19 +27,6 @@ function noSidesYet({ entries }: DayRecord, one: CompetitionRecord): readonly st
   return [`No side is made in ${one.name} yet: nobody takes a place in it.`]
 }
 
-/** Players, or sides, who are in no match of a competition that has matches. */
-export function withoutMatch(record: DayRecord, one: CompetitionRecord): readonly (readonly EntryId[])[] {
-  const format = formatIn(one)
-  if (!format?.isMatch || one.pairings.length === 0) return []
-  const paired = new Set<string>(one.pairings.flatMap(({ a, b }) => [a, b]))
-  const entered = new Set(record.entries.flatMap(({ id, status }) => (status === 'entered' ? [id] : [])))
-  if (format.sideSize < 2) return [...entered].filter((id) => !paired.has(id)).map((id) => [id])
-  return one.sides.flatMap(({ id, entryIds }) => {
-    const here = entryIds.filter((player) => entered.has(player))
-    return paired.has(id) || here.length === 0 ? [] : [here]
-  })
-}
-
 function withoutMatchAtDraw(record: DayRecord, one: CompetitionRecord, names: Names): readonly string[] {
   const format = formatIn(one)
   if (format?.isMatch && one.pairings.length === 0 && (format.sideSize < 2 || one.sides.length > 0))
@@ -54,7 +42,7 @@ export function withoutMatchSaid(record: DayRecord, one: CompetitionRecord, name
   const alone = withoutMatch(record, one)
   if (alone.length === 0) return []
   const players = alone.map((ids) => listed(ids.map(names.short)))
-  return [`No opponent, and so no match: ${players.join('; ')}.`]
+  return [asSentence(`No opponent, and so no match: ${players.join('; ')}`)]
 }
 
 /** What one player is told on the card: "No partner in the Quaich: you take no place in it." */

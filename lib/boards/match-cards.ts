@@ -72,6 +72,12 @@ export function asMatchesLeave(
   )
 }
 
+/** Of a player whom no competition of the day asks for a score. */
+export const nothingNeeded = (holes: readonly { readonly hole: number }[]): HolesToPlay => ({
+  notNeeded: holes.map(({ hole }) => hole),
+  onlyFor: null,
+})
+
 export function leftOf(card: CurrentCard, { notNeeded, onlyFor }: HolesToPlay): CurrentCard {
   return { ...card, notNeeded, onlyFor, missing: card.missing.filter((hole) => !notNeeded.includes(hole)) }
 }

@@ -11,6 +11,7 @@ import { formatIn } from './format-of-competition'
 import { nameOf, noteOf } from './handicap-table'
 import { listed } from './in-words'
 import { carrierAt, hasNamedBall, playingOf } from './named-balls'
+import { withNoPart } from './no-part'
 import { type MainReading, mainReading, teeOfCard } from './own-handicaps'
 import { takeOnHole, variesByHole } from './scores-that-count'
 import { startSheetOf } from './start-sheet'
@@ -50,6 +51,8 @@ export interface PrintedCards {
   readonly cards: readonly PrintedCard[]
   /** In a group, but without a figure: no card can be printed for them. */
   readonly without: readonly string[]
+  /** Without a partner or an opponent all day: no card is asked of them. */
+  readonly noPart: readonly string[]
 }
 
 function ofSide(
@@ -100,6 +103,7 @@ export function printedCards(record: DayRecord): PrintedCards {
   const entries = new Map(record.entries.map((entry) => [entry.id, entry]))
   const { short } = namesOf(record)
   const without: string[] = []
+  const noPart: string[] = []
   const cards = startSheetOf(record, { withCodes: true }).groups.flatMap((group) =>
     group.players.flatMap((player): PrintedCard[] => {
       const side = sharedCard(record, player.entryId)
@@ -110,7 +114,7 @@ export function printedCards(record: DayRecord): PrintedCards {
       const line = main.lines.get(player.entryId)
       const tee = entry && teeOfCard(record, entry, line)
       if (!entry || !tee || !line) {
-        without.push(player.name)
+        ;(withNoPart(record).has(player.entryId) ? noPart : without).push(player.name)
         return []
       }
       const strokes = strokesOnHoles(line.playingHandicap, tee.holes)
@@ -141,5 +145,5 @@ export function printedCards(record: DayRecord): PrintedCards {
       ]
     }),
   )
-  return { reading: main.reading, competition: main.name, cards, without }
+  return { reading: main.reading, competition: main.name, cards, without, noPart }
 }

@@ -20,6 +20,7 @@ import { type Names, namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
 import { groupsOnCourse } from './groups-on-course'
 import { capital, listed, ordinal, scoreInWords } from './in-words'
+import { withNoPart } from './no-part'
 import { mainReading, type OwnLine, teeOfCard } from './own-handicaps'
 import { NO_TOTALS, totalsThatDiffer } from './paper-totals'
 import type { CardReturn, LateFactLine, ReturnHole, ReturnsView, RulingLine } from './returns-view'
@@ -51,6 +52,7 @@ export function returnsOf(record: DayRecord, zone: string): ReturnsView {
       const card = cards.get(id)
       const kept = record.cards.find((one) => one.entryId === id)
       if (!entry || !card || !kept) return []
+      if (withNoPart(record).has(id) && card.scores.every((score) => score === null)) return []
       return [cardReturn(desk, entry, kept, card, main.lines.get(id), rulings, onCourse.get(group.number))]
     }),
   }))
@@ -112,6 +114,7 @@ export function cardsInTheWay(record: DayRecord, cards: ReadonlyMap<string, Curr
     const entry = record.entries.find((one) => one.id === kept.entryId)
     // Signed on the phone after the day was opened again: the card without which it was closed has come in.
     const cameIn = card !== undefined && card.closedWithout !== null && isHandedIn(kept.state, card)
+    if (withNoPart(record).has(kept.entryId)) return []
     if (!card || entry?.status !== 'entered' || kept.state === 'taken-in' || (card.outcome && !cameIn)) return []
     const wants = wantsInWords(card) || 'The card is ready: accept it.'
     const name = names.full(kept.entryId)

@@ -6,7 +6,8 @@ import type { EntryId } from '@/lib/facts/ids'
 import { cardsAsTheyStand } from './day-of-record'
 import type { Names } from './entrant-names'
 import { formatIn } from './format-of-competition'
-import { listed } from './in-words'
+import { asSentence, listed } from './in-words'
+import { withoutPartner } from './no-part'
 
 type Competition = Pick<CompetitionRecord, 'name' | 'format' | 'terms' | 'sides'>
 
@@ -49,22 +50,12 @@ export function countingAlone(record: DayRecord, out: readonly EntryId[], names:
   )
 }
 
-/** Everybody who plays and stands in no side of a competition whose sides are made. */
-export function withoutPartner(
-  { entries }: Pick<DayRecord, 'entries'>,
-  { format, name, terms, sides }: Competition,
-): readonly EntryId[] {
-  if ((formatIn({ format, name, terms })?.sideSize ?? 1) < 2 || sides.length === 0) return []
-  const seated = new Set(sides.flatMap((side) => side.entryIds))
-  return entries.flatMap(({ id, status }) => (status === 'entered' && !seated.has(id) ? [id] : []))
-}
-
 /** For the terms on the board and the sheet: "No partner, and so no place: Elverstone." */
 export function withoutPartnerSaid(record: DayRecord, competition: Competition, names: Names): readonly string[] {
   const alone = withoutPartner(record, competition)
   if (alone.length === 0) return []
   const word = formatIn(competition)?.sideSize === 2 ? 'No partner' : 'In no side'
-  return [`${word}, and so no place: ${listed(alone.map(names.short))}.`]
+  return [asSentence(`${word}, and so no place: ${listed(alone.map(names.short))}`)]
 }
 
 /** For the draw, before anything is published. */

@@ -91,7 +91,6 @@ const LEFT_ALONE = new Set([
   'tieRule',
   'allowance',
   'allowanceFrom',
-  'moreTerms',
   'prizeRule',
 ])
 
@@ -115,7 +114,12 @@ export function withShownNames<T>(view: T, people: readonly HiddenName[]): T {
       return person.aloneInFamily ? [full, [word(person.familyName), shown] as const] : [full]
     })
   if (rules.length === 0) return view
-  const text = (written: string) => rules.reduce((so, [pattern, shown]) => so.replace(pattern, shown), written)
+  // Initials end with a full stop of their own, at the end of a sentence too.
+  const text = (written: string) =>
+    rules.reduce((so, [pattern, shown]) => {
+      const said = so.replace(pattern, shown)
+      return shown.endsWith('.') && said !== so ? said.replaceAll(`${shown}.`, shown) : said
+    }, written)
   const replaced = (value: unknown, key: string, isNameOfAThing: boolean): unknown => {
     if (typeof value === 'string')
       return LEFT_ALONE.has(key) || (key === 'name' && isNameOfAThing) ? value : text(value)

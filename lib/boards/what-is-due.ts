@@ -7,6 +7,7 @@ import { clockInWords } from './dates-in-words'
 import { cardsAsTheyStand } from './day-of-record'
 import type { DeskCounts, Due, DutyOfDay } from './desk-views'
 import { counted } from './in-words'
+import { withNoPart } from './no-part'
 
 /**
  * Days before the day, as societies commonly keep them; the closing date is the society's own. The start sheet carries
@@ -30,7 +31,7 @@ export function countsOf(record: DayRecord, places: number | null): DeskCounts {
     withdrawn: record.entries.filter((entry) => entry.status === 'withdrawn').length,
     places,
     groups: record.groups.filter((group) => group.entryIds.length > 0).length,
-    cards: record.cards.length,
+    cards: record.cards.filter(({ entryId }) => !withNoPart(record).has(entryId)).length,
     cardsIn: way.in - way.notReturned,
     cardsAccepted: way.accepted - way.notReturned,
     cardsNotReturned: way.notReturned,

@@ -57,6 +57,8 @@ export interface PackCard {
   readonly beside?: string
   /** Where the draw left the player over: "No partner in the Quaich, and so no place in it." */
   readonly leftOut?: readonly string[]
+  /** Left over by every competition of the day: no score of this card is asked for. */
+  readonly noPart?: true
   /** Signatures that no longer cover the card and were not given again. */
   readonly signaturesOff?: readonly SignatureOff[]
 }

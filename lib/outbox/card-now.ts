@@ -111,9 +111,11 @@ export function cardsNow(
       pack.status === 'closed',
     ),
   )
-  if (!matches || matches.length === 0) return cards
-  const counted = matches.map((one) => one.match)
-  return cards.map((card) => leftByMatches(card, counted, scoresIn(cards)))
+  const counted = (matches ?? []).map((one) => one.match)
+  return cards.map((card) => {
+    if (card.card.noPart) return { ...card, notNeeded: card.holes.map(({ hole }) => hole), onlyFor: null, missing: [] }
+    return counted.length === 0 ? card : leftByMatches(card, counted, scoresIn(cards))
+  })
 }
 
 /** The cards of the group, for a match: a hole on which two scores stand decides nothing yet. */

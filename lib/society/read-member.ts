@@ -10,6 +10,7 @@ import { type MemberRows, memberRows, sheetText } from '@/lib/store/member-page'
 import { mayNot } from './acts'
 import { deskOnly } from './desk-only'
 import { dayBoard, sheetOf } from './read-board'
+import { pageForMember } from './shown-to-everybody'
 
 // A published sheet never changes, so what was read from it once is kept: a member of twenty years opens as many sheets.
 const kept = globalThis as { daybookSheetRows?: Map<string, Readings> }
@@ -42,7 +43,7 @@ async function pageOf(societyId: SocietyId, personId: PersonId): Promise<Result<
     const found = await boardOfDay(rows.societySlug, day)
     if (found) onBoard.set(day.entryId, found(day.entryId, day.sideIds))
   }
-  return ok(memberPageOf(rows, onBoard))
+  return ok(await pageForMember(rows.societySlug, memberPageOf(rows, onBoard), personId))
 }
 
 function readingsOf(board: Pick<DayBoard, 'competitions'>): Readings {

@@ -4,6 +4,8 @@ import { Device } from '@/app/_parts/device'
 import { HoleBars } from '@/app/_parts/hole-bars'
 import { Fold } from '@/app/_parts/ledger'
 import { dateInWords, dayInWords, timeInWords } from '@/lib/boards/dates-in-words'
+import { capital } from '@/lib/boards/in-words'
+import { gamesOf } from '@/lib/boards/result-sheet'
 import type { BoardRow, CompetitionBoard, DayBoard, ResultSheet } from '@/lib/boards/views'
 import { editionOf } from '@/lib/rules/editions/editions'
 import { BoardExtras } from './board-extras'
@@ -38,6 +40,22 @@ function FirstThree({ competition, rows }: { competition: CompetitionBoard; rows
   )
 }
 
+/** Games inside groups: nobody plays against the other groups, so each has its own list. */
+function Games({ competition, games }: { competition: CompetitionBoard; games: ReturnType<typeof gamesOf> }) {
+  return (
+    <div className="res-all">
+      <div className="two-up">
+        {games.map(({ name, rows }) => (
+          <div key={name}>
+            <h3>{capital(name ?? '')}</h3>
+            <ResultColumn competition={competition} rows={rows.filter((row) => row.place !== null)} />
+          </div>
+        ))}
+      </div>
+    </div>
+  )
+}
+
 /** A column of gross in which somebody has none. */
 const hasDashInGross = ({ competitions }: DayBoard) =>
   competitions.some(
@@ -50,7 +68,8 @@ const hasDashInGross = ({ competitions }: DayBoard) =>
 /** `c` is its place on the day, from 1. */
 function Competition({ competition, c, board }: { competition: CompetitionBoard; c: number; board: DayBoard }) {
   const first = c === 1
-  const placed = competition.rows.filter((row) => row.place !== null)
+  const games = gamesOf(competition)
+  const placed = games.length > 1 ? [] : competition.rows.filter((row) => row.place !== null)
   const top = placed.slice(0, 3)
   const [left, right] = halves(placed.slice(3))
   const outside = withoutPlace(competition.rows)
@@ -61,7 +80,8 @@ function Competition({ competition, c, board }: { competition: CompetitionBoard;
         {competition.name}
       </h2>
       {competition.matches.length > 0 && <ResultMatches head={board} competition={competition} c={c} />}
-      {competition.matches.length > 0 ? null : top.length === 0 ? (
+      {games.length > 1 ? <Games competition={competition} games={games} /> : null}
+      {competition.matches.length > 0 || games.length > 1 ? null : top.length === 0 ? (
         <p className="second">Nobody has a result in this competition.</p>
       ) : (
         <FirstThree competition={competition} rows={top} />
@@ -151,7 +171,7 @@ export function ResultSheetPage({ sheet, zone }: { sheet: ResultSheet; zone: str
       {sheet.ties.length > 0 && (
         <section className="ties" aria-labelledby="ties-h">
           <h2 id="ties-h" className="sc">
-            Ties, by countback
+            {board.competitions.some(({ rows }) => rows.some((row) => row.tieSentence)) ? 'Ties, by countback' : 'Ties'}
           </h2>
           <ul className="tie-list">
             {told.map((tie) => (

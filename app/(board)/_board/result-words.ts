@@ -47,7 +47,8 @@ export function coursePlayed(sheet: ResultSheet): CoursePlayed | null {
   const played = sheet.course.flatMap(({ hole, average }) => (average === null ? [] : [{ hole, average }]))
   const main = sheet.board.competitions[0]
   const [first] = played
-  if (!first || !main) return null
+  // What a hole gave in a game that is shared inside groups says nothing of the hole.
+  if (!first || !main || main.shared) return null
   // The averages of a day of matches are strokes, whatever decides the match: fewer are better.
   const better = main.better === 'high' && main.matches.length === 0 ? 1 : -1
   const easiest = played.reduce((best, one) => (better * (one.average - best.average) > 0 ? one : best), first)
@@ -55,7 +56,7 @@ export function coursePlayed(sheet: ResultSheet): CoursePlayed | null {
   const scores = main.rows.flatMap((row) => (row.place === null || row.score === null ? [] : [row.score]))
   const all = scores.reduce((total, score) => total + score, 0)
   const field =
-    main.unit === 'points' && scores.length > 0
+    main.unit === 'points' && scores.length > 0 && main.rows.every((row) => row.entryIds.length === 1)
       ? ` The field made ${all} points, ${(Math.round((all * 10) / scores.length) / 10).toFixed(1)} a card.`
       : ''
   return {

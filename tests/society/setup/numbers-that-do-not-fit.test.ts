@@ -3,23 +3,31 @@
 // and two for pairs, and of three for split sixes, are common practice, no source.
 import { afterEach, describe, expect, it } from 'vitest'
 import { boardOf } from '@/lib/boards/board'
+import { faultsOf } from '@/lib/boards/current-card'
+import { cardsAsTheyStand } from '@/lib/boards/day-of-record'
 import { namesOf } from '@/lib/boards/entrant-names'
 import { groupPack } from '@/lib/boards/group-pack'
 import { leftOut } from '@/lib/boards/left-out'
+import { withNoPart } from '@/lib/boards/no-part'
+import { printedCards } from '@/lib/boards/printed-cards'
 import { startSheetOf } from '@/lib/boards/start-sheet'
 import type { CompetitionInput } from '@/lib/facts/commands'
 import { PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
+import { cardsNow } from '@/lib/outbox/card-now'
 import { closeDay } from '@/lib/society/close-day'
 import { enterPlayers } from '@/lib/society/enter-players'
+import { keyCard } from '@/lib/society/enter-score'
+import { freezeHandicaps } from '@/lib/society/freeze-handicaps'
 import { makeDraw } from '@/lib/society/make-draw'
 import { nextSheet } from '@/lib/society/next-sheet'
 import { publishResult } from '@/lib/society/publish-result'
+import { publishStart } from '@/lib/society/publish-start'
 import { resultSheet } from '@/lib/society/read-board'
 import { takeCardIn } from '@/lib/society/take-card-in'
 import { readDayRecord } from '@/lib/store/day-record'
 import { ownBook } from '../../setup/copy'
 import { type DayInPlay, dayInPlay, over, playEverything } from '../scoring/day-in-play'
-import { aDay, got, world } from './world'
+import { aDay, DAY, got, world } from './world'
 
 const one = (name: string, format: string, allowance: number): CompetitionInput => ({
   name,
@@ -91,6 +99,47 @@ describe('a draw for partners and opponents', () => {
     const [, a, b, c] = day.groups[0]!.entryIds.map((id) => namesOf(day).short(id))
     const [first] = startSheetOf(day, { withCodes: false }).groups
     expect(first!.players[0]!.side).toBe(`with ${a}, against ${b} and ${c} in Shield, against ${a} in Singles`)
+  })
+})
+
+describe('somebody whom the whole day leaves over', () => {
+  it('has a card that nobody waits for: on the phone, on paper, and at the close', async () => {
+    const own = await ownBook()
+    end = own.close
+    const w = await world()
+    const { dayId } = await aDay(w, { competitions: [one('Foursomes', 'foursomes-medal', 50)] })
+    const record = async () => (await readDayRecord({ societyId: w.actor.societyId, dayId }))!
+    const at = async () => ({ dayId, version: (await record()).version })
+    const enter = w.people.slice(0, 5).map((personId) => ({ personId }))
+    got(await enterPlayers(w.actor, { ...(await at()), enter }))
+    got(await freezeHandicaps(w.actor, await at()))
+    got(await makeDraw(w.actor, { ...(await at()), way: 'entry-order', groupSize: 4, seed: 1 }))
+    got(await publishStart(w.actor, await at()))
+    const drawn = await record()
+    const [odd] = [...withNoPart(drawn)]
+    const name = namesOf(drawn).entrant(odd!)
+    const card = drawn.cards.find((each) => each.entryId === odd)!
+    expect(faultsOf(cardsAsTheyStand(drawn).get(odd!)!)).toEqual([])
+    const group = drawn.groups.find(({ entryIds }) => entryIds.includes(odd!))!
+    const pack = groupPack(drawn, group)
+    const onPhone = cardsNow(pack, [], 'a phone').find((each) => each.card.entryId === odd)!
+    expect([onPhone.card.noPart, onPhone.missing, onPhone.notNeeded.length]).toEqual([true, [], 18])
+    expect(printedCards(drawn)).toMatchObject({ without: [], noPart: [name] })
+
+    for (const each of drawn.cards.filter(({ id }) => id !== card.id)) {
+      const scores = drawn.round.holes === 18 ? Array.from({ length: 18 }, () => 5) : []
+      got(await keyCard(w.actor, { dayId, cardId: each.id, scores, signed: { player: true, marker: true } }))
+      got(await takeCardIn(w.actor, { dayId, cardId: each.id }))
+    }
+    got(await closeDay(w.actor, await at(), new Date(`${DAY}T20:00:00Z`)))
+    const closed = await record()
+    expect(closed.rulings).toEqual([])
+    got(await publishResult(w.actor, await at()))
+    const { sheet } = got(await resultSheet('fernbrake', closed.slug))
+    expect(JSON.stringify(sheet)).not.toContain('No return')
+    expect(sheet.board.competitions[0]!.moreTerms).toContain(
+      `No partner, and so no place: ${namesOf(closed).short(odd!)}.`,
+    )
   })
 })
 

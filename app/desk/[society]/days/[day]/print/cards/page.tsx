@@ -46,7 +46,7 @@ export default async function CardsPage({ params, searchParams }: PrintParams) {
   const asked = await searchParams
   const onA4 = asked.on === 'a4'
   const bothSides = asked.sides === '2'
-  const { cards, reading, competition, without } = printedCards(record)
+  const { cards, reading, competition, without, noPart } = printedCards(record)
   const day: CardDay = {
     societyName: record.society.name,
     dayName: record.name,
@@ -82,6 +82,13 @@ export default async function CardsPage({ params, searchParams }: PrintParams) {
         <Notice kind="waits" word="No card">
           <p>
             {list(without)} {without.length === 1 ? 'has' : 'have'} no figure yet, so no strokes can be printed.
+          </p>
+        </Notice>
+      ) : null}
+      {noPart.length > 0 ? (
+        <Notice kind="waits" word="No card">
+          <p>
+            {list(noPart)} {noPart.length === 1 ? 'has' : 'have'} no partner or opponent, and so no part in the day.
           </p>
         </Notice>
       ) : null}
