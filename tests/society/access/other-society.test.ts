@@ -16,6 +16,7 @@ import { courseById } from '@/lib/society/keep-course'
 import { nextSheet } from '@/lib/society/next-sheet'
 import { onCourse } from '@/lib/society/on-the-course'
 import { startSheet } from '@/lib/society/publish-start'
+import { memberHistory } from '@/lib/society/read-member'
 import { returns } from '@/lib/society/returns'
 import { toldMeanwhile } from '@/lib/society/told-meanwhile'
 import { sources } from '../../architecture/imports'
@@ -38,12 +39,14 @@ const READINGS: Readonly<Record<string, (actor: Actor, of: Known) => Promise<Res
   returns: (actor, of) => returns(actor, of.dayId),
   dayPlace: (actor, of) => dayPlace(actor, of.slug),
   nextSheet: (actor, of) => nextSheet(actor, of.dayId),
+  memberHistory: (actor, of) => memberHistory(actor, of.people[0]!),
 }
 
 /** Why they are not in the table. */
 const OTHERWISE: Readonly<Record<string, string>> = {
   toldMeanwhile: 'tells nothing instead of refusing: below',
   daysToCount: 'takes a day that was read for the asker, and looks for others of the same society',
+  groupKeysFor: 'takes a day that was read for the asker',
   deliverFacts: 'cards of others: tests/safety/acts-over-http.spec.ts',
   memberList: 'takes no number of anything',
   ownDataFile: 'takes no number of anything',
