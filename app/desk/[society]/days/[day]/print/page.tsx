@@ -6,11 +6,18 @@ import { DeskFrame, dayTabs } from '@/app/desk/_frame/desk-frame'
 import { momentOf } from '@/app/desk/_frame/moments'
 import { count } from '@/app/desk/_frame/words'
 import { dateInWords } from '@/lib/boards/dates-in-words'
+import { printedCards } from '@/lib/boards/printed-cards'
 import { isThisMachine } from '@/lib/society/own-address'
 import { dayForPrint, type PrintParams } from './_papers/day-for-print'
 import './print.css'
 
 export const metadata: Metadata = { title: 'Papers' }
+
+/** "4 cards, one a side", "27 cards, one a player" */
+function cardsAsPrinted(record: Parameters<typeof printedCards>[0]): string {
+  const { cards } = printedCards(record)
+  return `${count(cards.length, 'card')}, one a ${cards.some((card) => card.side) ? 'side' : 'player'}`
+}
 
 /** The papers of a day: what each is for, how many sheets, and what is still open before it is worth printing. */
 export default async function Papers({ params }: PrintParams) {
@@ -67,8 +74,8 @@ export default async function Papers({ params }: PrintParams) {
             <Link href={`${at}/cards`}>Score cards</Link>
           </h2>
           <p>
-            {count(players, 'card')}, one a player, folding once between the nines, with the dots where the strokes
-            fall. On A6, or <Link href={`${at}/cards?on=a4`}>four on A4 to be cut</Link>.
+            {cardsAsPrinted(record)}, folding once between the nines, with the dots where the strokes fall. On A6, or{' '}
+            <Link href={`${at}/cards?on=a4`}>four on A4 to be cut</Link>.
           </p>
         </LedgerRow>
         <LedgerRow margin="A4">

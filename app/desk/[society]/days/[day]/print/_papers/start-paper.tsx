@@ -13,6 +13,8 @@ interface StartPaperProps {
   sheet: StartSheet
   course: DayBoard['course']
   address: string
+  /** Sides play one ball: a side has one card. */
+  isOneBall?: boolean
 }
 
 function GroupRows({ sheet, group, address }: { sheet: StartSheet; group: Group; address: string }) {
@@ -66,7 +68,7 @@ const ROOMY = 12
 const A_LINE_EACH = 28
 
 /** The start sheet for the first tee: A4, one grey ink, each group's own way to its card. */
-export function StartPaper({ sheet, course, address }: StartPaperProps) {
+export function StartPaper({ sheet, course, address, isOneBall = false }: StartPaperProps) {
   const playing = sheet.competitions.slice(0, 2)
   const players = sheet.groups.reduce((sum, group) => sum + group.players.length, 0)
   return (
@@ -134,8 +136,10 @@ export function StartPaper({ sheet, course, address }: StartPaperProps) {
         <div>
           <p className="sc">Nobody marks their own card</p>
           <p>
-            The next name in your group marks yours, and the first marks the last one’s. Gross figures, hole by hole.
-            Player and marker both sign.
+            {isOneBall
+              ? 'A side has one card for its ball. Somebody of another side in the group marks it; a side alone in its group has one player sign as the player and another as the marker.'
+              : 'The next name in your group marks yours, and the first marks the last one’s.'}{' '}
+            Gross figures, hole by hole. Player and marker both sign.
           </p>
         </div>
         <div>
