@@ -153,7 +153,7 @@ test('every handicap opens into its working and is frozen', async ({ browser }) 
 test('groups are drawn, a player is moved by keys, sides are made, the start sheet goes out', async ({ browser }) => {
   const page = await deskPage(browser)
   await page.goto(`${day}/draw`)
-  await page.getByLabel('Groups of').selectOption('3')
+  await page.getByLabel('Groups of', { exact: true }).selectOption('3')
   await page.getByRole('button', { name: 'Draw 9 players' }).click()
   await expect(page.getByRole('region', { name: /^Group 3/ })).toBeVisible()
 

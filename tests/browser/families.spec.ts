@@ -118,7 +118,7 @@ async function startSheetOf({ name, formats, players, groupsOf = 'four', shotgun
   await button(page, `Freeze ${players} handicaps`).click()
   await page.getByRole('link', { name: 'Next: make the draw' }).click()
   await page.getByRole('radio', { name: 'Grouped by handicap' }).check()
-  await page.getByLabel('Groups of').selectOption({ label: groupsOf })
+  await page.getByLabel('Groups of', { exact: true }).selectOption({ label: groupsOf })
   await button(page, `Draw ${players} players`).click()
   return { room, links: await publishStart() }
 }

@@ -79,7 +79,7 @@ test('a game of three for two players is not published without a reason', async 
   test.setTimeout(90_000)
   await formFor('Sixes Day', 'Split sixes', 'Sixes')
   const room = await called(2)
-  await expect(desk.getByLabel('Groups of')).toHaveValue('3')
+  await expect(desk.getByLabel('Groups of', { exact: true })).toHaveValue('3')
   await expect(desk.getByText(/have no part in Sixes: it is for groups of three/)).toBeVisible()
   await button('Draw 2 players').click()
   await expect(desk.getByText(/Sixes is for groups of three, so nothing counts there/).first()).toBeVisible()

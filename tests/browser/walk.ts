@@ -53,6 +53,19 @@ async function look(response: Response): Promise<void> {
   } else if (request.resourceType() === 'document' && response.ok()) note('page', pathname)
 }
 
+/**
+ * Once a form is saved the page takes the entry it added for Back out again; an address typed in that very moment is
+ * broken off by it, and typed again. A page with unsaved work breaks the second one off too.
+ */
+function goPatiently(page: Page): void {
+  const go = page.goto.bind(page)
+  page.goto = (address, settings) =>
+    go(address, settings).catch((cause: unknown) => {
+      if (!String(cause).includes('net::ERR_ABORTED')) throw cause
+      return go(address, settings)
+    })
+}
+
 const watched = new WeakSet<BrowserContext>()
 
 function watch(context: BrowserContext): void {
@@ -63,9 +76,12 @@ function watch(context: BrowserContext): void {
     pending.add(looked)
     void looked.finally(() => pending.delete(looked))
   })
-  const downloads = (page: Page) => page.on('download', (file) => note('page', new URL(file.url()).pathname))
-  context.on('page', downloads)
-  for (const page of context.pages()) downloads(page)
+  const begin = (page: Page) => {
+    page.on('download', (file) => note('page', new URL(file.url()).pathname))
+    goPatiently(page)
+  }
+  context.on('page', begin)
+  for (const page of context.pages()) begin(page)
 }
 
 export const test = base.extend<{ noted: undefined }, { browser: Browser }>({
