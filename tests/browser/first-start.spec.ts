@@ -116,7 +116,7 @@ test('a forgotten password: the page says what to do, and each way opens the des
     ['--conditions=react-server', '--import', 'tsx', 'scripts/password-link.ts', 'Dorcas@example.org'],
     { env: { ...process.env, DATABASE_URL: `file:${book.file}`, DAYBOOK_ORIGIN: '' }, encoding: 'utf8' },
   )
-  expect(run.stderr).toBe('')
+  expect(run.stderr).toBe(`The book: ${book.file}\n`)
   const path = /\/sign-in\/link\/\S+/.exec(run.stdout)?.[0]
   await lost.goto(`${book.origin}${path}`)
   await expect(lost.getByRole('heading', { name: 'Welcome, Dorcas Ellerthwaite' })).toBeVisible()
