@@ -23,6 +23,7 @@ import { withNoPart } from './no-part'
 import { mainReading, type OwnLine, teeOfCard } from './own-handicaps'
 import { packBalls } from './pack-balls'
 import { packGames } from './pack-games'
+import { takeOnHole, variesByHole } from './scores-that-count'
 import { startHoleIn } from './start-holes'
 
 export const groupPack = (record: DayRecord, group: GroupRecord): CardPack => packsOf(record)(group)
@@ -131,7 +132,10 @@ function countingIn(record: DayRecord, group: GroupRecord): Pick<CardPack, 'coun
     const format = formatIn(competition)
     const isHere = competition.sides.some((side) => side.entryIds.some((id) => group.entryIds.includes(id)))
     if (!format || !isHere || format.isMatch || format.ball === 'one' || format.sideSize < 2) return []
-    return [{ competition: competition.name, count: format.count, size: format.side.to }]
+    const { count, side } = format
+    // The better ball of two is what a four-ball is: nobody needs it said on every hole.
+    if (side.to === 2 && !variesByHole(count) && takeOnHole(count, 1).length === 1) return []
+    return [{ competition: competition.name, count, size: side.to }]
   })
   return counting.length > 0 ? { counting } : {}
 }
