@@ -218,11 +218,16 @@ test('a group plays with two phones under one name; one dies, and the other hand
     await b.page.getByRole('link', { name: new RegExp(fullNameOf(me)) }).click()
     for (const [at, card] of pack.cards.entries()) {
       await expect(b.page.getByRole('heading', { name: fullNameOf(card) })).toBeVisible()
-      await b.page
-        .getByRole('button', { name: /: sign as marker/ })
-        .first()
-        .click()
-      await b.page.getByRole('button', { name: `I am ${card.firstName}`, exact: true }).click()
+      const asPlayer = b.page.getByRole('button', { name: `I am ${card.firstName}`, exact: true })
+      // A card that has just come takes no touch for half a second: the thumb of the last one may still be on its way.
+      await expect(async () => {
+        await b.page
+          .getByRole('button', { name: /: sign as marker/ })
+          .first()
+          .click({ timeout: 2_000 })
+        await expect(asPlayer).toBeVisible({ timeout: 2_000 })
+      }).toPass()
+      await asPlayer.click()
       await b.page.getByRole('button', { name: `I am ${card.firstName}: sign my card` }).click()
       await expect(b.page.getByText(`${card.firstName}’s card is handed in`)).toBeVisible()
       if (at < byPhone - 1) await b.page.getByRole('link', { name: /^Next: / }).click()
