@@ -46,6 +46,8 @@ export interface DrivesLine {
 export interface SharedGame {
   /** Groups that share, each with its entrants best first. */
   readonly shared?: readonly { readonly groupNumber: number; readonly entrants: readonly string[] }[]
+  /** Each of several groups has places of its own; absent on sheets of before, which ranked over all of them. */
+  readonly placesInGroups?: true
   /** Who has no part in it, a sentence each: a group of the wrong number, players in no group. */
   readonly notShared?: readonly string[]
 }

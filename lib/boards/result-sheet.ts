@@ -10,6 +10,7 @@ import { dayOfRecord } from './day-of-record'
 import { dayRulingLines } from './day-rulings'
 import { rowsOfDivision } from './divisions'
 import { type Names, namesOf } from './entrant-names'
+import { gamesOf } from './games-of-groups'
 import { asSentence, listed, ordinal, scoreShort } from './in-words'
 import { mainReading } from './own-handicaps'
 import { prizesInTurn } from './prize-rule'
@@ -52,24 +53,13 @@ export function resultSheetOf(record: DayRecord, { number, reason, without, by, 
 export function tiesOf(board: CompetitionBoard, several: boolean, names: Names): string[] {
   const lead = several ? `${board.name}, ` : ''
   return [
-    ...gamesOf(board).flatMap(({ name, rows }) => tiesAmong(rows, name ? `${lead}${name}, ` : lead, board.unit, names)),
+    ...gamesOf(board, board.rows).flatMap(({ groupNumber, rows }) =>
+      tiesAmong(rows, groupNumber === null ? lead : `${lead}group ${groupNumber}, `, board.unit, names),
+    ),
     ...(board.divisions ?? []).flatMap(({ id, name }) =>
       tiesAmong(rowsOfDivision(board, id), `${lead}${name}, `, board.unit, names),
     ),
   ]
-}
-
-/** The rows that stand against one another: of everybody, or, where each group has places of its own, of each group. */
-export function gamesOf({ rows, shared = [] }: Pick<CompetitionBoard, 'rows' | 'shared'>): readonly {
-  readonly name: string | null
-  readonly rows: readonly BoardRow[]
-}[] {
-  const games = shared.map(({ groupNumber, entrants }) => ({
-    name: `group ${groupNumber}`,
-    rows: rows.filter((row) => entrants.includes(row.entrant)),
-  }))
-  const ownPlaces = games.filter((game) => game.rows.some((row) => row.place === 1)).length
-  return ownPlaces > 1 ? games.filter((game) => game.rows.length > 0) : [{ name: null, rows }]
 }
 
 function tiesAmong(rows: readonly BoardRow[], lead: string, unit: CompetitionBoard['unit'], names: Names): string[] {

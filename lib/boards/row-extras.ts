@@ -106,7 +106,7 @@ export function sharedGroupsOf(
   record: DayRecord,
   competition: CompetitionRecord,
   { standings }: CompetitionResult,
-): Pick<CompetitionBoard, 'shared' | 'notShared'> {
+): Pick<CompetitionBoard, 'shared' | 'notShared' | 'placesInGroups'> {
   if (formatIn(competition)?.value.kind !== 'shared') return {}
   const told = notShared(record, competition)
   const groups = record.groups.flatMap((group) => {
@@ -115,5 +115,10 @@ export function sharedGroupsOf(
       .map((one) => one.entrant)
     return entrants.length > 0 ? [{ groupNumber: group.number, entrants }] : []
   })
-  return { shared: groups, ...(told.length > 0 ? { notShared: told } : {}) }
+  const isApart = groups.length > 1 && competition.terms.ranking !== 'everybody'
+  return {
+    shared: groups,
+    ...(isApart ? { placesInGroups: true as const } : {}),
+    ...(told.length > 0 ? { notShared: told } : {}),
+  }
 }

@@ -162,9 +162,11 @@ interface CopiesInFolder {
 
 export function copiesIn(folder = copiesFolder()): CopiesInFolder {
   if (!existsSync(/*turbopackIgnore: true*/ folder)) return { copies: [], unreadable: [] }
+  const names = namesIn(folder)
+  if (names === null) return { copies: [], unreadable: [folder] }
   const copies: Copy[] = []
   const unreadable: string[] = []
-  for (const fileName of namesIn(folder) ?? []) {
+  for (const fileName of names) {
     const manifest = `${fileName}.json`
     if (!fileName.endsWith('.db') || !existsSync(join(folder, manifest))) continue
     const read = readManifest(join(folder, manifest))
@@ -174,7 +176,6 @@ export function copiesIn(folder = copiesFolder()): CopiesInFolder {
       copies.push({ fileName, kind, madeAt, bytes, sha256 })
     }
   }
-  if (namesIn(folder) === null) unreadable.push(folder)
   return { copies: copies.sort((a, b) => b.madeAt.localeCompare(a.madeAt)), unreadable }
 }
 

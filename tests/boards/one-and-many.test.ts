@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest'
 import { hasHandicaps, noteBesideGuest, shortNote } from '@/app/(board)/_board/words'
+import { gamesOf } from '@/lib/boards/games-of-groups'
 import { isSeveral, listedSides, withoutStop } from '@/lib/boards/in-words'
 import { leadSentence } from '@/lib/boards/lead-sentence'
 import type { CompetitionBoard } from '@/lib/boards/views'
@@ -46,5 +47,27 @@ describe('one and many', () => {
     expect(hasHandicaps({ format: 'waltz', rows: [{ playingHandicap: null }] })).toBe(false)
     expect(hasHandicaps({ format: 'gross', rows: [{ playingHandicap: 0 }] })).toBe(false)
     expect(hasHandicaps({ format: 'stableford', rows: [{ playingHandicap: 0 }] })).toBe(true)
+  })
+})
+
+describe('a game inside groups', () => {
+  const row = (entrant: string, place: number | null) => ({ entrant, place })
+  const rows = [row('a', 1), row('b', 2), row('c', 1), row('d', null)]
+  const shared = [
+    { groupNumber: 1, entrants: ['a', 'b'] },
+    { groupNumber: 2, entrants: ['c', 'd'] },
+  ]
+
+  it('has a list of its own for each group, also before anybody of one has a place', () => {
+    expect(
+      gamesOf({ shared, placesInGroups: true }, rows).map(({ groupNumber, rows: list }) => [groupNumber, list.length]),
+    ).toEqual([
+      [1, 2],
+      [2, 2],
+    ])
+  })
+
+  it('is one list where everybody is ranked, and on a sheet of before', () => {
+    expect(gamesOf({ shared }, rows)).toEqual([{ groupNumber: null, rows }])
   })
 })

@@ -4,8 +4,7 @@ import { Device } from '@/app/_parts/device'
 import { HoleBars } from '@/app/_parts/hole-bars'
 import { Fold } from '@/app/_parts/ledger'
 import { dateInWords, dayInWords, timeInWords } from '@/lib/boards/dates-in-words'
-import { capital } from '@/lib/boards/in-words'
-import { gamesOf } from '@/lib/boards/result-sheet'
+import { type GameOfGroup, gamesOf } from '@/lib/boards/games-of-groups'
 import type { BoardRow, CompetitionBoard, DayBoard, ResultSheet } from '@/lib/boards/views'
 import { editionOf } from '@/lib/rules/editions/editions'
 import { BoardExtras } from './board-extras'
@@ -41,13 +40,13 @@ function FirstThree({ competition, rows }: { competition: CompetitionBoard; rows
 }
 
 /** Games inside groups: nobody plays against the other groups, so each has its own list. */
-function Games({ competition, games }: { competition: CompetitionBoard; games: ReturnType<typeof gamesOf> }) {
+function Games({ competition, games }: { competition: CompetitionBoard; games: readonly GameOfGroup<BoardRow>[] }) {
   return (
     <div className="res-all">
       <div className="two-up">
-        {games.map(({ name, rows }) => (
-          <div key={name}>
-            <h3>{capital(name ?? '')}</h3>
+        {games.map(({ groupNumber, rows }) => (
+          <div key={groupNumber}>
+            <h3>Group {groupNumber}</h3>
             <ResultColumn competition={competition} rows={rows.filter((row) => row.place !== null)} />
           </div>
         ))}
@@ -68,8 +67,8 @@ const hasDashInGross = ({ competitions }: DayBoard) =>
 /** `c` is its place on the day, from 1. */
 function Competition({ competition, c, board }: { competition: CompetitionBoard; c: number; board: DayBoard }) {
   const first = c === 1
-  const games = gamesOf(competition)
-  const placed = games.length > 1 ? [] : competition.rows.filter((row) => row.place !== null)
+  const games = competition.placesInGroups ? gamesOf(competition, competition.rows) : null
+  const placed = games ? [] : competition.rows.filter((row) => row.place !== null)
   const top = placed.slice(0, 3)
   const [left, right] = halves(placed.slice(3))
   const outside = withoutPlace(competition.rows)
@@ -80,8 +79,8 @@ function Competition({ competition, c, board }: { competition: CompetitionBoard;
         {competition.name}
       </h2>
       {competition.matches.length > 0 && <ResultMatches head={board} competition={competition} c={c} />}
-      {games.length > 1 ? <Games competition={competition} games={games} /> : null}
-      {competition.matches.length > 0 || games.length > 1 ? null : top.length === 0 ? (
+      {games ? <Games competition={competition} games={games} /> : null}
+      {competition.matches.length > 0 || games ? null : top.length === 0 ? (
         <p className="second">Nobody has a result in this competition.</p>
       ) : (
         <FirstThree competition={competition} rows={top} />

@@ -1,6 +1,7 @@
 // The board as a table: by place, or under the teams for which they play.
 
 import { BoardHead } from '@/app/_parts/board-row'
+import { gamesOf } from '@/lib/boards/games-of-groups'
 import { isNotStarted, NotStarted } from './not-started'
 import { byTeam, type ScreenBoard, type ScreenRow, type View } from './screen-board'
 import { StandingRow } from './standing-row'
@@ -17,24 +18,15 @@ export interface TableProps {
   readonly only?: ReadonlySet<string>
 }
 
-interface Part {
-  readonly team: { readonly id: string; readonly name: string }
-  readonly rows: readonly ScreenRow[]
-}
-
 /** A game that each group plays by itself has its places group by group. */
-function inGames(
-  board: ScreenBoard,
-  rows: readonly ScreenRow[],
-): { sheets: readonly Part[]; loose: readonly ScreenRow[] } {
-  const { shared = [] } = board.competition
-  if (shared.length < 2) return { sheets: [], loose: rows }
-  const sheets = shared.map(({ groupNumber, entrants }) => ({
+function inGames(board: ScreenBoard, rows: readonly ScreenRow[]) {
+  if (!board.competition.placesInGroups) return { sheets: [], loose: rows }
+  const sheets = gamesOf(board.competition, rows).map(({ groupNumber, rows: inGroup }) => ({
     team: { id: `group-${groupNumber}`, name: `Group ${groupNumber}` },
-    rows: rows.filter((row) => entrants.includes(row.entrant)),
+    rows: inGroup,
   }))
   const seen = new Set(sheets.flatMap((sheet) => sheet.rows))
-  return { sheets: sheets.filter((sheet) => sheet.rows.length > 0), loose: rows.filter((row) => !seen.has(row)) }
+  return { sheets, loose: rows.filter((row) => !seen.has(row)) }
 }
 
 export function StandingsTable({ board, c, view, open, changed, toggle, only }: TableProps) {

@@ -2,6 +2,7 @@ import Link from 'next/link'
 import { Notice } from '@/app/_parts/notice'
 import { CalledOffNotice } from '@/app/desk/_frame/called-off-notice'
 import { DeskFrame, DeskRefusal, dayTabs } from '@/app/desk/_frame/desk-frame'
+import { LeftOutNotice } from '@/app/desk/_frame/left-out'
 import { LiveRefresh } from '@/app/desk/_frame/live-refresh'
 import { officerOr } from '@/app/desk/_frame/officer'
 import { inWords } from '@/app/desk/_frame/words'
@@ -63,7 +64,7 @@ export default async function Day({ params }: { params: Promise<{ society: strin
           <p>{caution}</p>
         </Notice>
       ))}
-      <LeftOut record={record} at={at} />
+      <LeftOutNotice sentences={record.status === 'closed' || record.calledOff ? [] : leftOut(record)} at={at} />
       <div className="desk-two">
         <section aria-labelledby="due-h">
           <h2 id="due-h">What is due</h2>
@@ -114,27 +115,6 @@ export default async function Day({ params }: { params: Promise<{ society: strin
       ) : null}
       <CallOff record={record} where={{ society, day }} />
     </DeskFrame>
-  )
-}
-
-/** Whoever has no part in a competition, until the day is over. */
-function LeftOut({ record, at }: { readonly record: DeskDay['record']; readonly at: string }) {
-  const left = record.status === 'closed' || record.calledOff ? [] : leftOut(record)
-  if (left.length === 0) return null
-  return (
-    <Notice
-      kind="waits"
-      word="Left out"
-      acts={
-        <Link className="btn" href={`${at}/draw`}>
-          To the draw
-        </Link>
-      }
-    >
-      {left.map((sentence) => (
-        <p key={sentence}>{sentence}</p>
-      ))}
-    </Notice>
   )
 }
 

@@ -6,6 +6,7 @@ import { SeenDay } from '@/app/desk/_form/seen-day'
 import { glanceOf } from '@/app/desk/_frame/day-glance'
 import { DayFrame, dayRoom } from '@/app/desk/_frame/day-room'
 import { DeskRefusal } from '@/app/desk/_frame/desk-frame'
+import { LeftOutNotice } from '@/app/desk/_frame/left-out'
 import { momentOf } from '@/app/desk/_frame/moments'
 import { fieldSizeNotes } from '@/lib/boards/field-size'
 import { leftOut } from '@/lib/boards/left-out'
@@ -79,21 +80,7 @@ export default async function Handicaps({ params, searchParams }: Props) {
           ))}
         </Notice>
       ) : null}
-      {table.frozen || left.length === 0 ? null : (
-        <Notice
-          kind="waits"
-          word="Left out"
-          acts={
-            <Link className="btn" href={`${at}/draw`}>
-              To the draw
-            </Link>
-          }
-        >
-          {left.map((sentence) => (
-            <p key={sentence}>{sentence}</p>
-          ))}
-        </Notice>
-      )}
+      {table.frozen ? null : <LeftOutNotice sentences={left} at={at} />}
       {opened && competition ? (
         <Working
           title={`${opened.name}, ${competition.name}`}
