@@ -21,7 +21,10 @@ import { firstInGroups } from './shared-games'
 import { tieFigures } from './tie-sentences'
 import type { BoardRow, CompetitionBoard } from './views'
 
-export function leadSentence(
+/** One full stop, also after a name that is shown by initials. */
+export const leadSentence = (...of: Parameters<typeof sentenceOf>): string => sentenceOf(...of).replace(/\.\.$/, '.')
+
+function sentenceOf(
   record: Pick<DayRecord, 'status' | 'round' | 'entries'>,
   main: CompetitionBoard | undefined,
   way: CardsOnTheirWay,

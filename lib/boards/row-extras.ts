@@ -34,7 +34,7 @@ export function roundsOfRow(record: DayRecord, { rounds }: Standing): Pick<Board
 export function noteOfRow(
   record: DayRecord,
   competition: CompetitionRecord,
-  { entrant, players, rounds, group }: Standing,
+  { entrant, players, rounds }: Standing,
   names: Names,
 ): string | null {
   const [first] = players
@@ -49,18 +49,11 @@ export function noteOfRow(
     ...(own ? [own] : []),
     // A side that is called something: who plays in it.
     ...(side?.name ? [listed(playerIds(players).map(names.short))] : []),
-    ...(group === undefined ? [] : groupOf(record, players)),
     ...(ball ? [ball] : []),
     ...(missed.length > 0 ? [`did not play ${listed(missed)}`] : []),
     ...(out ? [out] : []),
   ]
   return said.length > 0 ? said.join(', ') : null
-}
-
-/** "group 2": its places are those of a game inside the group. */
-function groupOf({ groups }: DayRecord, players: readonly string[]): string[] {
-  const group = groups.find(({ entryIds }) => entryIds.some((id) => players.includes(id)))
-  return group ? [`group ${group.number}`] : []
 }
 
 export function drivesOfRow(

@@ -5,6 +5,7 @@ import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
 import type { Format } from '@/lib/rules/formats/format'
 import { namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
+import { gamesOf } from './games-of-groups'
 import { counted, inWords, listed } from './in-words'
 import type { CompetitionBoard } from './views'
 
@@ -15,11 +16,11 @@ export function sizeOfShare({ value }: Pick<Format, 'value'>): number | null {
 
 const isRight = (players: number, size: number | null) => players > 1 && (size === null || players === size)
 
-/** Who is first in each group that has places of its own: with more than one such group no place is for the whole field. */
-export function firstInGroups({ shared = [], rows }: Pick<CompetitionBoard, 'shared' | 'rows'>) {
-  const first = rows.filter((row) => row.place === 1)
-  return shared
-    .map(({ groupNumber, entrants }) => ({ groupNumber, best: first.filter((row) => entrants.includes(row.entrant)) }))
+/** Who is first in each group that has places of its own; nobody where one list of places holds everybody. */
+export function firstInGroups(board: Pick<CompetitionBoard, 'shared' | 'placesInGroups' | 'rows'>) {
+  if (!board.placesInGroups) return []
+  return gamesOf(board, board.rows)
+    .map(({ groupNumber, rows }) => ({ groupNumber, best: rows.filter((row) => row.place === 1) }))
     .filter(({ best }) => best.length > 0)
 }
 

@@ -118,10 +118,11 @@ describe('prizes', () => {
       { groupNumber: 1, entrants: ['Trevennor', 'Holmgarth'] },
       { groupNumber: 2, entrants: ['Kilravel', 'Verrow'] },
     ]
-    expect(won([record, { ...board, shared }])).toEqual([
+    expect(won([record, { ...board, shared, placesInGroups: true }])).toEqual([
       ['most skins', '–', 'Each group is a game of its own: no place is for the whole field.'],
     ])
-    expect(won([record, { ...board, shared: shared.slice(0, 1) }])).toEqual([['most skins', 'Trevennor', null]])
+    // Ranked over everybody, or one group alone.
+    expect(won([record, { ...board, shared }])).toEqual([['most skins', 'Trevennor', null]])
   })
 
   it('let a guest win where the terms say so, and then not the guest prize as well', () => {

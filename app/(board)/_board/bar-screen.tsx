@@ -47,6 +47,10 @@ function Rows({
   changed: ReadonlyMap<string, number>
 }) {
   const { board } = turn
+  const below = ({ groupNumber, note }: ScreenRow): readonly string[] => [
+    ...(board.competition.placesInGroups && groupNumber !== null ? [`group ${groupNumber}`] : []),
+    ...(noteBesideGuest(note) ? [noteBesideGuest(note)!] : []),
+  ]
   return (
     <>
       <thead>
@@ -75,7 +79,7 @@ function Rows({
             </td>
             <th scope="row" className={row.name.length > LONG_NAME ? 'bar-side' : undefined}>
               {row.name}
-              {noteBesideGuest(row.note) ? <span className="bar-below">{noteBesideGuest(row.note)}</span> : null}
+              {below(row).length > 0 ? <span className="bar-below">{below(row).join(', ')}</span> : null}
             </th>
             <td className="num bar-now">{whereInWords(row) || '–'}</td>
           </tr>

@@ -14,7 +14,7 @@ interface Props {
   readonly head: Pick<DayHead, 'societySlug' | 'daySlug'>
   /** Which competition of the day, from 1. */
   readonly c: number
-  readonly competition: Pick<CompetitionBoard, 'name' | 'unit' | 'teams' | 'shared' | 'notShared'>
+  readonly competition: Pick<CompetitionBoard, 'name' | 'unit' | 'teams' | 'shared' | 'placesInGroups' | 'notShared'>
   readonly rows: readonly Row[]
   /** All the matches of the day together, where it has teams. */
   readonly teams?: readonly TeamLine[] | undefined
@@ -129,11 +129,12 @@ function Rounds({ competition, rows }: Pick<Props, 'competition' | 'rows'>) {
 
 /** Each group by itself: nobody plays against the other groups. */
 function Shared({ competition, rows }: Pick<Props, 'competition' | 'rows'>) {
-  if (!competition.shared?.length && !competition.notShared) return null
+  // Where the list itself goes group by group it is not said twice.
+  if ((competition.placesInGroups || !competition.shared?.length) && !competition.notShared) return null
   const rowOf = new Map(rows.map((row) => [row.entrant, row]))
   return (
     <section className="extras" aria-label={`${competition.name}, group by group`}>
-      {competition.shared?.map(({ groupNumber, entrants }) => (
+      {(competition.placesInGroups ? [] : competition.shared)?.map(({ groupNumber, entrants }) => (
         <p key={groupNumber}>
           <b>Group {groupNumber}:</b>{' '}
           {entrants

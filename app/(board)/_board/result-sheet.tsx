@@ -43,7 +43,7 @@ function FirstThree({ competition, rows }: { competition: CompetitionBoard; rows
 function Games({ competition, games }: { competition: CompetitionBoard; games: readonly GameOfGroup<BoardRow>[] }) {
   return (
     <div className="res-all">
-      <div className="two-up">
+      <div className="two-up res-games">
         {games.map(({ groupNumber, rows }) => (
           <div key={groupNumber}>
             <h3>Group {groupNumber}</h3>
