@@ -4,6 +4,7 @@
 import AxeBuilder from '@axe-core/playwright'
 import type { DayBoard } from '@/lib/boards/views'
 import type { CardPack, PackCard } from '@/lib/facts/card-pack'
+import { signByBoth } from './day-walk'
 import { untilKept } from './kept-on-phone'
 import { quietGroups } from './quiet-groups'
 import { type BrowserContext, expect, type Page, test } from './walk'
@@ -120,12 +121,7 @@ test('a group scores 18 holes and signs, with no signal from the seventh on', as
     for (const card of pack.cards) {
       await again.getByRole('link', { name: new RegExp(`${card.firstName} ${card.familyName}`) }).click()
       await expect(again.getByRole('heading', { name: `${card.firstName} ${card.familyName}` })).toBeVisible()
-      await again
-        .getByRole('button', { name: /sign as marker/ })
-        .first()
-        .click()
-      await again.getByRole('button', { name: `I am ${card.firstName}`, exact: true }).click()
-      await again.getByRole('button', { name: `I am ${card.firstName}: sign my card` }).click()
+      await signByBoth(again, card.firstName)
       await expect(again.getByText('Both have signed. It is handed in when this phone has a signal')).toBeVisible()
       await again.getByRole('link', { name: 'All cards' }).click()
     }

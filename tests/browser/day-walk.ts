@@ -104,6 +104,21 @@ export const nextHole = (page: Page) => page.locator('.c-nav button').last().cli
 /** The name on "I am Jago: sign my card". */
 export const signButton = (page: Page, what: string) => button(page, new RegExp(`^I am .+: sign ${what}$`)).first()
 
+/** An open card is signed by its marker and then by its player, as the phone calls him. */
+export async function signByBoth(phone: Page, player: string): Promise<void> {
+  const asPlayer = phone.getByRole('button', { name: `I am ${player}`, exact: true })
+  // A card that has just come takes no touch for half a second: the thumb of the last one may still be on its way.
+  await expect(async () => {
+    if (!(await asPlayer.isVisible()))
+      await button(phone, /: sign as marker$/)
+        .first()
+        .click({ timeout: 2_000 })
+    await expect(asPlayer).toBeVisible({ timeout: 2_000 })
+  }).toPass()
+  await asPlayer.click()
+  await button(phone, `I am ${player}: sign my card`).click()
+}
+
 export async function phoneOn(browser: Browser, origin: string, link: string): Promise<Page> {
   const page = await (await browser.newContext({ ...PHONE, baseURL: origin })).newPage()
   await page.goto(link)

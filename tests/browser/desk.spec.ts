@@ -235,7 +235,7 @@ test('the day is closed and published; a correction makes sheet 2 with its reaso
   await page.getByRole('button', { name: 'Close the day' }).click()
   await expect(page.getByRole('button', { name: 'Publish sheet 1' })).toBeVisible()
   await page.getByRole('button', { name: 'Publish sheet 1' }).click()
-  await expect(page.getByRole('heading', { name: 'Sheet 1 is published' })).toBeVisible()
+  await expect(page.getByRole('heading', { name: 'Sheet 1 is published', exact: true })).toBeVisible()
   await looksRight(page)
   await fitsThePhone(page)
 
@@ -257,7 +257,7 @@ test('the day is closed and published; a correction makes sheet 2 with its reaso
   await page.getByRole('button', { name: 'Close the day' }).click()
   await page.getByLabel('Reason for sheet 2').fill('Two penalty strokes were left out.')
   await page.getByRole('button', { name: 'Publish sheet 2' }).click()
-  await expect(page.getByRole('heading', { name: 'Sheet 2 is published' })).toBeVisible()
+  await expect(page.getByRole('heading', { name: 'Sheet 2 is published', exact: true })).toBeVisible()
   await expect(page.getByText('Two penalty strokes were left out.')).toBeVisible()
   const file = await page.request.get(`${day}/export`)
   expect(file.ok()).toBe(true)

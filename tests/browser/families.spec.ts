@@ -139,7 +139,7 @@ async function publish({ room }: Out, cards: number): Promise<void> {
   await page.goto(`${room}/result`)
   await button(page, 'Close the day').click()
   await button(page, 'Publish sheet 1').click()
-  await expect(page.getByRole('heading', { name: 'Sheet 1 is published' })).toBeVisible()
+  await expect(page.getByRole('heading', { name: 'Sheet 1 is published', exact: true })).toBeVisible()
   await page.goto(`${room.replace('/desk', '')}/result`)
 }
 

@@ -90,7 +90,7 @@ test('a game of three for two players is not published without a reason', async 
   await expect(desk.getByText('Nobody has a result in Sixes: no group has the three players it is for.')).toBeVisible()
   await desk.getByLabel(/^Published without a result in Sixes, because/).fill('One of the three fell ill.')
   await button('Publish sheet 1 without it').click()
-  await expect(desk.getByRole('heading', { name: 'Sheet 1 is published' })).toBeVisible()
+  await expect(desk.getByRole('heading', { name: 'Sheet 1 is published', exact: true })).toBeVisible()
   await desk.getByRole('link', { name: 'The sheet as members see it' }).click()
   await expect(desk.getByText('Published without a result in Sixes, because: One of the three fell ill.')).toBeVisible()
 })

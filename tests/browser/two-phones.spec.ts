@@ -3,6 +3,7 @@
 
 import type { CardPack, PackCard } from '@/lib/facts/card-pack'
 import type { CardId } from '@/lib/facts/ids'
+import { signByBoth } from './day-walk'
 import { chooseHolder } from './holder'
 import { type OwnBook, startOwnBook } from './own-book'
 import { quietGroups } from './quiet-groups'
@@ -298,12 +299,7 @@ test('a card that is signed leads to the next one, and a signature that comes of
     for (const [at, card] of pack.cards.entries()) {
       if (at === 0) await page.evaluate((id) => window.location.assign(`#card-${id}`), card.entryId)
       await expect(page.getByRole('heading', { name: nameOf(card) })).toBeVisible()
-      await page
-        .getByRole('button', { name: /: sign as marker/ })
-        .first()
-        .click()
-      await page.getByRole('button', { name: `I am ${card.firstName}`, exact: true }).click()
-      await page.getByRole('button', { name: `I am ${card.firstName}: sign my card` }).click()
+      await signByBoth(page, card.firstName)
       await expect(page.getByRole('heading', { name: `${card.firstName}’s card is handed in` })).toBeVisible()
       if (at === 0) await page.screenshot({ path: `${test.info().outputDir}/handed-in.png` })
       // A button of the house, not the browser's own grey one.

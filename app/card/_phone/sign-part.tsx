@@ -31,10 +31,10 @@ export function toSign(pack: CardPack, card: CardNow, inHand: string): readonly 
   return roles
     .filter((role) => !card.signatures.some((each) => each.role === role))
     .flatMap((role) =>
-      signers(pack, card, role).map(({ entryId, firstName }) => ({
+      signers(pack, card, role).map(({ entryId }) => ({
         role,
         entryId,
-        words: role === 'player' ? `I am ${firstName}: sign ${own} card` : `I am ${firstName}: sign as marker`,
+        words: `I am ${shortName(pack, entryId)}: sign ${role === 'player' ? `${own} card` : 'as marker'}`,
       })),
     )
     .sort((a, b) => Number(b.entryId === inHand) - Number(a.entryId === inHand))
