@@ -131,7 +131,7 @@ describe('two of one name on a day', () => {
     expect(withShownNames({ text: 'Peter Marsh (senior) beat Peter Marsh (junior)' }, [hidden]).text).toBe(
       'P. M. beat Peter Marsh (junior)',
     )
-    expect(withShownNames({ text: 'Won by Peter Marsh.' }, [hidden]).text).toBe('Won by P. M..')
+    expect(withShownNames({ text: 'Won by Peter Marsh.' }, [hidden]).text).toBe('Won by P. M.')
   })
 })
 
