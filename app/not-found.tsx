@@ -1,4 +1,4 @@
-import Link from 'next/link'
+import Link from '@/app/_parts/link'
 import { Pin } from './_parts/device'
 
 /** No such page: what may be wrong with the address, and where to go from here. */

@@ -1,6 +1,6 @@
-import Link from 'next/link'
 import { redirect } from 'next/navigation'
 import { connection } from 'next/server'
+import Link from '@/app/_parts/link'
 import { societyList } from '@/lib/society/found-society'
 import { Device } from './_parts/device'
 import { Empty } from './_parts/empty'

@@ -1,5 +1,5 @@
-import Link from 'next/link'
 import type { ComponentProps, ReactNode } from 'react'
+import Link from '@/app/_parts/link'
 
 export type ActKind = 'first' | 'plain' | 'grave'
 

@@ -1,5 +1,5 @@
-import Link from 'next/link'
 import type { ReactNode } from 'react'
+import Link from '@/app/_parts/link'
 
 interface OpensProps {
   href: string
@@ -12,7 +12,7 @@ interface OpensProps {
 /** A figure that opens into its working. The dotted heather underline means this and nothing else. */
 export function Opens({ href, label, children, className }: OpensProps) {
   return (
-    <Link href={href} className={className ? `opens ${className}` : 'opens'} aria-label={label} prefetch={false}>
+    <Link href={href} className={className ? `opens ${className}` : 'opens'} aria-label={label}>
       {children}
     </Link>
   )

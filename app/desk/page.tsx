@@ -1,7 +1,7 @@
 import { headers } from 'next/headers'
-import Link from 'next/link'
 import { redirect } from 'next/navigation'
 import { Empty } from '@/app/_parts/empty'
+import Link from '@/app/_parts/link'
 import { RunningHead } from '@/app/_parts/running-head'
 import { signedInUser } from '@/lib/society/sign-in'
 import { desksOf } from '@/lib/society/who-is-asking'

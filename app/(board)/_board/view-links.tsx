@@ -1,6 +1,6 @@
 // Which competition, and how to look at it: plain links, so that they work before any script does.
 
-import Link from 'next/link'
+import Link from '@/app/_parts/link'
 import { Tabs } from '@/app/_parts/tabs'
 import { boardAt } from './addresses'
 import { type ScreenBoard, type View, viewsOf } from './screen-board'
@@ -43,7 +43,6 @@ export function ViewLinks({ board, c, view, d }: Props) {
             <Link
               key={way}
               scroll={false}
-              prefetch={false}
               href={boardAt(societySlug, daySlug, { c, d, v: way })}
               aria-current={way === view ? 'page' : undefined}
             >
@@ -58,7 +57,6 @@ export function ViewLinks({ board, c, view, d }: Props) {
             <Link
               key={one.id ?? ''}
               scroll={false}
-              prefetch={false}
               href={boardAt(societySlug, daySlug, { c, d: one.id, v: view })}
               aria-current={one.id === d ? 'page' : undefined}
             >

@@ -1,5 +1,5 @@
-import Link from 'next/link'
 import { Empty } from '@/app/_parts/empty'
+import Link from '@/app/_parts/link'
 import { Notice } from '@/app/_parts/notice'
 import { DeskFrame, DeskRefusal, societyTabs } from '@/app/desk/_frame/desk-frame'
 import { officerOr } from '@/app/desk/_frame/officer'

@@ -1,7 +1,7 @@
 'use client'
 
-import Link from 'next/link'
 import { usePathname } from 'next/navigation'
+import Link from '@/app/_parts/link'
 import { roomThatMends } from './rooms-that-mend'
 
 /** Under a refusal: the link to where what is missing is done. */

@@ -1,4 +1,4 @@
-import Link from 'next/link'
+import Link from '@/app/_parts/link'
 import { Notice } from '@/app/_parts/notice'
 import { calledOffSentence } from '@/lib/boards/called-off'
 import type { DayRecord } from '@/lib/facts/day-record'

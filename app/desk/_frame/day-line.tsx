@@ -1,8 +1,9 @@
 'use client'
+
 // The line above the tabs of a day: back to all golf days, to the one before and to the next.
 
-import Link from 'next/link'
 import { createContext, type ReactNode, use } from 'react'
+import Link from '@/app/_parts/link'
 import { shortDateInWords } from '@/lib/boards/dates-in-words'
 
 interface Day {

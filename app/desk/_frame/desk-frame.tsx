@@ -1,6 +1,6 @@
-import Link from 'next/link'
 import type { ReactNode } from 'react'
 import { Folio } from '@/app/_parts/folio'
+import Link from '@/app/_parts/link'
 import { RunningHead } from '@/app/_parts/running-head'
 import { Tabs } from '@/app/_parts/tabs'
 import { UnsavedMark } from '@/app/desk/_form/unsaved-bar'

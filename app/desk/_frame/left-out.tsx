@@ -1,4 +1,4 @@
-import Link from 'next/link'
+import Link from '@/app/_parts/link'
 import { Notice } from '@/app/_parts/notice'
 
 /** Whoever the numbers or the draw leave without a part in a competition, and the way to where that is put right. */

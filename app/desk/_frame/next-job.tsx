@@ -1,4 +1,4 @@
-import Link from 'next/link'
+import Link from '@/app/_parts/link'
 import type { DeskDay, DutyOfDay } from '@/lib/boards/desk-views'
 
 /** The room in which each job of the day is done; what is not here is done elsewhere. */

@@ -1,6 +1,6 @@
 import type { Metadata } from 'next'
-import Link from 'next/link'
 import { redirect } from 'next/navigation'
+import Link from '@/app/_parts/link'
 import { RunningHead } from '@/app/_parts/running-head'
 import { ActForm } from '@/app/desk/_form/act-form'
 import { Field, Send } from '@/app/desk/_form/field'

@@ -1,5 +1,5 @@
-import Link from 'next/link'
 import { Pin } from '@/app/_parts/device'
+import Link from '@/app/_parts/link'
 
 /** A key that opens nothing: never was, not copied whole, or ended. Which of them is not told. */
 export default function LinkEnded() {

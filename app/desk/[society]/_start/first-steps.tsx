@@ -1,5 +1,5 @@
-import Link from 'next/link'
 import type { ReactNode } from 'react'
+import Link from '@/app/_parts/link'
 import type { FirstStep, FirstSteps as Steps, StepWhat } from '@/lib/society/first-steps'
 
 interface Props {

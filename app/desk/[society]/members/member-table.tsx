@@ -13,8 +13,8 @@ import {
   tableFeatures,
   useTable,
 } from '@tanstack/react-table'
-import Link from 'next/link'
 import { useMemo, useState } from 'react'
+import Link from '@/app/_parts/link'
 import { FindField, SortHead } from '@/app/desk/_form/searched-table'
 import { shortDateInWords } from '@/lib/boards/dates-in-words'
 import type { MemberRow } from '@/lib/boards/desk-views'

@@ -1,7 +1,7 @@
 'use client'
 
-import Link from 'next/link'
 import { useId, useState, useSyncExternalStore } from 'react'
+import Link from '@/app/_parts/link'
 
 const never = () => () => undefined
 
@@ -47,9 +47,7 @@ export function PageAddress({ path, to }: { readonly path: string; readonly to: 
         <button type="button" className="btn" onClick={copy}>
           Copy the address
         </button>
-        <Link href={path} prefetch={false}>
-          Open the page
-        </Link>
+        <Link href={path}>Open the page</Link>
       </p>
       <p role="status" className="said">
         {said}

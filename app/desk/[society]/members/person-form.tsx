@@ -1,7 +1,7 @@
 'use client'
 
-import Link from 'next/link'
 import { useRef } from 'react'
+import Link from '@/app/_parts/link'
 import { ActForm, useFormNow } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Choice, Field, SelectField, Send } from '@/app/desk/_form/field'

@@ -1,4 +1,4 @@
-import Link from 'next/link'
+import Link from '@/app/_parts/link'
 import { ActForm } from '@/app/desk/_form/act-form'
 import { Field, SelectField, Send } from '@/app/desk/_form/field'
 import { DeskFrame, DeskRefusal, societyTabs } from '@/app/desk/_frame/desk-frame'

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next'
 import { headers } from 'next/headers'
-import Link from 'next/link'
 import { notFound } from 'next/navigation'
+import Link from '@/app/_parts/link'
 import '@/app/desk/desk.css'
 import '@/app/desk/forms.css'
 import { Folio } from '@/app/_parts/folio'

@@ -1,5 +1,5 @@
 import type { Metadata } from 'next'
-import Link from 'next/link'
+import Link from '@/app/_parts/link'
 import '@/app/desk/desk.css'
 import '@/app/desk/forms.css'
 import { RunningHead } from '@/app/_parts/running-head'

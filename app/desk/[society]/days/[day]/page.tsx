@@ -1,4 +1,4 @@
-import Link from 'next/link'
+import Link from '@/app/_parts/link'
 import { Notice } from '@/app/_parts/notice'
 import { CalledOffNotice } from '@/app/desk/_frame/called-off-notice'
 import { DeskFrame, DeskRefusal, dayTabs } from '@/app/desk/_frame/desk-frame'

@@ -1,5 +1,5 @@
 import { headers } from 'next/headers'
-import Link from 'next/link'
+import Link from '@/app/_parts/link'
 import { Qr } from '@/app/_parts/qr'
 import { DeskFrame, DeskRefusal, societyTabs } from '@/app/desk/_frame/desk-frame'
 import { officerOr } from '@/app/desk/_frame/officer'

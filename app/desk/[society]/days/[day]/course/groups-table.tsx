@@ -1,4 +1,4 @@
-import Link from 'next/link'
+import Link from '@/app/_parts/link'
 import { timeOf } from '@/app/desk/_frame/moments'
 import { count, list } from '@/app/desk/_frame/words'
 import { clockInWords } from '@/lib/boards/dates-in-words'

@@ -1,5 +1,5 @@
-import Link from 'next/link'
 import { CourseNow } from '@/app/_parts/course-now'
+import Link from '@/app/_parts/link'
 import { Notice } from '@/app/_parts/notice'
 import { DeskFrame, DeskRefusal, dayTabs } from '@/app/desk/_frame/desk-frame'
 import { LiveRefresh } from '@/app/desk/_frame/live-refresh'

@@ -1,7 +1,7 @@
 'use client'
 
-import Link from 'next/link'
 import type { ReactNode } from 'react'
+import Link from '@/app/_parts/link'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { FormAction } from '@/app/desk/_form/act-state'
 import { Send } from '@/app/desk/_form/field'
@@ -38,9 +38,7 @@ export function Links({ renew, groups, children }: Props) {
               <th scope="row">{group.number}</th>
               <td className="fig code">{group.code}</td>
               <td>
-                <Link href={`/card/${group.linkKey}`} prefetch={false}>
-                  Open the card of group {group.number}
-                </Link>
+                <Link href={`/card/${group.linkKey}`}>Open the card of group {group.number}</Link>
               </td>
               <td>
                 <ActForm action={renew} label={`New link for group ${group.number}`} className="renew">

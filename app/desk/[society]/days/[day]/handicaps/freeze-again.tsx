@@ -1,4 +1,4 @@
-import Link from 'next/link'
+import Link from '@/app/_parts/link'
 import { ActForm } from '@/app/desk/_form/act-form'
 import type { DayAddress } from '@/app/desk/_form/answer-for-day'
 import { Choice, Field, Send } from '@/app/desk/_form/field'

@@ -1,5 +1,5 @@
-import Link from 'next/link'
 import { Empty } from '@/app/_parts/empty'
+import Link from '@/app/_parts/link'
 import { Notice } from '@/app/_parts/notice'
 import { ActForm } from '@/app/desk/_form/act-form'
 import { SeenDay } from '@/app/desk/_form/seen-day'

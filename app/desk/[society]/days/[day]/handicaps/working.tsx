@@ -1,4 +1,4 @@
-import Link from 'next/link'
+import Link from '@/app/_parts/link'
 import type { WorkingStep } from '@/lib/rules/standings'
 
 /** The steps of one figure, the clause under the words. */

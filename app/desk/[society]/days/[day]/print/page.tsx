@@ -1,6 +1,6 @@
 import type { Metadata } from 'next'
-import Link from 'next/link'
 import { Ledger, LedgerRow } from '@/app/_parts/ledger'
+import Link from '@/app/_parts/link'
 import { Notice } from '@/app/_parts/notice'
 import { DeskFrame, dayTabs } from '@/app/desk/_frame/desk-frame'
 import { momentOf } from '@/app/desk/_frame/moments'

@@ -1,4 +1,4 @@
-import Link from 'next/link'
+import Link from '@/app/_parts/link'
 import { DayFrame, dayRoom } from '@/app/desk/_frame/day-room'
 import { DeskRefusal } from '@/app/desk/_frame/desk-frame'
 import { momentOf } from '@/app/desk/_frame/moments'

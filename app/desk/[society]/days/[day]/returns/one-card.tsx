@@ -1,4 +1,4 @@
-import Link from 'next/link'
+import Link from '@/app/_parts/link'
 import { Notice } from '@/app/_parts/notice'
 import { timeOf } from '@/app/desk/_frame/moments'
 import { handicap } from '@/app/desk/_frame/words'

@@ -1,4 +1,4 @@
-import Link from 'next/link'
+import Link from '@/app/_parts/link'
 import { clockInWords } from '@/lib/boards/dates-in-words'
 import type { CardReturn, ReturnsView } from '@/lib/boards/returns-view'
 import { AcceptHandedIn } from './accept-handed-in'

@@ -1,6 +1,6 @@
 import type { Metadata } from 'next'
-import Link from 'next/link'
 import { Empty } from '@/app/_parts/empty'
+import Link from '@/app/_parts/link'
 import { Notice } from '@/app/_parts/notice'
 import { count, list } from '@/app/desk/_frame/words'
 import { type PrintedCard, printedCards } from '@/lib/boards/printed-cards'
