@@ -5,6 +5,8 @@ const port = Number(process.env.BROWSER_PORT ?? 3190)
 
 const SAFETY = ['safety/acts-over-http.spec.ts', 'safety/content-policy.spec.ts', 'safety/malformed.spec.ts']
 const LAST = 'browser/acts-walked.spec.ts'
+// Five minutes on one book: begun first, or one processor waits for it at the end.
+const LONG = 'browser/whole-day.spec.ts'
 // What is held to seconds has the machine to itself.
 const TIMED = 'browser/signal.spec.ts'
 const own = readdirSync('tests/browser')
@@ -15,12 +17,13 @@ const own = readdirSync('tests/browser')
 const TRACES = ['on', 'retain-on-failure', 'on-first-retry'] as const
 const byName = process.argv.some((one) => /\.spec/.test(one))
 // Whoever names a file wants that file alone.
-const stories = byName ? [] : ['own book', 'shared book']
+const stories = byName ? [] : ['long', 'own book', 'shared book']
 
 // The built application on a book of its own, seeded afresh: every run begins with the same society on the same day.
 export default defineConfig({
   testDir: 'tests',
   projects: [
+    { name: 'long', testMatch: LONG },
     // Two at a time: those that share one server follow each other, and beside them go the stories on servers of their
     // own; when the first are through, two of the others at once.
     {
@@ -31,7 +34,7 @@ export default defineConfig({
       testIgnore: [...own, LAST],
       workers: 1,
     },
-    { name: 'own book', testMatch: own, testIgnore: TIMED },
+    { name: 'own book', testMatch: own, testIgnore: [TIMED, LONG] },
     { name: 'timed', testMatch: TIMED, dependencies: stories, workers: 1 },
     { name: 'acts', testMatch: LAST, dependencies: byName ? [] : ['timed'], workers: 1 },
   ],

@@ -22,7 +22,7 @@ import { type Counts, run } from './run'
 import { bundledServer, ServerProcess } from './server-process'
 import { SimPhone } from './sim-phone'
 
-const RUNS = Number(process.env.FAULT_RUNS ?? 600)
+const RUNS = Number(process.env.FAULT_RUNS ?? 400)
 const FIRST = Number(process.env.FAULT_SEED ?? 1)
 const SIGKILL_EVERY = 25
 
