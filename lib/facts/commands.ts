@@ -17,12 +17,13 @@ import {
 } from './ids'
 import { PLAY_STOP_KINDS } from './play-stop'
 import { competitionTerms } from './terms'
+import { typedLine } from './typed-text'
 
 export const isoDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'Write the date as year-month-day, 2026-06-13.')
 export const clockTime = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'Write the time as 10:00.')
 export const gender = z.enum(['men', 'women'])
 const id = z.string().min(1).max(40)
-const name = z.string().trim().min(1, 'A name is needed.').max(80, 'At most 80 letters.')
+const name = typedLine().min(1, 'A name is needed.').max(80, 'At most 80 letters.')
 /** Tenths, as everything whose name ends so; the limits are said as somebody writes them. Plus figures negative. */
 const INDEX_AT_MOST = 'A handicap may be at most 54.0.'
 const INDEX_AT_LEAST = 'A plus handicap goes no further than +15.0.'
@@ -73,7 +74,7 @@ export const teeInput = z.strictObject({
 })
 const courseCard = z.strictObject({
   name,
-  place: z.string().trim().max(80).nullable(),
+  place: typedLine().max(80).nullable(),
   tees: z.array(teeInput).min(1).max(12),
 })
 export const keepCourse = courseCard.extend({
@@ -93,18 +94,14 @@ export const deleteCourse = z.strictObject({ courseId, version: z.int() })
 export type DeleteCourse = z.input<typeof deleteCourse>
 
 /** "senior", "first-timer": small letters, so that the same word is never two. */
-const label = z
-  .string()
-  .trim()
+const label = typedLine()
   .toLowerCase()
   .min(1)
   .max(30, 'A word has at most 30 letters.')
   .regex(/^[\p{L}\p{N}][\p{L}\p{N} '’-]*$/u, 'Write plain words with commas between them: senior, first-timer.')
 
 /** The word that tells two people of one name apart; an empty field is none. */
-const knownAs = z
-  .string()
-  .trim()
+const knownAs = typedLine()
   .max(30, 'A word or two: at most 30 letters.')
   .regex(/^[^()]*$/, 'Write it without brackets: they are put round it.')
   .transform((word) => word || null)
@@ -140,13 +137,13 @@ export const keepPerson = z.strictObject({
   kind: z.enum(['member', 'guest']),
   regular: z.boolean().default(true),
   email: z.email('That is not an e-mail address.').max(120).nullable().default(null),
-  phone: z.string().trim().max(40).nullable().default(null),
+  phone: typedLine().max(40).nullable().default(null),
   handicapSource: z.enum(['home-club', 'society', 'claimed']),
   indexTenths: indexTenths.nullable(),
   memberSince: z.int().min(1900, YEAR_IN_FULL).max(2200, YEAR_IN_FULL).nullable().default(null),
   /** As the society writes it, and where the handicap index is kept; left as they are when absent. */
-  membershipNumber: z.string().trim().max(30, 'A membership number has at most 30 signs.').nullable().optional(),
-  homeClub: z.string().trim().max(80, 'The name of a club has at most 80 letters.').nullable().optional(),
+  membershipNumber: typedLine().max(30, 'A membership number has at most 30 signs.').nullable().optional(),
+  homeClub: typedLine().max(80, 'The name of a club has at most 80 letters.').nullable().optional(),
   /** Words the society sorts people by; left as they are when absent. */
   labels: z.array(label).max(8, 'At most eight words.').optional(),
   /** Last day as a member; whoever has left is on no list, but stays on the sheets of the days played. */
@@ -178,7 +175,7 @@ export const prizeInput = z.strictObject({
 })
 export const competitionInput = z.strictObject({
   name,
-  format: z.string().trim().min(1, 'A form of play needs its name.').max(60, 'At most 60 letters.'),
+  format: typedLine().min(1, 'A form of play needs its name.').max(60, 'At most 60 letters.'),
   terms: competitionTerms,
   prizes: z.array(prizeInput).max(20),
 })
@@ -211,7 +208,7 @@ export type ChangeDay = z.input<typeof changeDay>
 export const callOffDay = z.strictObject({
   dayId,
   version: z.int(),
-  reason: z.string().trim().min(3, 'Write the reason: everybody reads it on the fixture list.').max(200),
+  reason: typedLine().min(3, 'Write the reason: everybody reads it on the fixture list.').max(200),
 })
 export const putDayOn = z.strictObject({ dayId, version: z.int() })
 export const deleteDay = z.strictObject({ dayId, version: z.int() })
@@ -282,7 +279,7 @@ export const freezeHandicaps = z.strictObject({
    */
   fieldSizeSeen: z.int().min(0).optional(),
 })
-const whyRefrozen = z.string().trim().min(3, 'Write the reason: it stands in the record.').max(200)
+const whyRefrozen = typedLine().min(3, 'Write the reason: it stands in the record.').max(200)
 export const unfreezeHandicaps = z.strictObject({ dayId, version: z.int(), reason: whyRefrozen })
 /** Only these players, off the handicap they have now. */
 export const refreezeHandicaps = z.strictObject({
@@ -358,7 +355,7 @@ export const takeCardsIn = z.strictObject({
 })
 
 /** The reason may stay empty until a result has been published. */
-export const reopenCard = z.strictObject({ dayId, cardId, reason: z.string().trim().max(400).default('') })
+export const reopenCard = z.strictObject({ dayId, cardId, reason: typedLine().max(400).default('') })
 
 const NO_SUCH_VALUE = 'No ruling holds a number like that. Look at it again.'
 /** An index is in tenths, strokes and points are whole: each kind of ruling has its own limits (ruling-in-book.ts). */
@@ -382,8 +379,8 @@ export const ruleOnCard = z.strictObject({
   ]),
   hole: z.int().min(1).max(18).nullable().default(null),
   value: valueRuled,
-  clause: z.string().trim().max(120).default(''),
-  reason: z.string().trim().min(3, 'Write the reason: it is kept with the card.').max(400),
+  clause: typedLine().max(120).default(''),
+  reason: typedLine().min(3, 'Write the reason: it is kept with the card.').max(400),
   replaces: z.int().nullable().default(null),
 })
 export type RuleOnCard = z.input<typeof ruleOnCard>
@@ -403,7 +400,7 @@ export const ruleByChoice = z.strictObject({
   /** Whose version of the card counts: an entry id, or 'desk'. */
   /** A key of lib/facts/writer.ts. */
   writer: z.string().max(80).nullable().default(null),
-  reason: z.string().trim().min(3, 'Write the reason: it is kept with the card.').max(400),
+  reason: typedLine().min(3, 'Write the reason: it is kept with the card.').max(400),
 })
 export type RuleByChoice = z.input<typeof ruleByChoice>
 
@@ -423,7 +420,7 @@ export const ruleOnDay = z.strictObject({
     }),
     z.strictObject({ kind: z.literal('taken-back'), replaces: z.int().min(1) }),
   ]),
-  reason: z.string().trim().min(3, 'Write the reason: it stands on the sheet.').max(400),
+  reason: typedLine().min(3, 'Write the reason: it stands on the sheet.').max(400),
 })
 export type RuleOnDay = z.input<typeof ruleOnDay>
 
@@ -433,14 +430,14 @@ export const closeDay = z.strictObject({
   /** How many cards the officer was told are still out and lets count as not returned. Another number: asked again. */
   notReturned: z.int().min(0).default(0),
 })
-export const reopenDay = z.strictObject({ dayId, version: z.int(), reason: z.string().trim().min(3).max(400) })
+export const reopenDay = z.strictObject({ dayId, version: z.int(), reason: typedLine().min(3).max(400) })
 export const publishResult = z.strictObject({
   dayId,
   version: z.int(),
   /** Needed from sheet 2 on. */
-  reason: z.string().trim().max(400).nullable().default(null),
+  reason: typedLine().max(400).nullable().default(null),
   /** Why it goes out although nobody has a result in a competition; refused without it. */
-  without: z.string().trim().min(3, 'Write why it is published without it.').max(400).nullable().default(null),
+  without: typedLine().min(3, 'Write why it is published without it.').max(400).nullable().default(null),
 })
 export type PublishResult = z.input<typeof publishResult>
 
@@ -449,7 +446,7 @@ export const changeHandicap = z.strictObject({
   indexTenths,
   source: z.enum(['home-club', 'society', 'claimed']),
   from: isoDate,
-  reason: z.string().trim().min(3, 'Write the reason: the member will ask.').max(200),
+  reason: typedLine().min(3, 'Write the reason: the member will ask.').max(200),
 })
 export type ChangeHandicap = z.input<typeof changeHandicap>
 
@@ -457,7 +454,7 @@ export type ChangeHandicap = z.input<typeof changeHandicap>
 export const stopPlay = z.strictObject({
   dayId,
   kind: z.enum(PLAY_STOP_KINDS),
-  reason: z.string().trim().min(3, 'Write the reason: everybody on the course reads it.').max(120),
+  reason: typedLine().min(3, 'Write the reason: everybody on the course reads it.').max(120),
 })
 export type StopPlay = z.input<typeof stopPlay>
 

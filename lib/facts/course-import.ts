@@ -2,8 +2,9 @@
 // they are rated for, ratings that the card does not have, and which tees are left out.
 
 import { z } from 'zod'
+import { typedLine } from './typed-text'
 
-const word = z.string().trim().max(80)
+const word = typedLine().max(80)
 
 export const courseImportChoices = z.strictObject({
   /** Of the course; empty or absent: as the file has it. */

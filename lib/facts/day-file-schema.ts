@@ -6,6 +6,7 @@ import { EDITIONS } from '@/lib/rules/editions/editions'
 import { fiveChoices } from './format-choices'
 import { id, name, rarerTerms, whole } from './rarer-terms'
 import { maximumScore, tieRule } from './terms'
+import { writtenLine } from './typed-text'
 
 /** A figure with one decimal as tenths, exactly; null when it has more decimals than that. */
 function tenthsOf(value: number): number | null {
@@ -72,7 +73,7 @@ const player = z.strictObject({
   handicapIndexBefore: handicapIndex.optional(),
   /** One figure for every competition, or one for each by its id. */
   playingHandicap: z
-    .union([byHand, z.record(z.string(), byHand)], {
+    .union([byHand, z.record(id, byHand)], {
       error: 'Write a whole playing handicap, or one for each competition by its id.',
     })
     .optional(),
@@ -147,7 +148,7 @@ const match = z.strictObject({
 
 /** The id of a known format, or a name with the five choices of the society's own. */
 const format = z.union(
-  [z.string().min(1).max(80), z.strictObject({ name: z.string().min(1).max(80), ...fiveChoices.shape })],
+  [writtenLine().min(1).max(80), z.strictObject({ name: writtenLine().min(1).max(80), ...fiveChoices.shape })],
   { error: 'Write the id of a format (`score -- --formats` lists them), or its name and five choices.' },
 )
 
@@ -217,7 +218,7 @@ export const dayFileSchema = z.strictObject({
   region: z.enum(['gbi', 'world'], 'Write "gbi" or "world".').optional(),
   closed: z.boolean('Write true or false.').default(false),
   course: z.strictObject({
-    name: z.string('Write a name in quotation marks.').max(200, 'A name has at most 200 signs.'),
+    name: writtenLine('Write a name in quotation marks.').max(200, 'A name has at most 200 signs.'),
     tees: z.array(tee, 'Write the tees as a list.').min(1, 'A course needs a tee.').max(40, 'At most 40 tees.'),
   }),
   players: z.array(player, 'Write the players as a list.').max(1000, 'At most 1,000 players.'),

@@ -3,10 +3,11 @@
 import { z } from 'zod'
 import { foundSociety } from './commands'
 import { userId } from './ids'
+import { typedLine } from './typed-text'
 
 const id = z.string().min(1).max(40)
 const email = z.email('That is not an e-mail address.').max(120)
-const name = z.string().trim().min(1, 'A name is needed.').max(80, 'At most 80 letters.')
+const name = typedLine().min(1, 'A name is needed.').max(80, 'At most 80 letters.')
 export const newPassword = z
   .string()
   .min(12, 'A password needs at least 12 characters.')

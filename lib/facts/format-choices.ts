@@ -2,6 +2,7 @@
 
 import { z } from 'zod'
 import type { FiveChoices } from '@/lib/rules/formats/format'
+import { writtenLine } from './typed-text'
 
 const small = (to: number) => z.int().min(0).max(to)
 
@@ -28,7 +29,7 @@ const shares = z.discriminatedUnion('kind', [
   }),
 ])
 
-const part = z.strictObject({ name: z.string().min(1).max(60), from: z.int().min(1).max(18), to: small(18) })
+const part = z.strictObject({ name: writtenLine().min(1).max(60), from: z.int().min(1).max(18), to: small(18) })
 
 const value = z.discriminatedUnion('kind', [
   ...ballValue.options,

@@ -5,6 +5,7 @@ import { clockTime, isoDate } from './commands'
 import { LARGEST_SIDE } from './formats-offered'
 import { competitionId, courseId, dayId, entryId, sideId } from './ids'
 import { matchEnding } from './match-ending'
+import { typedLine } from './typed-text'
 
 const id = z.string().min(1).max(40)
 const onDay = { dayId, version: z.int() }
@@ -19,7 +20,7 @@ export const arrangeSides = z.strictObject({
   competitionId,
   sides: z.array(z.array(entryId).min(1).max(LARGEST_SIDE)).max(100),
   /** What the sides are called, in their order; empty: by their players. Left out: as they were called. */
-  names: z.array(z.string().trim().max(40, 'At most 40 letters.')).max(100).optional(),
+  names: z.array(typedLine().max(40, 'At most 40 letters.')).max(100).optional(),
 })
 export type ArrangeSides = z.input<typeof arrangeSides>
 
@@ -45,7 +46,7 @@ export const endMatch = z.strictObject({
 })
 export type EndMatch = z.input<typeof endMatch>
 
-const teamName = z.string().trim().min(1, 'A team needs a name.').max(60, 'At most 60 letters.')
+const teamName = typedLine().min(1, 'A team needs a name.').max(60, 'At most 60 letters.')
 
 export const arrangeTeams = z.strictObject({
   ...onDay,
@@ -72,7 +73,7 @@ export type CountDays = z.input<typeof countDays>
 /** A further round: the same field, sides and groups on another day or the same one, added up with this. */
 export const callAgain = z.strictObject({
   ...onDay,
-  name: z.string().trim().min(1, 'A name is needed.').max(80, 'At most 80 letters.'),
+  name: typedLine().min(1, 'A name is needed.').max(80, 'At most 80 letters.'),
   date: isoDate,
   firstTee: clockTime,
   courseId,

@@ -2,6 +2,7 @@
 // out, what a wrong cell should read, and who is who among people of one name.
 
 import { z } from 'zod'
+import { typedLine } from './typed-text'
 
 /** What a column can be, in the order in which the menu offers it. */
 export const MEMBER_COLUMNS = [
@@ -83,7 +84,7 @@ export const memberImportChoices = z.strictObject({
   /** By row: a person already in the member list, or somebody new of the same name. */
   who: z.record(rowKey, z.string().min(1).max(64)).default({}),
   /** By row: what the cells should read. */
-  mended: z.record(rowKey, z.partialRecord(z.enum(MENDABLE), z.string().max(200))).default({}),
+  mended: z.record(rowKey, z.partialRecord(z.enum(MENDABLE), typedLine().max(200))).default({}),
 })
 export type MemberImportChoices = z.output<typeof memberImportChoices>
 

@@ -3,18 +3,19 @@
 import { z } from 'zod'
 import { personId } from './ids'
 import { SHOWN_AS } from './society-settings'
+import { typedLine } from './typed-text'
 
 const _id = z.string().min(1).max(40)
 
 export const correctDetails = z.strictObject({
   email: z.email('That is not an e-mail address.').max(120).nullable(),
-  phone: z.string().trim().max(40).nullable(),
+  phone: typedLine().max(40).nullable(),
 })
 export type CorrectDetails = z.input<typeof correctDetails>
 
 /** What only the desk can put right: the name, a figure, a score. Kept in the record, where the officers read it. */
 export const askCorrection = z.strictObject({
-  what: z.string().trim().min(5, 'Write what is wrong and what is right.').max(400, 'At most 400 letters.'),
+  what: typedLine().min(5, 'Write what is wrong and what is right.').max(400, 'At most 400 letters.'),
 })
 export type AskCorrection = z.input<typeof askCorrection>
 

@@ -2,13 +2,12 @@
 // day-file.md and lib/rules/day.ts.
 
 import { z } from 'zod'
+import { writtenLine } from './typed-text'
 
-export const id = z
-  .string('Write an id in quotation marks.')
+export const id = writtenLine('Write an id in quotation marks.')
   .min(1, 'An id cannot be empty.')
   .max(80, 'An id has at most 80 signs.')
-export const name = z
-  .string('Write a name in quotation marks.')
+export const name = writtenLine('Write a name in quotation marks.')
   .max(200, 'A name has at most 200 signs.')
   .regex(/\S/, 'A name cannot be empty.')
 

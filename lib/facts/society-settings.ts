@@ -2,6 +2,7 @@
 // Local data-protection law decides what is lawful; these are the society's own choices within it.
 
 import { z } from 'zod'
+import { writtenLine, writtenLines } from './typed-text'
 
 export const SHOWN_AS = ['name', 'initials', 'former-member'] as const
 export type ShownAs = (typeof SHOWN_AS)[number]
@@ -26,14 +27,14 @@ export const retention = z.strictObject({
 export const societySettings = z.strictObject({
   retention: retention.prefault({}),
   /** Whom to ask about privacy; shown on the notice, so a role rather than a person's own address. */
-  privacyContact: z.string().trim().max(160, 'At most 160 letters.').default(''),
+  privacyContact: writtenLine().trim().max(160, 'At most 160 letters.').default(''),
   /** How whoever leaves is shown on sheets and boards from then on, unless they ask for less. */
   leaversShownAs: z.enum(SHOWN_AS).default('name'),
   juniorsShownAs: z.enum(['name', 'initials']).default('initials'),
   /** May search engines list the public pages, with the names on them? */
   searchEngines: z.boolean().default(false),
   /** A sentence of the society's own for its notice. */
-  noticeMore: z.string().trim().max(1000, 'At most 1000 letters.').default(''),
+  noticeMore: writtenLines().trim().max(1000, 'At most 1000 letters.').default(''),
 })
 export type SocietySettings = z.output<typeof societySettings>
 

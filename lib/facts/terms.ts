@@ -3,6 +3,7 @@
 import { z } from 'zod'
 import { fiveChoices } from './format-choices'
 import { rarerTerms, whole } from './rarer-terms'
+import { writtenLine } from './typed-text'
 
 export const ONE_PRIZE = ['by-order', 'by-value', 'as-many'] as const
 export type OnePrize = (typeof ONE_PRIZE)[number]
@@ -50,7 +51,7 @@ export const competitionTerms = z.strictObject({
   allowance,
   /** The published figure, or an officer's own choice with its reason: shown on the sheet. */
   allowanceFrom: z.enum(['published', 'house-choice']),
-  allowanceReason: z.string().max(200).optional(),
+  allowanceReason: writtenLine().max(200).optional(),
   ties: tieRule,
   maximum: maximumScore.optional(),
   /** May guests win its prizes? */

@@ -5,6 +5,7 @@ import type { MemberImportPreview } from '@/lib/boards/desk-views'
 import type { Actor } from '@/lib/facts/actor'
 import type { SocietyId, UserId } from '@/lib/facts/ids'
 import { type MemberImportChoices, memberImportChoices, NOTHING_CHOSEN } from '@/lib/facts/member-import'
+import { harmlessLine } from '@/lib/facts/typed-text'
 import { ok, type Result, refused } from '@/lib/result'
 import { recordAct } from '@/lib/store/acts'
 import type { Tx } from '@/lib/store/client'
@@ -70,7 +71,8 @@ export async function importMembers(
       )
     if (!preview.ready)
       return refused('file-has-faults', 'Nothing was imported yet: some rows or questions still need an answer.')
-    const reason = `Imported from ${file.fileName.slice(0, 80)}`
+    const fileName = harmlessLine(file.fileName).slice(0, 80)
+    const reason = `Imported from ${fileName}`
     for (const one of plan.planned) await carryOut(tx, societyId, one, { reason, byUserId: userId }, now)
     const count = (what: Planned['what']) => plan.planned.filter((one) => one.what === what).length
     const done = {
@@ -89,7 +91,7 @@ export async function importMembers(
     }
     const record = { act: 'keep-people', area: figures > 0 ? ('handicaps' as const) : ('book' as const), after }
     if (done.added + done.changed > 0)
-      await recordAct(tx, actor, { ...record, subject: `Member list ${file.fileName.slice(0, 80)}` }, now)
+      await recordAct(tx, actor, { ...record, subject: `Member list ${fileName}` }, now)
     return ok(done)
   })
 }

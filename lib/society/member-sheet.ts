@@ -1,7 +1,8 @@
 // A member list out of a spreadsheet: what each row says, and which rows are no people. Plain decisions.
 
 import { labelsIn } from '@/lib/facts/labels'
-import type { MemberColumn, MemberImportChoices, Mendable } from '@/lib/facts/member-import'
+import { MENDABLE, type MemberColumn, type MemberImportChoices, type Mendable } from '@/lib/facts/member-import'
+import { CANNOT_BE_SHOWN, hasNoSign } from '@/lib/facts/typed-text'
 import { genderWord, type SheetColumns } from './member-headings'
 import { plainHeading } from './table-file'
 
@@ -149,6 +150,8 @@ function memberOf(
     fault('memberSince', `Member since “${cell('memberSince').slice(0, 40)}”: a year is needed, such as 1998.`)
   if (cell('membershipNumber').length > 30) fault('membershipNumber', 'A membership number has at most 30 signs.')
   if (cell('homeClub').length > 80) fault('homeClub', 'The name of a club has at most 80 letters.')
+  for (const which of MENDABLE)
+    if (hasNoSign(cell(which)) && !faults.some((one) => one.cell === which)) fault(which, CANNOT_BE_SHOWN)
   const nothing = (written: string) => (written === '' ? null : written)
   return {
     row,

@@ -5,6 +5,7 @@ import { createHash } from 'node:crypto'
 import { inflateRawSync } from 'node:zlib'
 import ExcelJS from 'exceljs'
 import Papa from 'papaparse'
+import { cleanLine, hasNoSign } from '@/lib/facts/typed-text'
 import { type Fault, ok, type Result, refused } from '@/lib/result'
 
 const MOST_BYTES = 2 * 1024 * 1024
@@ -28,7 +29,9 @@ export async function readTable(bytes: Uint8Array): Promise<Result<TableFile, Re
     return refused('file-too-large', 'The file is larger than 2 MB. Save the one sheet that is needed.')
   const read = begins(bytes, [0x50, 0x4b]) ? await fromXlsx(bytes) : fromText(bytes)
   if (!read.ok) return read
-  const rows = read.value.rows.map((row) => row.slice(0, MOST_COLUMNS).map((cell) => cell.trim()))
+  const rows = read.value.rows.map((row) =>
+    row.slice(0, MOST_COLUMNS).map((cell) => (hasNoSign(cell) ? cell : cleanLine(cell)).trim()),
+  )
   const filled = rows.filter((row) => row.some((cell) => cell !== '')).length
   if (filled === 0) return refused('empty-file', 'There is nothing in the file.')
   if (filled > MOST_ROWS)

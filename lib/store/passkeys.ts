@@ -13,6 +13,7 @@ import type { BetterAuthPlugin } from 'better-auth'
 import { APIError, createAuthEndpoint, freshSessionMiddleware } from 'better-auth/api'
 import { setSessionCookie } from 'better-auth/cookies'
 import { z } from 'zod'
+import { typedLine } from '@/lib/facts/typed-text'
 import { recordOfAccountIn } from './account-record'
 import { type Book, book, type Tx } from './client'
 import { settingsOfInstallation } from './settings'
@@ -113,7 +114,7 @@ export function passkeyPlugin() {
         {
           method: 'POST',
           use: [freshSessionMiddleware],
-          body: z.object({ name: z.string().trim().min(1).max(60), response: browserAnswer }),
+          body: z.object({ name: typedLine().min(1).max(60), response: browserAnswer }),
         },
         async (context) => {
           const { user } = context.context.session

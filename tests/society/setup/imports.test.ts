@@ -171,6 +171,20 @@ describe('a messy member list', () => {
     expect(souls.map((one) => one.figure).sort()).toEqual(['12.0', '13.0'])
   })
 
+  it('is cleaned of signs that show nothing, and a row with one that no keyboard makes is named', async () => {
+    const list = 'Name,Index,Sex\nIv\u200Bo \u202EHollowmere,12.0,M\nEna\u001B Quillby,9.0,F'
+    const file = csv(list, 'the \u202Elist.csv')
+    const preview = got(await previewMembers(w.actor, file))
+    expect(preview.look.map((one) => [one.row, one.sentences])).toEqual([
+      [3, ['There is a sign in it that cannot be shown. Delete it and write it again by hand.']],
+    ])
+    const choices = { mended: { 3: { firstName: 'Ena' } } }
+    const mended = got(await previewMembers(w.actor, { ...file, choices }))
+    got(await importMembers(w.actor, { ...file, choices, digest: mended.digest }))
+    const names = got(await memberList(w.actor)).map((one) => `${one.firstName} ${one.familyName}`)
+    expect(names).toEqual(expect.arrayContaining(['Ivo Hollowmere', 'Ena Quillby']))
+  })
+
   it('reads older letters, tabs, UTF-16 and names in one column', async () => {
     const latin = new Uint8Array([...'Name\tHcp\tM/F\nLefèvre, Zoë\t20.0\tL\n'].map((letter) => letter.charCodeAt(0)))
     const old = { fileName: 'old.txt', bytes: latin, choices: { handicap: 'society' } }
