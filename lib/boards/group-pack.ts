@@ -135,7 +135,9 @@ function countingIn(record: DayRecord, group: GroupRecord): Pick<CardPack, 'coun
     const { count, side } = format
     // The better ball of two is what a four-ball is: nobody needs it said on every hole.
     if (side.to === 2 && !variesByHole(count) && takeOnHole(count, 1).length === 1) return []
-    return [{ competition: competition.name, count, size: side.to }]
+    const { ballLost } = competition.terms
+    const inForce = count.kind === 'named-player' && ballLost !== undefined ? { ...count, lost: ballLost } : count
+    return [{ competition: competition.name, count: inForce, size: side.to }]
   })
   return counting.length > 0 ? { counting } : {}
 }

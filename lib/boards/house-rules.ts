@@ -4,10 +4,11 @@
 
 import type { CompetitionRecord, DayRecord } from '@/lib/facts/day-record'
 import type { Format } from '@/lib/rules/formats/format'
+import { ballLostInWords } from '@/lib/rules/formats/lost-ball'
 import type { CompetitionResult } from '@/lib/rules/standings'
 import { inWords } from './in-words'
 import { sideTeeOf } from './side-tee'
-import { BALL_LOST, PART_POINTS, RANKING } from './terms-in-words'
+import { PART_POINTS, RANKING } from './terms-in-words'
 
 export function houseRulesSaid(
   record: Pick<DayRecord, 'entries' | 'tees'>,
@@ -37,6 +38,8 @@ export function houseRulesSaid(
     ...(value.kind === 'shared' && !terms.ranking && standings.some(({ group }) => group !== undefined)
       ? [RANKING['in-group']]
       : []),
-    ...(count.kind === 'named-player' && terms.ballLost === undefined ? [BALL_LOST[count.lost]] : []),
+    ...(count.kind === 'named-player' && terms.ballLost === undefined
+      ? [ballLostInWords(count.lost, count.times)]
+      : []),
   ]
 }

@@ -2,11 +2,11 @@
 
 import type { CompetitionRecord, DayRecord, SideRecord } from '@/lib/facts/day-record'
 import type { EntryId } from '@/lib/facts/ids'
+import { ballLostInWords, inTurnOnceLost } from '@/lib/rules/formats/lost-ball'
 import { placeOfHole } from '@/lib/rules/hole-numbers'
 import { sideBall, startHoleOf } from './ball-facts'
 import { formatIn } from './format-of-competition'
 import { ordinal } from './in-words'
-import { BALL_LOST } from './terms-in-words'
 
 export const hasNamedBall = (competition: CompetitionRecord): boolean =>
   formatIn(competition)?.count.kind === 'named-player'
@@ -23,10 +23,12 @@ export function carrierAt(players: readonly EntryId[], place: number): EntryId |
   return players.length === 0 ? null : (players[place % players.length] ?? null)
 }
 
-/** What the loss costs, as the terms have it. */
-export function lossInWords(competition: CompetitionRecord): string | null {
+/** What the loss costs, as the terms have it: the sentence, and what the score of the player in turn does from there on. */
+export function lossInWords(competition: CompetitionRecord): { cost: string; inTurn: string | null } | null {
   const count = formatIn(competition)?.count
-  return count?.kind === 'named-player' ? BALL_LOST[competition.terms.ballLost ?? count.lost] : null
+  if (count?.kind !== 'named-player') return null
+  const lost = competition.terms.ballLost ?? count.lost
+  return { cost: ballLostInWords(lost, count.times), inTurn: inTurnOnceLost(lost, count.times) }
 }
 
 /** "yellow ball lost on the 11th by Haldane"; null where the competition has no such ball. */

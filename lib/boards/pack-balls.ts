@@ -36,7 +36,7 @@ function ballOf(
   if (!card) return []
   const names = namesOf(record)
   const { drives } = sideBall(side.id, record.ballFacts, record.round)
-  const cost = lossInWords(competition)
+  const loss = lossInWords(competition)
   const lost = new Map<number, boolean>()
   for (const fact of record.ballFacts)
     if (fact.sideId === side.id && fact.kind === 'ball-lost' && !fact.late) lost.set(fact.hole, fact.lost)
@@ -49,7 +49,7 @@ function ballOf(
       players: playingOf(record, side).map((entryId) => ({ entryId, name: names.short(entryId) })),
       minimum: kind === 'drives' ? (competition.terms.minimumDrives ?? null) : null,
       drives: kind === 'drives' ? drives : drives.map(() => null),
-      ...(kind === 'named-ball' && cost !== null ? { cost } : {}),
+      ...(loss === null ? {} : { cost: loss.cost, ...(loss.inTurn === null ? {} : { inTurn: loss.inTurn }) }),
       // In the order of play, so that the first is where it was lost.
       lost: kind === 'named-ball' ? holesFrom(record.round, group.startHole).filter((hole) => lost.get(hole)) : [],
     },

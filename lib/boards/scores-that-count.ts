@@ -13,10 +13,14 @@ const RANKS = ['the best', 'the second', 'the third', 'the fourth', 'the fifth',
 const TIMES = ['not at all', 'once', 'twice', 'three times']
 
 /** "The best score counts here", "The best two scores count here", "All three scores count here". */
-export function scoresThatCount(count: CountChoice, hole: number, size: number): string {
+export function scoresThatCount(count: CountChoice, hole: number, size: number, isBallLost = false): string {
   const take = takeOnHole(count, hole)
   if (count.kind === 'named-player') {
     const others = take.length === 1 ? 'the best score of the others' : `the best ${inWords(take.length)} of the others`
+    if (isBallLost && count.lost === 'side-out') return 'The side is out'
+    if (isBallLost && count.lost === 'named-score-nothing')
+      return take.length === 1 ? 'The best score of the others counts here' : `${capital(others)} count here`
+    if (isBallLost) return `The score of the player in turn and ${others} count here`
     const times = count.times === 1 ? '' : `, ${TIMES[count.times] ?? `${count.times} times`},`
     return `The yellow ball’s score${times} and ${others} count here`
   }

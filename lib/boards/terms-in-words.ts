@@ -2,6 +2,7 @@
 
 import type { CompetitionRecord } from '@/lib/facts/day-record'
 import { ballValueOf, type Format } from '@/lib/rules/formats/format'
+import { ballLostInWords } from '@/lib/rules/formats/lost-ball'
 import { readBack } from '@/lib/rules/formats/read-back'
 import { decidingHandicap, divisionInWords } from './divisions'
 import { formatIn } from './format-of-competition'
@@ -42,11 +43,13 @@ export function termSentences(terms: Partial<Pick<Terms, Said>>, format: Format 
     ...(terms.partPoints ? [PART_POINTS[terms.partPoints]] : []),
     ...(terms.ranking ? [RANKING[terms.ranking]] : []),
     ...(terms.minimumDrives ? [drivesInWords(terms.minimumDrives)] : []),
-    ...(terms.ballLost ? [BALL_LOST[terms.ballLost]] : []),
+    ...(terms.ballLost ? [ballLostInWords(terms.ballLost, timesNamed(format))] : []),
     ...(terms.notPlayed ? [NOT_PLAYED[terms.notPlayed]] : []),
     ...(terms.divisions ?? []).map((one) => `${one.name}: ${lowered(divisionInWords(one, decidingHandicap(format)))}`),
   ]
 }
+
+const timesNamed = (format: Format | null) => (format?.count.kind === 'named-player' ? format.count.times : 1)
 
 const lowered = (sentence: string) => sentence.charAt(0).toLowerCase() + sentence.slice(1)
 
@@ -91,12 +94,6 @@ const DIFFERENCE: Readonly<Record<NonNullable<Terms['matchDifference']>, string>
 const EXTRA_HOLES: Readonly<Record<NonNullable<Terms['extraHoleStrokes']>, string>> = {
   'as-on-the-card': 'On extra holes strokes fall as on the card.',
   none: 'On extra holes nobody receives strokes.',
-}
-
-export const BALL_LOST: Readonly<Record<NonNullable<Terms['ballLost']>, string>> = {
-  'counts-once': 'Once the named ball is lost the named score counts once, like the others.',
-  'named-score-nothing': 'Once the named ball is lost the named score counts nothing.',
-  'side-out': 'A side that loses the named ball is out.',
 }
 
 export const PART_POINTS: Readonly<Record<NonNullable<Terms['partPoints']>, string>> = {

@@ -107,6 +107,8 @@ export interface PackBall {
   readonly lost: readonly number[]
   /** What the loss of the named ball costs, in a sentence. */
   readonly cost?: string
+  /** What the score of the player in turn does from there on; absent where the side is out. */
+  readonly inTurn?: string
 }
 
 /** A match somebody of the group plays in, with what the phone counts it from. */

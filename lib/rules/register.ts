@@ -103,7 +103,10 @@ export const REGISTER: readonly RegisteredRule[] = [
     clause: '23.2',
     edition: ROG,
     status: 'done',
-    departures: ['While partners are still out, a hole counts as soon as enough scores are in.'],
+    departures: [
+      'While partners are still out, a hole counts as soon as enough scores are in.',
+      'Once a named ball is lost the player in turn stays named by the same rota (common practice, no source).',
+    ],
     file: 'lib/rules/count/count-on-hole.ts',
   },
   {

@@ -37,7 +37,9 @@ describe('house rules', () => {
   })
 
   it('of a ball that is lost, unless the terms say it', () => {
-    expect(said('yellow-ball', 4)).toEqual(['Once the named ball is lost the named score counts nothing.'])
+    expect(said('yellow-ball', 4)).toEqual([
+      'Once the named ball is lost the score of the player in turn counts nothing.',
+    ])
     expect(said('yellow-ball', 4, { ballLost: 'side-out' })).toEqual([])
   })
 

@@ -102,5 +102,5 @@ test('the working of a hole says who has the named ball, and where it was lost',
   })
   const said = (hole: number) => holeWorking(day, 'c', 's', hole)!.steps.at(-1)!.sentence
   expect(said(18)).toMatch(/^trevennor has the named ball on this hole\. /)
-  expect(said(2)).toMatch(/^The named ball was lost on hole 2: the score in turn counts nothing\. /)
+  expect(said(2)).toMatch(/^The named ball was lost on hole 2: the score of coldbrook, in turn here, counts nothing\. /)
 })

@@ -16,7 +16,7 @@ import { HoleHead } from './hole-head'
 import { MatchesOnHole } from './matches-so-far'
 import { headingsOf, noScoreEndsTheCard } from './reading'
 import { ScoreRow } from './score-row'
-import { NamedBalls, SideBalls } from './side-ball'
+import { allBallsLost, NamedBalls, SideBalls } from './side-ball'
 import { signatureOffOnHole, signaturesOffInWords } from './signature-off'
 import type { Place } from './use-place'
 
@@ -92,7 +92,7 @@ export function HoleView({ pack, now, book, hole, why, go, refuse }: Props) {
         {pack.counting?.map((one) => (
           <p className="c-other" key={one.competition}>
             {(pack.counting?.length ?? 0) > 1 && `${one.competition}: `}
-            <b>{scoresThatCount(one.count, hole, one.size)}</b>
+            <b>{scoresThatCount(one.count, hole, one.size, allBallsLost(now, hole))}</b>
           </p>
         ))}
         <NamedBalls now={now} book={book} hole={hole} refuse={refuse} />

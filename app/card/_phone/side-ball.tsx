@@ -103,6 +103,19 @@ export function lostBefore({ lost }: Pick<PackBall, 'lost'>, order: readonly num
   return first !== undefined && order.indexOf(first) < order.indexOf(hole) ? first : null
 }
 
+/** After the loss the rota goes on: who is in turn on this hole, and what that score does. */
+export function lossOnHole({ cost, inTurn }: Pick<PackBall, 'cost' | 'inTurn'>, name: string | undefined): string {
+  return inTurn && name ? `${name} is in turn: that score ${inTurn}.` : (cost ?? '')
+}
+
+/** The named ball of every side here was lost by this hole. */
+export function allBallsLost({ balls, pack }: GroupSnapshot, hole: number): boolean {
+  const named = balls.filter((one) => one.kind === 'named-ball')
+  if (!pack || named.length === 0) return false
+  const order = holesInPlay(pack)
+  return named.every((ball) => ball.lost.includes(hole) || lostBefore(ball, order, hole) !== null)
+}
+
 function NamedBall({ ball, now, book, hole, refuse }: OneBall) {
   if (!now.pack) return null
   const lostOn = lostBefore(ball, holesInPlay(now.pack), hole)
@@ -118,7 +131,7 @@ function NamedBall({ ball, now, book, hole, refuse }: OneBall) {
     return (
       <p className="c-other c-yellow">
         {whose}
-        <b>Yellow ball lost on hole {lostOn}</b>, {nameOn(lostOn)} had it. {ball.cost}
+        <b>Yellow ball lost on hole {lostOn}</b>, {nameOn(lostOn)} had it. {lossOnHole(ball, nameOn(hole))}
       </p>
     )
   return (

@@ -5,6 +5,7 @@ import type { CardOutcome, Day, HoleScore } from '../day'
 import { floorDiv, modulo, wholeHandicap } from '../exact/fraction'
 import { FORMATS } from '../formats/catalogue'
 import { type BallValue, ballValueOf, type Format, type Shares, type Unit } from '../formats/format'
+import { inTurnOnceLost } from '../formats/lost-ball'
 import { type Ball, isStruckOut } from '../score/balls'
 import { indexOf } from '../score/day-index'
 import type { Entrant } from '../score/entrants'
@@ -276,12 +277,11 @@ function namedBall(
 ): string {
   if (format.count.kind !== 'named-player') return ''
   if (!lostFrom(entrant, balls)(i)) return `${nameOf(namedOn(entrant, i))} has the named ball on this hole. `
-  const cost = {
-    'counts-once': 'the score in turn counts once, like the others',
-    'named-score-nothing': 'the score in turn counts nothing',
-    'side-out': 'the side is out',
-  }[competition.ballLost ?? format.count.lost]
-  return `The named ball was lost on hole ${entrant.ballLostOn}: ${cost}. `
+  const inTurn = inTurnOnceLost(competition.ballLost ?? format.count.lost, format.count.times)
+  const from = `The named ball was lost on hole ${entrant.ballLostOn}: `
+  return inTurn === null
+    ? `${from}the side is out. `
+    : `${from}the score of ${nameOf(namedOn(entrant, i))}, in turn here, ${inTurn}. `
 }
 
 const nameIn = (day: Day) => (id: string) => day.players.find((one) => one.id === id)?.name ?? id

@@ -65,6 +65,10 @@ describe('a team of four', () => {
         1,
       ),
     )
+    // House rule (common practice, no source): the player in turn stays named, counted once; where that is how often the ball
+    // counted before, the loss costs nothing.
+    const once = team('yellow-ball', { ballLost: 'counts-once' }, { sides }).holes.map((hole) => hole.value)
+    expect(once).toEqual(yellow(1, 19))
     expect(team('yellow-ball', { ballLost: 'side-out' }, { sides }).noPlace).toBe('no-return')
   })
 

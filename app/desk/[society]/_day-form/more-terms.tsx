@@ -168,8 +168,11 @@ export function MoreTerms({ at, draft, format, edition, words, onChange }: Props
               label="When the named ball is lost"
               options={[
                 { value: '', label: 'As the form of play has it' },
-                { value: 'counts-once', label: 'The named score counts once' },
-                { value: 'named-score-nothing', label: 'The named score counts nothing' },
+                {
+                  value: 'counts-once',
+                  label: `The player in turn ${format.count.kind === 'named-player' && format.count.times > 1 ? 'still counts, but once' : 'still counts, as if never lost'}`,
+                },
+                { value: 'named-score-nothing', label: 'The player in turn counts nothing' },
                 { value: 'side-out', label: 'The side is out' },
               ]}
             />
