@@ -1,25 +1,60 @@
-// Sides that did not take the drives the terms ask for, by name, for the officer who closes the day. What follows is for the
-// committee to say: common practice, no source. Until it rules the side keeps its place.
+// Sides that did not take the drives the terms ask for, by name: for the officer before the side's card is accepted and again
+// before the day is closed, and then for the sheet. What follows is for the committee to say: common practice, no source. Until
+// it rules the side keeps its place.
 
-import type { DayRecord } from '@/lib/facts/day-record'
+import type { CompetitionRecord, DayRecord, SideRecord } from '@/lib/facts/day-record'
+import type { EntryId } from '@/lib/facts/ids'
+import { holesOfRound } from '@/lib/rules/hole-numbers'
 import { drivesStand, sideBall } from './ball-facts'
 import { type Names, namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
 import { listed } from './in-words'
 
-/** "Texas: Ashgill and Verrow took two of four drives of Verrow." Holes on which nobody's drive is written are named too. */
+type CompetitionOf = Pick<CompetitionRecord, 'format' | 'terms' | 'sides'>
+
+/** "Texas, Ashgill and Verrow: Verrow 4 needed, 2 taken." Holes on which nobody's drive is written are named too. */
 export function drivesShort(record: DayRecord, names: Names = namesOf(record)): readonly string[] {
-  return record.competitions.flatMap((one) => {
-    const { minimumDrives } = one.terms
-    if (minimumDrives === undefined || formatIn(one)?.ball !== 'one') return []
-    return one.sides.flatMap((side) => {
-      const { drives } = sideBall(side.id, record.ballFacts, record.round)
-      const stand = drivesStand(side.entryIds, drives, minimumDrives)
-      const short = stand.counts.filter(({ wanted }) => wanted > 0)
-      if (short.length === 0) return []
-      const each = short.map(({ entryId, taken }) => `${names.short(entryId)} ${minimumDrives} needed, ${taken} taken`)
-      const open = stand.open === 0 ? '' : ` On ${stand.open} of the holes no drive is written.`
-      return [`${one.name}, ${names.entrant(side.id)}: ${listed(each)}.${open}`]
-    })
+  return record.competitions.flatMap((one) =>
+    shortSides(record, one, names).map(
+      ({ side, each, open }) => `${one.name}, ${names.entrant(side.id)}: ${each}.${open}`,
+    ),
+  )
+}
+
+/** Before the card that a side is written on is accepted: "Verrow 4 needed, 2 taken. On hole 18 no drive is written." */
+export function drivesShortOnCard(record: DayRecord, holder: EntryId, names: Names): readonly string[] {
+  return record.competitions.flatMap((one) =>
+    shortSides(record, one, names)
+      .filter(({ side }) => side.entryIds.includes(holder))
+      .map(({ each, open }) => `${one.name}: ${each}.${open}`),
+  )
+}
+
+/** On the sheet of a closed day, in one sentence: "Too few drives: Ashgill and Verrow (Verrow 4 needed, 2 taken)." */
+export function drivesShortSaid(record: DayRecord, one: CompetitionRecord, names: Names): readonly string[] {
+  const short = record.status === 'closed' ? shortSides(record, one, names) : []
+  if (short.length === 0) return []
+  const sides = short.map(({ side, each }) => `${names.entrantShort(side.id)} (${each})`)
+  return [`Too few drives: ${sides.join('; ')}.`]
+}
+
+function shortSides(record: DayRecord, one: CompetitionOf, names: Names) {
+  const { minimumDrives } = one.terms
+  if (minimumDrives === undefined || formatIn(one)?.ball !== 'one') return []
+  return one.sides.flatMap((side: SideRecord) => {
+    const { drives } = sideBall(side.id, record.ballFacts, record.round)
+    const stand = drivesStand(side.entryIds, drives, minimumDrives)
+    const short = stand.counts.filter(({ wanted }) => wanted > 0)
+    if (short.length === 0) return []
+    const each = short.map(({ entryId, taken }) => `${names.short(entryId)} ${minimumDrives} needed, ${taken} taken`)
+    const holes = holesOfRound(record.round).filter((_, at) => !side.entryIds.some((id) => id === drives[at]))
+    return [{ side, each: listed(each), open: openInWords(holes) }]
   })
+}
+
+/** Few holes are named, many are counted. */
+function openInWords(holes: readonly number[]): string {
+  if (holes.length === 0) return ''
+  if (holes.length > 3) return ` On ${holes.length} of the holes no drive is written.`
+  return ` On ${holes.length === 1 ? 'hole' : 'holes'} ${listed(holes.map(String))} no drive is written.`
 }

@@ -105,6 +105,8 @@ export interface CardReturn {
   }[]
   /** Everything that stands in the way of taking the card in, one sentence each. */
   readonly faults: readonly { readonly place: string; readonly sentence: string }[]
+  /** Drives that the terms ask for and nobody wrote, by name and number: looked at before the card is accepted. */
+  readonly drivesShort: readonly string[]
   readonly lateFacts: readonly LateFactLine[]
   readonly rulings: readonly RulingLine[]
   /** What the paper adds up to, as it was entered. */

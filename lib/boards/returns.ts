@@ -16,6 +16,7 @@ import {
 } from './current-card'
 import { timeInWords } from './dates-in-words'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
+import { drivesShortOnCard } from './drives-short'
 import { type Names, namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
 import { groupsOnCourse } from './groups-on-course'
@@ -142,6 +143,8 @@ function cardReturn(
   const { record, names } = desk
   const tee = teeOfCard(record, entry, own)
   const paper = kept.paper ?? NO_TOTALS
+  const begun = card.missing.length < card.holes.length
+  const drives = begun && !card.outcome ? drivesShortOnCard(record, entry.id, names) : []
   const faults = kept.state === 'taken-in' ? [] : faultsOf(card)
   return {
     cardId: kept.id,
@@ -157,7 +160,10 @@ function cardReturn(
     takenInAt: kept.takenInAt?.toISOString() ?? null,
     outcome: card.outcome,
     stands: card.stands,
-    line: lineOf(kept, card, group),
+    line:
+      drives.length > 0 && isHandedIn(kept.state, card)
+        ? `${lineOf(kept, card, group)}, too few drives`
+        : lineOf(kept, card, group),
     holes: (tee?.holes ?? []).map((hole, at) => returnHole(desk, card, hole, own?.holes[at], at)),
     out: own?.out ?? null,
     in: own?.in ?? null,
@@ -176,6 +182,7 @@ function cardReturn(
         covers: one.withdrawnAt === null,
       })),
     faults,
+    drivesShort: drives,
     lateFacts: card.lateFacts.map((fact) => lateLine(desk, entry, card, fact)),
     rulings: rulings.filter((one) => one.cardId === kept.id),
     paper,
@@ -183,6 +190,7 @@ function cardReturn(
       kept.state === 'handed-in' &&
       card.outcome === null &&
       faults.length === 0 &&
+      drives.length === 0 &&
       card.lateFacts.length === 0 &&
       totalsThatDiffer(card.scores, paper).length === 0,
   }

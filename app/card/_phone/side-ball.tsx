@@ -2,6 +2,7 @@
 
 // What is written beside the strokes of a side: whose drive was taken on this hole, and that the named ball was lost.
 
+import { listed } from '@/lib/boards/in-words'
 import type { PackBall } from '@/lib/facts/card-pack'
 import type { EntryId } from '@/lib/facts/ids'
 import { holesInPlay, roundOfPack } from '@/lib/outbox/card-now'
@@ -55,6 +56,15 @@ export function drivesOutOfReach({ players, drives, minimum }: PackBall): boolea
     return sum + Math.max(0, (minimum ?? 0) - drives.filter((one) => one === entryId).length)
   }, 0)
   return wanted > open
+}
+
+/** Before anybody signs: what the side's drives still lack, by name and number; null where nothing does. */
+export function drivesLacking({ players, drives, minimum }: PackBall): string | null {
+  const short = players.flatMap(({ entryId, name }) => {
+    const taken = drives.filter((one) => one === entryId).length
+    return taken < (minimum ?? 0) ? [`${name} ${taken} of ${minimum}`] : []
+  })
+  return short.length === 0 ? null : `Too few drives are written: ${listed(short)}.`
 }
 
 function Drives({ ball, now, book, hole, refuse }: OneBall) {

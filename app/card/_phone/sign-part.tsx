@@ -1,9 +1,10 @@
 'use client'
 
-import type { CardPack } from '@/lib/facts/card-pack'
+import type { CardPack, PackBall } from '@/lib/facts/card-pack'
 import type { EntryId } from '@/lib/facts/ids'
 import { type CardNow, marksItself, type SignatureNow } from '@/lib/outbox/card-now'
 import { mayNotSign, type SigningRefusal } from '@/lib/outbox/signing'
+import { drivesLacking } from './side-ball'
 import { signaturesOffInWords } from './signature-off'
 import { hashOf } from './use-place'
 import { clock, fullName, playersIn, shortName } from './words'
@@ -58,11 +59,28 @@ function stopsSigning(card: CardNow) {
 }
 
 /** Above the holes: what keeps the card from being signed, or that a signature came off. */
-export function BeforeSigning({ pack, card }: { readonly pack: CardPack; readonly card: CardNow }) {
+export function BeforeSigning({
+  pack,
+  card,
+  balls,
+}: {
+  readonly pack: CardPack
+  readonly card: CardNow
+  readonly balls: readonly PackBall[]
+}) {
   const stops = card.closed ? null : stopsSigning(card)
   const firstHole = card.notAgreed[0] ?? card.missing[0]
   return (
     <>
+      {!stops &&
+        balls.map((ball) => {
+          const lacking = ball.cardId === card.card.cardId ? drivesLacking(ball) : null
+          return lacking ? (
+            <div key={ball.sideId} className="notice waits c-notice" role="status">
+              <p>{lacking} Whose drive it was is written on the page of each hole.</p>
+            </div>
+          ) : null
+        })}
       {signaturesOffInWords(pack, card).map((sentence) => (
         <div key={sentence} className="notice waits c-notice" role="status">
           <p>{sentence}</p>

@@ -110,7 +110,7 @@ export function WholeCard(props: Props) {
           </div>
         </dl>
       </header>
-      <BeforeSigning pack={pack} card={card} />
+      <BeforeSigning pack={pack} card={card} balls={now.balls} />
       <div className="scroll" tabIndex={0} role="group" aria-label="Hole by hole">
         <table className="c-table">
           <caption className="unseen">Card of {cardName(card.card)}, hole by hole</caption>

@@ -3,8 +3,11 @@
 // paired anew; two groups on one hole of a shotgun start are told apart. The figures by hand: Rules of Handicapping 2024,
 // Appendix C (foursomes 50 % of the combined course handicap), 6.1a for a course handicap.
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { drivesLacking } from '@/app/card/_phone/side-ball'
+import { boardOf } from '@/lib/boards/board'
 import { drivesShort } from '@/lib/boards/drives-short'
 import { groupPack } from '@/lib/boards/group-pack'
+import { returnsOf } from '@/lib/boards/returns'
 import { sideHandicapsOf } from '@/lib/boards/side-handicaps'
 import { startSheetOf } from '@/lib/boards/start-sheet'
 import { teamMatesPaired } from '@/lib/boards/team-mates'
@@ -16,6 +19,7 @@ import { arrangePairings } from '@/lib/society/arrange-pairings'
 import { arrangeTeams } from '@/lib/society/arrange-teams'
 import { changeHandicap } from '@/lib/society/change-handicap'
 import { enterPlayers } from '@/lib/society/enter-players'
+import { keyCard } from '@/lib/society/enter-score'
 import { freezeHandicaps } from '@/lib/society/freeze-handicaps'
 import { keyBall } from '@/lib/society/key-ball'
 import { arrangeGroups } from '@/lib/society/make-draw'
@@ -106,6 +110,42 @@ describe('drives', () => {
       'Texas, Haldane, Thackerstone, Coldbrook and Trevennor: Trevennor 4 needed, 0 taken.',
     )
     expect(drivesShort(await record(dayId))[1]).toContain('On 18 of the holes no drive is written.')
+
+    // Said on the side's card at the desk before it is accepted, which is not done with the others in one press.
+    const card = (await record(dayId)).cards.find((one) => side!.entryIds.includes(one.entryId))!
+    const scores = Array<number>(18).fill(4)
+    got(await keyCard(w.actor, { dayId, cardId: card.id, scores, signed: { player: true, marker: true } }))
+    const handedIn = async () =>
+      returnsOf(await record(dayId), 'UTC')
+        .groups.flatMap((group) => group.cards)
+        .find((one) => one.cardId === card.id)!
+    expect(await handedIn()).toMatchObject({
+      line: 'handed in, too few drives',
+      isReady: false,
+      drivesShort: ['Texas: Trevennor 4 needed, 0 taken.'],
+    })
+    // And on the phone before anybody signs.
+    const day0 = await record(dayId)
+    const group = day0.groups.find((one) => one.entryIds.includes(card.entryId))!
+    expect(drivesLacking(groupPack(day0, group).balls![0]!)).toMatch(
+      /^Too few drives are written: .*Trevennor 0 of 4\.$/,
+    )
+
+    // The sheet of the closed day says it in one sentence, the side that never went out beside it.
+    const closed = boardOf({ ...day0, status: 'closed' }, new Date())
+    expect(closed.competitions[0]!.moreTerms[0]).toMatch(
+      /^Too few drives: Haldane, Thackerstone, Coldbrook and Trevennor \(Trevennor 4 needed, 0 taken\); /,
+    )
+    expect(boardOf(day0, new Date()).competitions[0]!.moreTerms.join(' ')).not.toContain('Too few drives')
+
+    got(
+      await keyBall(w.actor, {
+        dayId,
+        sideId: side!.id,
+        drives: Array.from({ length: 18 }, (_, hole) => (hole === 17 ? null : idOf(FIRST[hole % 4]!))),
+      }),
+    )
+    expect(await handedIn()).toMatchObject({ line: 'handed in', isReady: true, drivesShort: [] })
   })
 })
 

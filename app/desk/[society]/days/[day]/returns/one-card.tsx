@@ -81,6 +81,7 @@ export function OneCard({ card, view, where, rule, begin }: Props) {
       />
       <Signatures card={card} />
       {access === 'closed' ? null : <InTheWay card={card} />}
+      {isClosed ? null : <TooFewDrives card={card} at={`/desk/${where.society}/days/${where.day}/matches`} />}
       {open.length > 0 && !isClosed ? (
         <section aria-labelledby="not-agreed-h">
           <h2 id="not-agreed-h">Not agreed</h2>
@@ -139,6 +140,30 @@ const ROLES = ['player', 'marker'] as const
 
 const signer = (card: CardReturn, role: 'player' | 'marker') =>
   role === 'player' ? `the player, ${card.player}` : card.marker ? `the marker, ${card.marker.name}` : 'the marker'
+
+/** Nothing forbids accepting it: what follows is for the committee to say. */
+function TooFewDrives({ card, at }: { readonly card: CardReturn; readonly at: string }) {
+  if (card.drivesShort.length === 0) return null
+  return (
+    <Notice
+      kind="waits"
+      word="Too few drives"
+      acts={
+        <Link className="btn" href={at}>
+          Enter the drives
+        </Link>
+      }
+    >
+      {card.drivesShort.map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+      <p>
+        Drives from a paper card are entered under Sides and matches. Accepted as it is, the side keeps its place until
+        the committee rules.
+      </p>
+    </Notice>
+  )
+}
 
 /** What stands in the way besides the open holes, which the card itself shows. */
 function InTheWay({ card }: { readonly card: CardReturn }) {
