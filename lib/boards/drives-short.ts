@@ -10,7 +10,7 @@ import { type Names, namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
 import { listed } from './in-words'
 
-type CompetitionOf = Pick<CompetitionRecord, 'format' | 'terms' | 'sides'>
+type CompetitionOf = Pick<CompetitionRecord, 'name' | 'format' | 'terms' | 'sides'>
 
 /** "Texas, Ashgill and Verrow: Verrow 4 needed, 2 taken." Holes on which nobody's drive is written are named too. */
 export function drivesShort(record: DayRecord, names: Names = namesOf(record)): readonly string[] {

@@ -10,6 +10,8 @@ import { namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
 import { nameOf, noteOf } from './handicap-table'
 import { listed } from './in-words'
+import { matchesToCount } from './match-cards'
+import { matchStrokesSaid } from './match-strokes-said'
 import { carrierAt, hasNamedBall, playingOf } from './named-balls'
 import { withNoPart } from './no-part'
 import { type MainReading, mainReading, teeOfCard } from './own-handicaps'
@@ -41,6 +43,8 @@ export interface PrintedCard {
   readonly counts?: readonly number[]
   /** How many scores count, in a sentence: on every hole the same. */
   readonly countRule?: string
+  /** Where strokes are received in each match of the player's, if the dots do not say it. */
+  readonly matchStrokes?: readonly string[]
   /** Partners who tee off in turn, the first on the odd holes: Rules of Golf 22.3. */
   readonly teesOff?: 'in-turn'
 }
@@ -99,7 +103,9 @@ function ofTeam(
 const fullNameOf = (entry: EntryRecord | undefined) => (entry ? nameOf(entry) : '')
 
 export function printedCards(record: DayRecord): PrintedCards {
-  const main = mainReading(record, dayOfRecord(record))
+  const day = dayOfRecord(record)
+  const main = mainReading(record, day)
+  const matches = matchesToCount(record, day)
   const entries = new Map(record.entries.map((entry) => [entry.id, entry]))
   const { short } = namesOf(record)
   const without: string[] = []
@@ -118,6 +124,7 @@ export function printedCards(record: DayRecord): PrintedCards {
         return []
       }
       const strokes = strokesOnHoles(line.playingHandicap, tee.holes)
+      const matchStrokes = matchStrokesSaid(record, matches, entry.id, strokes)
       return [
         {
           entryId: entry.id,
@@ -125,6 +132,7 @@ export function printedCards(record: DayRecord): PrintedCards {
           note: here.length > 1 ? null : noteOf(entry),
           ...ofSide(record, side, (id) => fullNameOf(entries.get(id))),
           ...ofTeam(record, entry.id, tee.holes, short),
+          ...(matchStrokes.length > 0 ? { matchStrokes } : {}),
           tee: tee.name,
           playingHandicap: line.playingHandicap,
           marker: player.marker,

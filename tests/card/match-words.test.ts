@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest'
 import { concededSaid, concedes, holeSoFar, isOverBefore, matchSoFar } from '@/app/card/_phone/match-words'
+import { differsFromDots, strokesHere, strokesInWords } from '@/lib/boards/match-strokes'
 import { type MatchToCount, matchNow } from '@/lib/rules/matches/match-now'
 
 const both = { a: 'Storrey', b: 'Haldane' }
@@ -88,5 +89,31 @@ describe('what was conceded', () => {
     ])
     expect(concedes(both, 'a', 4)).toBe('Storrey concedes hole 4')
     expect(concedes({ ...both, b: 'Verrow and Ashgill' }, 'b', null)).toBe('Verrow and Ashgill concede the match')
+  })
+})
+
+describe('strokes of a match beside the dots', () => {
+  const holes = Array.from({ length: 18 }, (_, at) => at + 1)
+  const on = (...at: number[]) => holes.map((hole) => at.filter((one) => one === hole).length)
+
+  it('on the card: on which holes, how many', () => {
+    expect(strokesInWords(on(), holes)).toBe('no strokes')
+    expect(strokesInWords(on(5), holes)).toBe('one stroke on hole 5')
+    expect(strokesInWords(on(2, 5, 7, 7), holes)).toBe('two strokes on hole 7, one stroke on holes 2 and 5')
+    expect(strokesInWords(on(...holes), holes)).toBe('one stroke on every hole')
+    expect(strokesInWords([-1, ...Array<number>(17).fill(0)], holes)).toBe('one stroke given back on hole 1')
+    expect(differsFromDots(on(2), on(2))).toBe(false)
+    expect(differsFromDots(on(2), on(3))).toBe(true)
+  })
+
+  it('on the hole: who has one', () => {
+    expect(strokesHere([{ name: 'Ada', strokes: 0 }])).toBe('no strokes here')
+    expect(
+      strokesHere([
+        { name: 'Ada', strokes: 1 },
+        { name: 'Ben', strokes: 0 },
+        { name: 'Cai', strokes: 2 },
+      ]),
+    ).toBe('strokes here: Ada, Cai two')
   })
 })

@@ -19,6 +19,7 @@ import { ScoreRow } from './score-row'
 import { allBallsLost, NamedBalls, SideBalls } from './side-ball'
 import { signatureOffOnHole, signaturesOffInWords } from './signature-off'
 import type { Place } from './use-place'
+import { shortName } from './words'
 
 interface Props {
   readonly pack: CardPack
@@ -97,7 +98,12 @@ export function HoleView({ pack, now, book, hole, why, go, refuse }: Props) {
         ))}
         <NamedBalls now={now} book={book} hole={hole} refuse={refuse} />
         <GamesOnHole games={pack.games} cards={now.cards} hole={hole} />
-        <MatchesOnHole matches={now.matches} cards={now.cards} hole={hole} />
+        <MatchesOnHole
+          matches={now.matches}
+          cards={now.cards}
+          hole={hole}
+          nameOf={(entryId) => shortName(pack, entryId)}
+        />
       </header>
       <p className="unseen" aria-live="polite">
         {off && now.cards.flatMap((card) => signaturesOffInWords(pack, card)).join(' ')}

@@ -2,7 +2,8 @@
 
 import { counted, listed } from '@/lib/boards/in-words'
 import { resultSaid } from '@/lib/boards/match-ending-words'
-import type { PackMatch } from '@/lib/facts/card-pack'
+import { differsFromDots, strokesInWords, strokesOf } from '@/lib/boards/match-strokes'
+import type { PackCard, PackMatch } from '@/lib/facts/card-pack'
 import type { MatchNow, MatchToCount } from '@/lib/rules/matches/match-now'
 
 type Both = Pick<PackMatch, 'a' | 'b'>
@@ -37,6 +38,21 @@ export function holeSoFar({ a, b }: Both, now: MatchNow, hole: number): string |
   const before = now.states.slice(0, at).findLast((state) => state.up !== null)?.up ?? 0
   if (after === before) return `hole ${hole} shared`
   return `${verb(after > before ? a : b, 'wins', 'win')} hole ${hole}`
+}
+
+/** On the player's card, where the dots are those of another competition: "Four-ball match: one stroke on holes 2 and 5." */
+export function strokesSaid(
+  { competition, match }: PackMatch,
+  { entryId, holes }: Pick<PackCard, 'entryId' | 'holes'>,
+): readonly string[] {
+  const strokes = strokesOf(match, entryId)
+  const isOther =
+    strokes !== null &&
+    differsFromDots(
+      strokes,
+      holes.map((each) => each.strokes),
+    )
+  return isOther ? [`${competition}: ${strokesInWords(strokes, match.holes)}.`] : []
 }
 
 /** A hole on which this match needs no score any more. */

@@ -1,6 +1,8 @@
 'use client'
 
+import { differsFromDots, strokesHere, strokesOf } from '@/lib/boards/match-strokes'
 import type { PackMatch } from '@/lib/facts/card-pack'
+import type { EntryId } from '@/lib/facts/ids'
 import { type CardNow, scoresIn } from '@/lib/outbox/card-now'
 import { matchNow } from '@/lib/rules/matches/match-now'
 import { concededOn, concededSaid, holeSoFar, isOverBefore, matchSoFar } from './match-words'
@@ -14,8 +16,28 @@ interface Props {
 const standings = ({ matches, cards }: Props) =>
   matches.map((one) => ({ one, now: matchNow(one.match, scoresIn(cards)) }))
 
+/** Whose strokes fall on the hole in this match: said where they are not those of the dots, on every hole alike. */
+export function strokesOnHole(
+  { match }: PackMatch,
+  cards: readonly CardNow[],
+  hole: number,
+  nameOf: (entryId: EntryId) => string,
+): string {
+  const own = cards.flatMap(({ card }) => {
+    const strokes = strokesOf(match, card.entryId)
+    return strokes ? [{ name: nameOf(card.entryId), strokes, dots: card.holes.map((each) => each.strokes) }] : []
+  })
+  if (!own.some(({ strokes, dots }) => differsFromDots(strokes, dots))) return ''
+  const at = match.holes.indexOf(hole)
+  return `; ${strokesHere(own.map(({ name, strokes }) => ({ name, strokes: strokes[at] ?? 0 })))}`
+}
+
 /** On the page of a hole: one line a match. */
-export function MatchesOnHole({ hole, ...props }: Props & { readonly hole: number }) {
+export function MatchesOnHole({
+  hole,
+  nameOf,
+  ...props
+}: Props & { readonly hole: number; readonly nameOf: (entryId: EntryId) => string }) {
   const needs = props.cards.filter((card) => card.onlyFor?.holes.includes(hole))
   return (
     <>
@@ -26,6 +48,7 @@ export function MatchesOnHole({ hole, ...props }: Props & { readonly hole: numbe
             <b>{matchSoFar(one, now)}</b>
             {here && `, ${here}`}
             {concededOn(one, hole) && ' (conceded)'}
+            {strokesOnHole(one, props.cards, hole, nameOf)}
           </p>
         )
       })}

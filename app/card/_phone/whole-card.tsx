@@ -8,7 +8,7 @@ import type { Me } from '@/lib/outbox/holding'
 import { playsIn } from '@/lib/rules/matches/match-now'
 import { Dots } from './dots'
 import { HandedIn } from './handed-in'
-import { concededOn, concededSaid } from './match-words'
+import { concededOn, concededSaid, strokesSaid } from './match-words'
 import {
   figureOf,
   holeValue,
@@ -71,6 +71,7 @@ export function WholeCard(props: Props) {
   const marker = card.card.markerId ? pack.cards.find((each) => each.entryId === card.card.markerId) : null
   const matches = now.matches.filter((one) => playsIn(one.match, card.card.entryId))
   const conceded = matches.flatMap(concededSaid)
+  const strokes = matches.flatMap((one) => strokesSaid(one, card.card))
   const nines = [card.holes.slice(0, 9), card.holes.slice(9)]
   const isWhole = card.holes.length > 9
   return (
@@ -87,7 +88,7 @@ export function WholeCard(props: Props) {
             {sentence}
           </p>
         ))}
-        {conceded.map((sentence) => (
+        {[...strokes, ...conceded].map((sentence) => (
           <p className="small" key={sentence}>
             {sentence}
           </p>

@@ -13,6 +13,8 @@ export interface CardDay {
   shotgun: boolean
   address: string
   reading: PrintedCards['reading']
+  /** Whose strokes the dots are. */
+  competition: string
 }
 
 const LAST_COLUMN = { points: 'pts', net: 'net', gross: 'total', par: '+ 0 −' } as const
@@ -164,10 +166,11 @@ export function CardInside({ card, day }: { card: PrintedCard; day: CardDay }) {
         <p className="tiny">
           {ofSide(card)}
           {card.countRule ? `${card.countRule} ` : ''}
+          {card.matchStrokes ? `${card.matchStrokes.join(' ')} ` : ''}
           {[card.note, `${day.courseName}, ${card.tee} tees`, shortDateInWords(day.date), start]
             .filter(Boolean)
             .join(', ')}
-          .{card.code ? ` Code ${card.code}.` : ''} Dots are strokes.
+          .{card.code ? ` Code ${card.code}.` : ''} Dots are strokes{card.matchStrokes ? ` of ${day.competition}` : ''}.
         </p>
       </footer>
     </article>
