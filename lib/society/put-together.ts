@@ -146,13 +146,14 @@ export function proposedPairings(
     const groups = new Set((playersOf.get(id) ?? []).map((player) => groupOf.get(player) ?? null))
     return groups.size === 1 ? [...groups][0]! : null
   }
+  const partners = isSides ? new Map<string, readonly EntryId[]>() : partnersOn(day)
   const kept = one.pairings.filter(({ a, b, ending }) => {
     if (keep === 'none') return false
     // What the desk decided stays, whoever of it withdrew since.
     if (isDecided({ ending })) return true
     if (!playersOf.has(a) || !playersOf.has(b)) return false
     if (keep === 'all' || Object.keys(ending).length > 0) return true
-    return placeOf(a) !== null && placeOf(a) === placeOf(b)
+    return placeOf(a) !== null && placeOf(a) === placeOf(b) && !partners.get(a)?.some((id) => id === b)
   })
   const taken = new Set(kept.flatMap(({ a, b }) => [a, b]))
   const teamOf = teamsByEntry(day)
@@ -161,11 +162,24 @@ export function proposedPairings(
       ? one.sides
           .filter((side) => placeOf(side.id) === group.number)
           .map((side) => ({ id: side.id, team: sideTeam(side, teamOf) }))
-      : group.entryIds.filter((id) => playersOf.has(id)).map((id) => ({ id, team: teamOf.get(id) ?? null }))
+      : group.entryIds
+          .filter((id) => playersOf.has(id))
+          .map((id) => ({ id, team: teamOf.get(id) ?? null, partners: partners.get(id) ?? [] }))
     return opponentsOf(here.filter(({ id }) => !taken.has(id as EntryId | SideId))).map(([a, b]) => opponents(a, b))
   })
   const first = (id: string) => placeOf(id) ?? Number.MAX_SAFE_INTEGER
   return [...kept.map(({ a, b }) => ({ a, b })), ...made].sort((x, y) => first(x.a) - first(y.a))
+}
+
+/** With whom everybody plays as partners today, in any competition of the day. */
+function partnersOn(day: DayRecord): ReadonlyMap<string, readonly EntryId[]> {
+  const of = new Map<string, readonly EntryId[]>()
+  for (const one of day.competitions) {
+    if ((formatIn(one)?.sideSize ?? 1) < 2) continue
+    for (const { entryIds } of one.sides)
+      for (const id of entryIds) of.set(id, [...(of.get(id) ?? []), ...entryIds.filter((other) => other !== id)])
+  }
+  return of
 }
 
 /** The team of a side whose players are all of one team. */

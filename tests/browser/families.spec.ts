@@ -348,16 +348,17 @@ test('a singles match and a four-ball match on the same cards', async ({ browser
   const out = await startSheetOf({ name: 'Match Play Day', formats: ['match', 'four-ball-match'], players: 4 })
   // Alder makes four on holes 5 to 14; nobody else does anywhere.
   const gross: Gross = (family, hole) => (family === 'Alder' && hole >= 5 && hole <= 14 ? 4 : 5)
-  await send(page, out.links[0]!, gross, (hole) => hole < 17, false)
-  await handInOnPhone(browser, book.origin, out.links[0]!, 17, [null, null, 3, 3])
+  await send(page, out.links[0]!, gross, (hole) => hole < 15, false)
+  await handInOnPhone(browser, book.origin, out.links[0]!, 15, [null, 3, null, 3])
   await publish(out, 4)
-  // Rules of Golf 3.2; Rules of Handicapping, Appendix C: 100 % of the difference in singles. Birch has two strokes and wins
-  // holes 1 and 2, Alder wins 5 to 13: seven up with five to play. Dogwood has two, wins 1 and 2, the rest is halved.
+  // Nobody meets the own partner: Alder plays Cedar, Birch plays Dogwood. Rules of Golf 3.2; Rules of Handicapping, Appendix C:
+  // 100 % of the difference in singles. Cedar has four strokes and wins holes 1 to 4, Alder wins 5 to 14: six up with four to
+  // play. Dogwood has four, wins 1 to 4, the rest is halved: four up with three to play.
   const singles = page.getByRole('region', { name: 'Singles match', exact: true })
   const result = (of: typeof singles, match: string) =>
     of.getByRole('row').filter({ hasText: match }).getByRole('cell').last()
-  await expect(result(singles, 'Alder against')).toContainText(/Alder\D*7\D+5/)
-  await expect(result(singles, 'Cedar against')).toContainText(/Dogwood\D*2\D+1/)
+  await expect(result(singles, 'Alder against')).toContainText(/Alder\D*6\D+4/)
+  await expect(result(singles, 'Birch against')).toContainText(/Dogwood\D*4\D+3/)
   // Rules of Golf 23; Appendix C: 90 % in four-ball match play, off the lowest: 0, 2, 4 and 5 strokes. Cedar and Dogwood win the
   // 3rd and the 4th, Alder wins 6 to 13: six up with five to play.
   const fourBall = page.getByRole('region', { name: 'Four-ball match', exact: true })

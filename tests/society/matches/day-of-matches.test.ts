@@ -67,14 +67,15 @@ beforeAll(async () => {
 afterAll(() => day.close())
 
 describe('a day of matches', () => {
-  it('is paired by its draw: two and two in singles, the two sides of a group in four-ball', async () => {
+  it('is paired by its draw: the two sides of a group in four-ball, in singles nobody against the own partner', async () => {
     const [singles, four] = (await day.record()).competitions
     const [first] = [day.players(1)]
     expect(singles!.sides).toEqual([])
     expect(singles!.pairings.slice(0, 2).map(({ a, b }) => [a, b])).toEqual([
-      [first[0], first[1]],
-      [first[2], first[3]],
+      [first[0], first[2]],
+      [first[1], first[3]],
     ])
+    expect(four!.sides.slice(0, 2).map((side) => side.entryIds)).toEqual([first.slice(0, 2), first.slice(2, 4)])
     expect(four!.pairings.map(({ a, b }) => [a, b])).toEqual([
       [four!.sides[0]!.id, four!.sides[1]!.id],
       [four!.sides[2]!.id, four!.sides[3]!.id],
@@ -85,8 +86,9 @@ describe('a day of matches', () => {
     const record = await day.record()
     const [one] = startSheetOf(record, { withCodes: false }).groups[0]!.players
     expect(one!.side).toMatch(/^against \S+/)
+    const [{ a, b }] = record.competitions[0]!.pairings as [{ a: string; b: string }]
     const strokes = printedCards(record)
-      .cards.slice(0, 2)
+      .cards.filter(({ entryId }) => entryId === a || entryId === b)
       .map((card) => card.playingHandicap)
     expect(Math.min(...strokes)).toBe(0)
   })
@@ -165,8 +167,8 @@ describe('a day of matches', () => {
       await arrangeTeams(day.w.actor, {
         ...(await at()),
         teams: [
-          { name: 'Heath', entryIds: first.map((one) => asId(one.a)) },
-          { name: 'Links', entryIds: first.map((one) => asId(one.b)) },
+          { name: 'Heath', entryIds: first.map((one, at) => asId(at % 2 === 0 ? one.a : one.b)) },
+          { name: 'Links', entryIds: first.map((one, at) => asId(at % 2 === 0 ? one.b : one.a)) },
         ],
       }),
     )
@@ -195,7 +197,9 @@ describe('a day of matches', () => {
     const links = board.competitions[0]!.teams!.find((one) => one.name === 'Links')!
     expect(links.halfPoints).toBe(
       matches.reduce(
-        (sum, match) => sum + (match.winner === match.b ? 2 : match.winner === null && match.finished ? 1 : 0),
+        (sum, match, at) =>
+          sum +
+          (match.winner === (at % 2 === 0 ? match.b : match.a) ? 2 : match.winner === null && match.finished ? 1 : 0),
         0,
       ),
     )
