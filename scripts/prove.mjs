@@ -1,6 +1,7 @@
 // The long proofs at their full size: 20,000 days a format, 5,000 days read in every place that shows them, 100,000 spoilt
-// day files, 200 deaths of the server, 50,000 malformed requests, and the 2,000 rounds on a bad network. `npm test` runs all
-// of it shorter, because everything together has to end while somebody waits for it.
+// day files, 200 deaths of the server and 40 of each restore, migration and import, 50,000 malformed requests, and the
+// 2,000 rounds on a bad network. `npm test` runs all of it shorter, because everything together has to end while somebody
+// waits for it.
 import { spawnSync } from 'node:child_process'
 import { ensureInstalled } from './install.mjs'
 
@@ -9,6 +10,8 @@ const full = {
   RULES_DAYS: '20000',
   FAULT_RUNS: '2000',
   KILLS: '200',
+  ACT_KILLS: '40',
+  TYPED_TEXTS: '200000',
   FUZZ_MUTATIONS: '100000',
   AGREEMENT_RECORDS: '5000',
   AGREEMENT_DAYS: '20',
@@ -22,6 +25,7 @@ const run = spawnSync(
     'tests/rules/fuzz-day-file.test.ts',
     'tests/faults',
     'tests/agreement',
+    'tests/facts/typed-text.test.ts',
   ],
   { stdio: 'inherit', env: { ...full, ...process.env } },
 )

@@ -201,6 +201,7 @@ function readManifest(path: string): CopyManifest | null {
   }
 }
 
+/** Also clears away what a process that was killed while it copied left behind: it holds the whole book. */
 export function rotateCopies(rotation: Rotation, now: Date, folder = copiesFolder()): readonly string[] {
   const dropped = copiesToDrop(copyList(folder), rotation, now)
   for (const { fileName } of dropped) {
@@ -208,6 +209,9 @@ export function rotateCopies(rotation: Rotation, now: Date, folder = copiesFolde
     rmSync(join(folder, `${fileName}.json`), { force: true })
     rmSync(join(folder, fileName), { force: true })
   }
+  for (const name of existsSync(folder) ? readdirSync(folder) : [])
+    if (name.startsWith('.half-') && now.getTime() - statSync(join(folder, name)).mtimeMs > 86_400_000)
+      rmSync(join(folder, name), { force: true })
   return dropped.map((copy) => copy.fileName)
 }
 

@@ -27,13 +27,19 @@ export async function restoreCopy(copy: string, now: Date, file = bookFile()): P
   if (strange) return refused('copy-newer', strange)
   const answer = await alone(file, async () => {
     mkdirSync(dirname(file), { recursive: true })
+    const ready = `${file}.restoring`
+    removeWithJournal(ready)
+    copyFileSync(copy, ready, constants.COPYFILE_FICLONE)
+    // In one file and of this version before it becomes the book: from then on nothing is left to do.
+    const migrated = migrate(ready)
+    inOneFile(ready)
+    flush(ready)
     const aside = keepAside(file, now)
-    const half = `${file}.restoring`
-    copyFileSync(copy, half, constants.COPYFILE_FICLONE)
-    flush(half)
-    renameSync(half, file)
+    if (existsSync(`${file}-wal`)) emptyJournal(file)
+    // One step from the whole old book to the whole new one, whenever the power goes.
+    renameSync(ready, file)
     flush(dirname(file))
-    return { aside, migrated: migrate(file) }
+    return { aside, migrated }
   })
   if (answer === 'held')
     return refused('server-running', 'A server is working with this book. Stop it first, then restore.')
@@ -57,13 +63,49 @@ function strangeMigration(copy: string): string | null {
   }
 }
 
+/** The book as it lies, journal too, under a name of its own. The book itself stays where it is. */
 function keepAside(file: string, now: Date): string | null {
   if (!existsSync(file)) return null
-  const stamp = now.toISOString().replace(/[-:]|\.\d+/g, '')
-  const aside = join(dirname(file), `aside-${stamp}-${basename(file)}`)
-  for (const ending of ['-wal', '-shm', '']) {
-    rmSync(aside + ending, { force: true })
-    if (existsSync(file + ending)) renameSync(file + ending, aside + ending)
+  const aside = freeAside(file, now)
+  for (const ending of ['-wal', '']) {
+    if (!existsSync(file + ending)) continue
+    copyFileSync(file + ending, `${aside}${ending}.half`, constants.COPYFILE_FICLONE)
+    flush(`${aside}${ending}.half`)
+    // The journal first: a book that has its name has its journal beside it.
+    renameSync(`${aside}${ending}.half`, aside + ending)
   }
   return aside
+}
+
+function freeAside(file: string, now: Date): string {
+  const stamp = now.toISOString().replace(/[-:]|\.\d+/g, '')
+  for (let n = 1; ; n++) {
+    const aside = join(dirname(file), `aside-${stamp}${n === 1 ? '' : `-${n}`}-${basename(file)}`)
+    if (!existsSync(aside) && !existsSync(`${aside}-wal`)) return aside
+  }
+}
+
+/** A journal that stays behind would be read into the book that takes this one's place. */
+function emptyJournal(file: string): void {
+  try {
+    if (existsSync(file)) inOneFile(file)
+  } catch (cause) {
+    // What cannot be opened has no journal to write back; it is kept aside as it is.
+    if (!(cause instanceof Database.SqliteError)) throw cause
+  }
+  for (const ending of ['-wal', '-shm']) rmSync(file + ending, { force: true })
+}
+
+function inOneFile(file: string): void {
+  const db = new Database(file)
+  try {
+    db.pragma('wal_checkpoint(TRUNCATE)')
+    db.pragma('journal_mode = DELETE')
+  } finally {
+    db.close()
+  }
+}
+
+function removeWithJournal(file: string): void {
+  for (const ending of ['-wal', '-shm', '-journal', '']) rmSync(file + ending, { force: true })
 }

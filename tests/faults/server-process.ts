@@ -20,10 +20,12 @@ const engineBeside = (folder: string): Plugin => ({
   },
 })
 
-export async function bundledServer(name: string): Promise<string> {
+export const bundledServer = (name: string): Promise<string> => bundled('server.ts', name)
+
+export async function bundled(entry: string, name: string): Promise<string> {
   const outfile = join(process.env[FOLDER]!, `${name}.mjs`)
   await build({
-    entryPoints: [join(import.meta.dirname, 'server.ts')],
+    entryPoints: [join(import.meta.dirname, entry)],
     outfile,
     bundle: true,
     platform: 'node',

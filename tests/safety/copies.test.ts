@@ -11,6 +11,7 @@ import {
   readFileSync,
   rmSync,
   statSync,
+  utimesSync,
   writeFileSync,
 } from 'node:fs'
 import { join } from 'node:path'
@@ -164,7 +165,17 @@ describe('a copy', () => {
     for (let day = 2; day <= 9; day++)
       expect(await copyWhenDue(24, turn, noon(day))).toMatchObject({ kind: 'scheduled' })
     expect(copyList().map((copy) => copy.madeAt.slice(0, 10))).toEqual(['2026-06-09', '2026-06-08'])
+    const half = (name: string, at: string) => {
+      writeFileSync(join(folder, 'clock', 'copies', name), 'half a book')
+      utimesSync(join(folder, 'clock', 'copies', name), new Date(at), new Date(at))
+    }
+    half('.half-of-a-killed-server', '2026-12-30T00:00:00Z')
+    half('.half-at-work', '2026-12-31T23:00:00Z')
     expect(rotateCopies(turn, new Date('2027-01-01T00:00:00Z'))).toHaveLength(0)
+    expect(readdirSync(join(folder, 'clock', 'copies')).filter((name) => name.startsWith('.half'))).toEqual([
+      '.half-at-work',
+    ])
+    rmSync(join(folder, 'clock', 'copies', '.half-at-work'))
     const left = readdirSync(join(folder, 'clock', 'copies')).filter((name) => !name.startsWith('schedule'))
     expect(left).toHaveLength(4)
   })
