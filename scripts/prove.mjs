@@ -11,6 +11,7 @@ const full = {
   FAULT_RUNS: '2000',
   KILLS: '200',
   ACT_KILLS: '40',
+  ARCHIVES: '5000',
   TYPED_TEXTS: '200000',
   FUZZ_MUTATIONS: '100000',
   AGREEMENT_RECORDS: '5000',
@@ -26,6 +27,7 @@ const run = spawnSync(
     'tests/faults',
     'tests/agreement',
     'tests/facts/typed-text.test.ts',
+    'tests/safety/archives.test.ts',
   ],
   { stdio: 'inherit', env: { ...full, ...process.env } },
 )

@@ -2,17 +2,14 @@
 // its formulas had. The file is judged by what is in it, not by its name.
 
 import { createHash } from 'node:crypto'
-import { inflateRawSync } from 'node:zlib'
-import ExcelJS from 'exceljs'
 import Papa from 'papaparse'
 import { cleanLine, hasNoSign } from '@/lib/facts/typed-text'
 import { type Fault, ok, type Result, refused } from '@/lib/result'
+import { notATable, spreadsheetRows } from './spreadsheet-file'
 
 const MOST_BYTES = 2 * 1024 * 1024
 const MOST_ROWS = 1000
 const MOST_COLUMNS = 100
-/** A small XLSX may unpack to gigabytes. */
-const MOST_UNPACKED = 40 * 1024 * 1024
 
 export interface TableFile {
   readonly digest: string
@@ -47,9 +44,6 @@ interface Rows {
 function begins(bytes: Uint8Array, mark: readonly number[]): boolean {
   return mark.every((byte, at) => bytes[at] === byte)
 }
-
-const notATable = () =>
-  refused('not-a-table', 'That is not a table. Save it from the spreadsheet as CSV or as XLSX and choose it again.')
 
 function fromText(bytes: Uint8Array): Result<Rows, Refusals> {
   if (begins(bytes, [0xd0, 0xcf, 0x11, 0xe0]))
@@ -100,90 +94,8 @@ function decoded(bytes: Uint8Array): string | null {
 }
 
 async function fromXlsx(bytes: Uint8Array): Promise<Result<Rows, Refusals>> {
-  const unpacked = unpackedSize(bytes, MOST_UNPACKED)
-  if (unpacked === null) return notATable()
-  if (unpacked === 'more')
-    return refused('file-too-large', 'The spreadsheet unpacks to more than 40 MB. Save the one sheet that is needed.')
-  const workbook = new ExcelJS.Workbook()
-  try {
-    // The library names the Node buffer of its own time; any array buffer is read.
-    await workbook.xlsx.load(bytes.slice().buffer as unknown as Parameters<typeof workbook.xlsx.load>[0])
-  } catch {
-    // Whatever the reader stumbles over, to the officer it is a file that cannot be read.
-    return notATable()
-  }
-  const sheet = workbook.worksheets.find((one) => one.actualRowCount > 0)
-  if (!sheet) return refused('empty-file', 'There is nothing in the spreadsheet.')
-  const rows: string[][] = []
-  sheet.eachRow({ includeEmpty: true }, (row, number) => {
-    if (number > MOST_ROWS * 2) return
-    const cells: string[] = []
-    row.eachCell({ includeEmpty: true }, (cell, column) => {
-      if (column <= MOST_COLUMNS) cells[column - 1] = cellText(cell.value)
-    })
-    rows[number - 1] = Array.from(cells, (cell) => cell ?? '')
-  })
-  return ok({ rows: Array.from(rows, (row) => row ?? []), faults: [] })
-}
-
-function cellText(value: ExcelJS.CellValue): string {
-  if (value === null || value === undefined) return ''
-  if (typeof value === 'number') return numberText(value)
-  if (value instanceof Date) return value.toISOString().slice(0, 10)
-  if (typeof value !== 'object') return String(value)
-  if ('result' in value) return cellText(value.result as ExcelJS.CellValue)
-  if ('richText' in value) return value.richText.map((part) => part.text).join('')
-  if ('text' in value) return cellText(value.text as ExcelJS.CellValue)
-  return ''
-}
-
-/** 18.400000000000002 is what a sum of tenths leaves behind; it was 18.4. */
-function numberText(value: number): string {
-  return String(Number(value.toFixed(6)))
-}
-
-/**
- * What the parts of the package come to when they are unpacked, none further than `most` bytes in all: what its directory
- * says of their size may be anything. Null when it is no such package.
- */
-function unpackedSize(bytes: Uint8Array, most: number): number | 'more' | null {
-  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength)
-  let end = -1
-  for (let at = bytes.byteLength - 22; at >= 0 && at > bytes.byteLength - 66_000; at--)
-    if (view.getUint32(at, true) === 0x06054b50) {
-      end = at
-      break
-    }
-  if (end < 0) return null
-  const entries = view.getUint16(end + 10, true)
-  let at = view.getUint32(end + 16, true)
-  let total = 0
-  for (let entry = 0; entry < entries; entry++) {
-    if (at + 46 > bytes.byteLength || view.getUint32(at, true) !== 0x02014b50) return null
-    const packed = packedPart(bytes, view, view.getUint32(at + 42, true), view.getUint32(at + 20, true))
-    if (packed === null) return null
-    const size = view.getUint16(at + 10, true) === 0 ? packed.byteLength : inflatedSize(packed, most - total)
-    if (size === null) return null
-    if (size === 'more' || total + size > most) return 'more'
-    total += size
-    at += 46 + view.getUint16(at + 28, true) + view.getUint16(at + 30, true) + view.getUint16(at + 32, true)
-  }
-  return total
-}
-
-function packedPart(bytes: Uint8Array, view: DataView, at: number, size: number): Uint8Array | null {
-  if (at + 30 > bytes.byteLength || view.getUint32(at, true) !== 0x04034b50) return null
-  const begins = at + 30 + view.getUint16(at + 26, true) + view.getUint16(at + 28, true)
-  return begins + size > bytes.byteLength ? null : bytes.subarray(begins, begins + size)
-}
-
-function inflatedSize(packed: Uint8Array, most: number): number | 'more' | null {
-  try {
-    return inflateRawSync(packed, { maxOutputLength: Math.max(1, most) }).byteLength
-  } catch (fault) {
-    if (!(fault instanceof Error) || !('code' in fault)) throw fault
-    return fault.code === 'ERR_BUFFER_TOO_LARGE' ? 'more' : null
-  }
+  const rows = await spreadsheetRows(bytes, { rows: MOST_ROWS * 2, columns: MOST_COLUMNS })
+  return rows.ok ? ok({ rows: rows.value, faults: [] }) : rows
 }
 
 /** "H'cap Index" and "hcap_index" are the same heading. */

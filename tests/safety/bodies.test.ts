@@ -1,5 +1,7 @@
 // Promise: a body is counted while it comes in. What is too long is refused after the limit and not read to the end,
 // whether its sender said how long it is or not; what may be sent arrives whole.
+import { gzipSync } from 'node:zlib'
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { bodyOf } from '@/app/api/group/delivery-body'
 import { readAtMost } from '@/lib/facts/read-body'
@@ -52,5 +54,52 @@ describe('a body', () => {
     expect(await bodyOf(sent('{"facts":'))).toBe('not-json')
     expect(await bodyOf(sent(`"${'x'.repeat(131_071)}"`))).toBe('too-long')
     expect(await bodyOf(streamed(10_000).request)).toBe('too-long')
+  })
+
+  it('packed small to unpack large is not unpacked: it is no JSON', async () => {
+    const body = gzipSync(Buffer.alloc(50 * 1024 * 1024, 0x20))
+    const headers = { 'content-encoding': 'gzip', 'content-type': 'application/json' }
+    const before = process.memoryUsage().rss
+    const sent = () => new Request('http://days.example.org/', { method: 'POST', body, headers })
+    expect(await bodyOf(sent())).toBe('not-json')
+    expect(await readAtMost(sent(), 128 * 1024)).toHaveLength(body.byteLength)
+    expect(process.memoryUsage().rss - before).toBeLessThan(40 * 1024 * 1024)
+  })
+
+  it('in any pieces, at any pace, under any stated length, is whole or is not read further than one piece', async () => {
+    const piece = fc.record({ size: fc.integer({ min: 0, max: 5000 }), waits: fc.boolean() })
+    await fc.assert(
+      fc.asyncProperty(
+        fc.array(piece, { maxLength: 12 }),
+        fc.integer({ min: 0, max: 20_000 }),
+        fc.option(fc.constantFrom('0', '-1', '7', '20001', '999999999999', 'many', '1e3', '')),
+        async (pieces, most, says) => {
+          let given = 0
+          let at = 0
+          const body = new ReadableStream<Uint8Array>(
+            {
+              async pull(controller) {
+                const next = pieces[at++]
+                if (!next) return controller.close()
+                if (next.waits) await new Promise((resolve) => setImmediate(resolve))
+                given += next.size
+                controller.enqueue(new Uint8Array(next.size).fill(65))
+              },
+            },
+            { highWaterMark: 0 },
+          )
+          const init = { method: 'POST', body, duplex: 'half' }
+          const request = new Request('http://days.example.org/', init)
+          if (says !== null) request.headers.set('content-length', says)
+          const read = await readAtMost(request, most)
+          const whole = pieces.reduce((sum, one) => sum + one.size, 0)
+          if (read === 'too-long') {
+            expect(whole > most || Number(says) > most).toBe(true)
+            expect(given).toBeLessThanOrEqual(most + 5000)
+          } else expect(read).toHaveLength(whole)
+        },
+      ),
+      { numRuns: 200 },
+    )
   })
 })
