@@ -298,3 +298,16 @@ it('of nine holes nothing speaks of the holes 10 to 18, and a window of either n
   ].map(([from = 0, to = 0]) => ({ kind: 'holes' as const, from, to }))
   expect(stepsOn(windows, 9)).toEqual(windows.slice(0, 2))
 })
+
+describe('prizes that nobody can win', () => {
+  const text = (draft: CompetitionDraft) => shown(draft).replace(/<[^>]*>/g, ' ')
+
+  it('are told while the day is called: of a match, and of a game in each group', () => {
+    expect(text(newCompetition('match', 8, EDITION))).toContain('Nobody can win this prize: the matches decide')
+    const skins = newCompetition('skins', 8, EDITION)
+    expect(text(skins)).toContain('With more than one group nobody can win a prize of the whole field')
+    expect(text({ ...skins, more: moreOf({ ranking: 'everybody' }) })).not.toMatch(/[Nn]obody can win/)
+    expect(text({ ...skins, prizes: [] })).not.toMatch(/[Nn]obody can win/)
+    expect(text(newCompetition('stableford', 8, EDITION))).not.toMatch(/[Nn]obody can win/)
+  })
+})

@@ -3,6 +3,7 @@
 import { Notice } from '@/app/_parts/notice'
 import { Choice, Field, SelectField } from '@/app/desk/_form/field'
 import { isPublishedFor, proposedFor } from '@/lib/boards/format-of-competition'
+import { prizesNobodyWins } from '@/lib/boards/prizes-nobody-wins'
 import { FORMATS } from '@/lib/rules/formats/catalogue'
 import { ballValueOf } from '@/lib/rules/formats/format'
 import { formatOfCompetition } from '@/lib/rules/score/terms-in-force'
@@ -37,6 +38,7 @@ export function CompetitionFields(props: Props) {
   const proposed = proposedFor(play, expected, edition)
   const same = isPublishedFor(play, allowance, edition)
   const kept = tieChoiceOf(draft.ties)
+  const nobodyWins = prizesNobodyWins({ format, ranking: draft.more.ranking || undefined, prizes: draft.prizes })
   return (
     <fieldset className="competition">
       <legend>
@@ -146,6 +148,11 @@ export function CompetitionFields(props: Props) {
         onChange={(prizes) => onChange({ ...draft, prizes })}
         onAdd={() => onChange({ ...draft, prizes: [...draft.prizes, newPrize(draft.prizes.length + 1)] })}
       />
+      {nobodyWins ? (
+        <Notice kind="waits" word="Nobody can win">
+          <p>{nobodyWins}</p>
+        </Notice>
+      ) : null}
       <Choice type="checkbox" name={`${at}.guestPrizes`} initial={draft.guestPrizes}>
         Guests may win every prize of this competition
       </Choice>

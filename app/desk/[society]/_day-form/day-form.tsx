@@ -8,6 +8,7 @@ import { StartsAgain } from '@/app/desk/_form/unsaved'
 import { capital } from '@/lib/boards/in-words'
 import { prizeRuleOf } from '@/lib/boards/prize-rule'
 import { teeTerm } from '@/lib/boards/side-tee'
+import { takenOver } from '@/lib/boards/taken-over'
 import { dateIn } from '@/lib/facts/calendar'
 import type { CallDay } from '@/lib/facts/commands'
 import type { Gender } from '@/lib/rules/day'
@@ -46,6 +47,8 @@ interface Props {
   readonly courses: readonly CourseChoice[]
   readonly expected: number
   readonly send: string
+  /** The day whose choices a new one begins with. */
+  readonly takenFrom?: string
   /** A day that is there is changed; a new one is proposed. */
   readonly saves?: boolean
   /** Words on the members' pages, for divisions. */
@@ -66,16 +69,30 @@ export const DayForm = (props: Props) => (
 /** Where the officer sits: only a proposal hangs on it. */
 const todayHere = () => dateIn(new Date(), Intl.DateTimeFormat().resolvedOptions().timeZone)
 
-function DayFields({ action, label, day, courses, expected: before, send, words, field, saves, children }: Props) {
+function DayFields({
+  action,
+  label,
+  day,
+  courses,
+  expected: known,
+  send,
+  words,
+  field,
+  saves,
+  children,
+  takenFrom,
+}: Props) {
   const [courseId, setCourse] = useState(day.courseId || courses[0]?.id || '')
   const [date, setDate] = useState(day.date)
   const [closing, setClosing] = useState({ on: day.entriesCloseOn ?? '', byHand: false })
   const [holes, setHoles] = useState(day.holes ?? 18)
-  const [expected, setExpected] = useState(before)
+  const [expected, setExpected] = useState(known)
   const [start, setStart] = useState({ kind: day.startKind ?? 'tee-times', minutes: day.intervalMinutes })
   const [drafts, setDrafts] = useState(() => day.competitions.map(draftOf))
   const edition = editionFor(date)
   const course = courses.find((one) => one.id === courseId)
+  const courseBefore = courses.find((one) => one.id === day.courseId)?.name ?? ''
+  const before = takenFrom === undefined ? null : takenOver(takenFrom, day, courseBefore)
   const advice = intervalAdvice(start.minutes, start.kind)
   const propose = (size: number, of: string) => setDrafts((now) => [...proposedAgain(now, size, of)])
 
@@ -86,6 +103,7 @@ function DayFields({ action, label, day, courses, expected: before, send, words,
         {children}
         <section aria-labelledby="when-h">
           <h2 id="when-h">When and where</h2>
+          {before ? <p className="small second">{before.course}</p> : null}
           <div className="fields">
             <Field name="name" label="Name of the day" initial={day.name} required maxLength={80} />
             <Field
@@ -135,6 +153,7 @@ function DayFields({ action, label, day, courses, expected: before, send, words,
         </section>
         <section aria-labelledby="start-h">
           <h2 id="start-h">The start</h2>
+          {before ? <p className="small second">{before.start}</p> : null}
           <div className="fields">
             <SelectField
               name="startKind"
@@ -205,6 +224,7 @@ function DayFields({ action, label, day, courses, expected: before, send, words,
         </section>
         <section aria-labelledby="comps-h">
           <h2 id="comps-h">Competitions on the same cards</h2>
+          {before ? <p className="small second">{before.competitions}</p> : null}
           <TeesOfDay value={course ? teesOn(course, holes) : null}>
             {drafts.map((draft, place) => (
               <CompetitionFields

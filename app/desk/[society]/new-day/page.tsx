@@ -66,7 +66,11 @@ export default async function NewDay({ params, searchParams }: Props) {
   const proposed = await proposeDay(actor, season.seasonId)
   if (!proposed.ok) return <DeskRefusal answer={proposed} back={desk} />
   const members = await memberList(actor)
-  const last = season.fixtures.at(-1) ?? home.value.seasons.flatMap((one) => one.fixtures).at(-1)
+  // The day the proposal was made from: the latest by its date, of two on one date the one called later.
+  const last = home.value.seasons
+    .flatMap((one) => one.fixtures)
+    .sort((a, b) => a.date.localeCompare(b.date) || a.number - b.number)
+    .at(-1)
   return (
     <DeskFrame {...frame}>
       <div className="title">
@@ -86,6 +90,7 @@ export default async function NewDay({ params, searchParams }: Props) {
         courses={courseChoices(courses.value)}
         expected={last?.entered || home.value.members}
         send="Call the day"
+        {...(last ? { takenFrom: last.name } : {})}
         words={members.ok ? wordsOf(members.value) : []}
       />
     </DeskFrame>
