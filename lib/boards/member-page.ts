@@ -3,7 +3,7 @@
 import type { EntryId, SideId } from '@/lib/facts/ids'
 import { fullName } from '@/lib/facts/person-name'
 import { figureOf } from './figure'
-import { capital, listed, placeInWords, scoreLong, scoreShort } from './in-words'
+import { capital, listed, ordinal, placeInWords, scoreLong, scoreShort } from './in-words'
 import { resultSaid } from './match-ending-words'
 import type { BoardRow, DayBoard, MemberPage } from './views'
 
@@ -35,6 +35,33 @@ export function cardsOnBoard(board: Pick<DayBoard, 'competitions'>): ReadonlyMap
   )
 }
 
+/** The other competitions of the day with places, by entry: "Yellow ball 63 points, 2nd". */
+export function othersOnBoard(board: DayOnly): ReadonlyMap<string, OtherCompetitions> {
+  const [main, ...others] = board.competitions.filter((one) => one.rows.length > 0)
+  const found = new Map<string, { in: string; lines: string[] }>()
+  if (!main) return found
+  for (const one of others)
+    for (const row of one.rows) {
+      if (row.score === null || row.holesPlayed === 0) continue
+      const worth = scoreLong(row.score, one.unit, one.format !== 'gross')
+      const place = board.status === 'closed' && row.place !== null ? `, ${ordinal(row.place)}` : ''
+      for (const id of row.entryIds) {
+        const known = found.get(id) ?? { in: main.name, lines: [] }
+        found.set(id, { ...known, lines: [...known.lines, `${one.name} ${worth}${place}`] })
+      }
+    }
+  return found
+}
+
+/** What of a day besides the figure of its main competition. */
+export interface OtherCompetitions {
+  /** Name of the main competition, whose place is no longer the only one. */
+  readonly in: string
+  readonly lines: readonly string[]
+}
+
+type DayOnly = Pick<DayBoard, 'competitions' | 'status'>
+
 /** How the matches of a day ended for each end of them, an entry or a side: "won 6 and 4". */
 export function matchesOnBoard(board: Pick<DayBoard, 'competitions'>): ReadonlyMap<string, readonly string[]> {
   const ends = new Map<string, string[]>()
@@ -54,6 +81,7 @@ export interface OnBoard {
   readonly card: CardOnBoard | null
   /** "won 6 and 4", a match each. */
   readonly matches: readonly string[]
+  readonly others?: OtherCompetitions
 }
 
 export interface MemberSource {
@@ -85,7 +113,7 @@ export interface MemberSource {
 /** `onBoard` by entry: from the newest sheet, or from the live board while there is none. */
 export function memberPageOf(source: MemberSource, onBoard: ReadonlyMap<string, OnBoard>): MemberPage {
   const cards = source.days.map((day): MemberPage['cards'][number] => {
-    const { card: found = null, matches = [] } = onBoard.get(day.entryId) ?? {}
+    const { card: found = null, matches = [], others } = onBoard.get(day.entryId) ?? {}
     const row = found?.row
     return {
       entryId: day.entryId,
@@ -105,6 +133,7 @@ export function memberPageOf(source: MemberSource, onBoard: ReadonlyMap<string, 
               : 'gross',
       side: found?.side ?? null,
       matches,
+      ...(others ? { others } : {}),
       gross: row?.gross ?? null,
       place: row && row.holesPlayed > 0 ? row.place : null,
       noPlace: row?.noPlace ?? null,

@@ -343,6 +343,8 @@ export interface MemberPage {
     readonly side: string | null
     /** "won 6 and 4", a match each. */
     readonly matches: readonly string[]
+    /** The day's other competitions, a line each, and the name of the main one. */
+    readonly others?: { readonly in: string; readonly lines: readonly string[] }
     readonly gross: number | null
     readonly place: number | null
     readonly noPlace: NoPlace | null

@@ -1,7 +1,7 @@
 // A member's own page, by the private link: handicap history with its reasons, and every card.
 
 import 'server-only'
-import { cardsOnBoard, matchesOnBoard, memberPageOf, type OnBoard } from '@/lib/boards/member-page'
+import { cardsOnBoard, matchesOnBoard, memberPageOf, type OnBoard, othersOnBoard } from '@/lib/boards/member-page'
 import type { DayBoard, MemberPage } from '@/lib/boards/views'
 import type { Actor } from '@/lib/facts/actor'
 import type { EntryId, PersonId, SideId, SocietyId } from '@/lib/facts/ids'
@@ -46,11 +46,13 @@ async function pageOf(societyId: SocietyId, personId: PersonId): Promise<Result<
   return ok(await pageForMember(rows.societySlug, memberPageOf(rows, onBoard), personId))
 }
 
-function readingsOf(board: Pick<DayBoard, 'competitions'>): Readings {
+function readingsOf(board: Pick<DayBoard, 'competitions' | 'status'>): Readings {
   const cards = cardsOnBoard(board)
   const matches = matchesOnBoard(board)
+  const others = othersOnBoard(board)
   return (entryId, sideIds) => ({
     card: cards.get(entryId) ?? null,
+    ...(others.has(entryId) ? { others: others.get(entryId)! } : {}),
     matches: [entryId, ...sideIds].flatMap((end) => matches.get(end) ?? []),
   })
 }

@@ -4,7 +4,7 @@
 import { describe, expect, it } from 'vitest'
 import { boardOf } from '@/lib/boards/board'
 import { cardWorkingOf } from '@/lib/boards/card-working'
-import { cardsOnBoard, type MemberSource, matchesOnBoard, memberPageOf } from '@/lib/boards/member-page'
+import { cardsOnBoard, type MemberSource, matchesOnBoard, memberPageOf, othersOnBoard } from '@/lib/boards/member-page'
 import { printedCards } from '@/lib/boards/printed-cards'
 import type { DayRecord } from '@/lib/facts/day-record'
 import type { EntryId, SideId } from '@/lib/facts/ids'
@@ -17,6 +17,7 @@ const round = (score: number, holes = 18) => Array.from({ length: holes }, () =>
 function pageOf(record: DayRecord, entryId: EntryId, sideIds: readonly SideId[]) {
   const board = boardOf(record, new Date('2031-06-14T18:00:00Z'))
   const matches = matchesOnBoard(board)
+  const others = othersOnBoard(board)
   const source: MemberSource = {
     societySlug: 'fernbrake',
     societyName: 'Fernbrake',
@@ -46,6 +47,7 @@ function pageOf(record: DayRecord, entryId: EntryId, sideIds: readonly SideId[])
         {
           card: cardsOnBoard(board).get(entryId) ?? null,
           matches: [entryId, ...sideIds].flatMap((end) => matches.get(end) ?? []),
+          ...(others.has(entryId) ? { others: others.get(entryId)! } : {}),
         },
       ],
     ]),
@@ -64,6 +66,25 @@ describe('the own page', () => {
     const page = pageOf(foursomes, asId('d-Verrow'), [foursomes.competitions[0]!.sides[0]!.id])
     expect(page.cards[0]).toMatchObject({ score: '72', reading: 'net', side: 'Ashgill and Verrow', place: 1 })
     expect(page.sentence).toBe('Net 72 for Ashgill and Verrow at Aldermoss Park, first.')
+  })
+
+  it('has every competition of the day, each with its place', () => {
+    const both = smallRecord({
+      people,
+      status: 'closed',
+      competitions: [
+        { format: 'medal' },
+        { format: 'four-ball-stableford', sides: [people.slice(0, 2), people.slice(2)] },
+      ],
+      scores: Object.fromEntries(people.map((name, at) => [name, round(4 + at)])),
+    })
+    const [, pairs] = both.competitions
+    const [card] = pageOf(both, asId('d-Verrow'), [pairs!.sides[0]!.id]).cards
+    // Fives on every hole of par 72: the second of the medal; the better ball of the pair makes fours, two points a hole.
+    expect(card).toMatchObject({ score: '90', place: 2 })
+    expect(card!.others).toEqual({ in: both.competitions[0]!.name, lines: [`${pairs!.name} 36 points, 1st`] })
+    const live = { ...both, status: 'in-play' as const }
+    expect(pageOf(live, asId('d-Verrow'), []).cards[0]!.others!.lines).toEqual([`${pairs!.name} 36 points`])
   })
 
   it('says how the matches of a day ended, singles and sides', () => {

@@ -5,7 +5,7 @@ import { takenOver } from '@/lib/boards/taken-over'
 import type { CallDay } from '@/lib/facts/commands'
 
 const cup = { name: 'Team Yellow', format: 'yellow-ball' } as CallDay['competitions'][number]
-const day = { firstTee: '09:30', intervalMinutes: 10, places: null, competitions: [cup] } as const
+const day = { firstTee: '09:30', intervalMinutes: 10, places: null, competitions: [cup] }
 
 test('the start, with what goes with it', () => {
   const shotgun = takenOver('Spring Cup', { ...day, startKind: 'shotgun', places: 40 }, 'Aldermoss Park')

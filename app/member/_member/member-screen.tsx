@@ -43,10 +43,20 @@ function underDay(card: OwnCard): string {
   ].join(', ')
 }
 
+/** Each other competition has a line of its own. */
+function Others({ card }: { card: OwnCard }) {
+  return card.others?.lines.map((line) => (
+    <span key={line} className="small second">
+      {line}
+    </span>
+  ))
+}
+
 function place(card: OwnCard): string {
   if (card.live) return 'being played'
   if (card.noPlace) return NO_PLACE[card.noPlace]
-  return card.place === null ? 'no place' : ordinal(card.place)
+  if (card.place === null) return 'no place'
+  return card.others ? `${ordinal(card.place)} in ${card.others.in}` : ordinal(card.place)
 }
 
 function Changes({ records }: Pick<MemberPage, 'records'>) {
@@ -106,6 +116,7 @@ function Cards({ page }: { page: MemberPage }) {
                 <span className="own-where">
                   <b>{card.dayName}</b>
                   <span className="small second">{underDay(card)}</span>
+                  <Others card={card} />
                 </span>
               </a>
             </li>

@@ -86,7 +86,7 @@ describe('a day of matches', () => {
     const record = await day.record()
     const [one] = startSheetOf(record, { withCodes: false }).groups[0]!.players
     expect(one!.side).toMatch(/^against \S+/)
-    const [{ a, b }] = record.competitions[0]!.pairings as [{ a: string; b: string }]
+    const { a, b } = record.competitions[0]!.pairings[0]!
     const strokes = printedCards(record)
       .cards.filter(({ entryId }) => entryId === a || entryId === b)
       .map((card) => card.playingHandicap)

@@ -38,7 +38,7 @@ function GroupRows({ sheet, group, address }: { sheet: StartSheet; group: Group;
           </th>
           <td>{player.tee}</td>
           <td className="fig num figure">{player.figure}</td>
-          {player.playing.slice(0, 2).map((one, turn) => (
+          {player.playing.map((one, turn) => (
             <td key={one.competition} className={turn === 0 || !several ? 'fig num ph' : 'fig num figure'}>
               {one.playingHandicap === null ? '–' : strokesFigure(one.playingHandicap)}
             </td>
@@ -62,6 +62,11 @@ function GroupRows({ sheet, group, address }: { sheet: StartSheet; group: Group;
   )
 }
 
+/** "Waltz: house choice. Teams of four …": each competition by its name where there are several. */
+function termsOf({ name, allowanceFrom, moreTerms }: StartSheet['competitions'][number], isNamed: boolean): string {
+  return `${isNamed ? `${name}: ` : ''}${allowanceFrom}. ${moreTerms?.join(' ') ?? ''}`.trim()
+}
+
 /** More players than this stand closer, so that the sheet stays on one page. */
 const ROOMY = 12
 /** More than these have one line each, and a long name is cut there: the partner stands in the same group in full. */
@@ -69,7 +74,7 @@ const A_LINE_EACH = 28
 
 /** The start sheet for the first tee: A4, one grey ink, each group's own way to its card. */
 export function StartPaper({ sheet, course, address, isOneBall = false }: StartPaperProps) {
-  const playing = sheet.competitions.slice(0, 2)
+  const playing = sheet.competitions
   const players = sheet.groups.reduce((sum, group) => sum + group.players.length, 0)
   return (
     <article className={`a4${players > ROOMY ? ' close' : ''}${players > A_LINE_EACH ? ' a-line-each' : ''}`}>
@@ -161,7 +166,7 @@ export function StartPaper({ sheet, course, address, isOneBall = false }: StartP
           ? `Handicaps frozen ${momentOf(sheet.frozenAt)}. `
           : 'Handicaps are not frozen yet: these figures may still change. '}
         Playing handicap: figure × slope ÷ 113 + rating − par, × the allowance, rounded once.{' '}
-        {sheet.competitions[0]?.allowanceFrom}. {sheet.competitions[0]?.moreTerms?.join(' ')}
+        {sheet.competitions.map((one) => termsOf(one, sheet.competitions.length > 1)).join(' ')}
       </p>
     </article>
   )
