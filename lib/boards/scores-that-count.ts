@@ -31,5 +31,21 @@ export function scoresThatCount(count: CountChoice, hole: number, size: number, 
   return take.length === 1 ? 'The best score counts here' : `The best ${inWords(take.length)} scores count here`
 }
 
+/** The same where several competitions share one line of a small screen: "best two", "the ball and the best other". */
+export function countsInShort(count: CountChoice, hole: number, size: number, isBallLost = false): string {
+  const take = takeOnHole(count, hole)
+  if (count.kind === 'named-player') {
+    const others = take.length === 1 ? 'the best other' : `the best ${inWords(take.length)} others`
+    if (!isBallLost)
+      return `the ball${count.times === 1 ? '' : ` ${TIMES[count.times] ?? `${count.times} times`}`} and ${others}`
+    if (count.lost === 'side-out') return 'the side is out'
+    return count.lost === 'named-score-nothing' ? `only ${others}` : `the player in turn and ${others}`
+  }
+  if (take.some((weight) => weight !== 1))
+    return listed(take.map((weight, at) => `${RANKS[at] ?? `number ${at + 1}`} ${TIMES[weight] ?? `${weight} times`}`))
+  if (take.length >= size) return `all ${inWords(take.length)}`
+  return take.length === 1 ? 'the best' : `the best ${inWords(take.length)}`
+}
+
 /** Does it change from hole to hole? */
 export const variesByHole = (count: CountChoice): boolean => count.kind === 'by-turn' || count.kind === 'by-stretch'

@@ -1,7 +1,7 @@
 // Promise: phone and printed card say how many scores of a side count on this hole, as the format counts them.
 
 import { describe, expect, it } from 'vitest'
-import { scoresThatCount, takeOnHole, variesByHole } from '@/lib/boards/scores-that-count'
+import { countsInShort, scoresThatCount, takeOnHole, variesByHole } from '@/lib/boards/scores-that-count'
 import { countRuleInWords } from '@/lib/boards/terms-in-words'
 import { competitionTerms, PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
 import { formatOf } from '@/lib/rules/formats/catalogue'
@@ -38,6 +38,16 @@ describe('scores that count on a hole', () => {
     expect(on('yellow-ball', 4, [1])).toEqual(['The yellow ball’s score and the best score of the others count here'])
     expect(on('yellow-ball-doubled', 4, [1])[0]).toContain('twice')
     expect(on('pairs-aggregate-stableford', 2, [1])).toEqual(['Both scores count here'])
+  })
+
+  it('in short, where several competitions share one line of the phone', () => {
+    const short = (id: string, hole: number, size = 4, lost = false) => countsInShort(countOf(id), hole, size, lost)
+    expect([1, 2, 3].map((hole) => short('waltz', hole))).toEqual(['the best', 'the best two', 'the best three'])
+    expect(short('waltz', 3, 3)).toBe('all three')
+    expect(short('yellow-ball', 1)).toBe('the ball and the best other')
+    expect(short('yellow-ball-doubled', 1)).toBe('the ball twice and the best other')
+    expect(short('yellow-ball', 1, 4, true)).toBe('only the best other')
+    expect(short('yellow-ball-doubled', 1, 4, true)).toBe('the player in turn and the best other')
   })
 
   it('the format of the day says its rule among the terms; singles, matches and one ball have none', () => {

@@ -12,6 +12,7 @@ import {
   handInOnPhone,
   importCourse,
   importMembers,
+  phoneOn,
   send,
   TODAY,
 } from './day-walk'
@@ -270,12 +271,22 @@ test('best two of four, yellow ball and waltz in a shotgun, a team of three', as
   await send(page, out.links[0]!, gross, everyHole, true)
   // The second group starts on the second hole and ends on the first, where all three have a stroke.
   await send(page, out.links[1]!, gross, (hole) => hole !== 1, false)
+  // Three competitions with words at the head of the hole: at the smallest size the fourth player still stands above the foot.
+  const small = await phoneOn(browser, book.origin, out.links[0]!)
+  await small.getByRole('list').getByRole('button').first().click()
+  await small.goto(`${new URL(small.url()).pathname}#hole-2`)
+  await expect(small.getByText('Waltz: the best two', { exact: false })).toBeVisible()
+  const fourth = (await small.locator('.c-row').nth(3).boundingBox())!
+  const foot = (await small.locator('.c-foot').boundingBox())!
+  expect(fourth.y + fourth.height).toBeLessThanOrEqual(foot.y)
+  await small.context().close()
   await handInOnPhone(browser, book.origin, out.links[1]!, 1, [2, 2, 2], async (phone) => {
     // Lost on the 17th: that hole, the 18th and the first are played without it.
     await phone.goto(`${new URL(phone.url()).pathname}#hole-17`)
     await expect(phone.getByRole('heading', { name: 'Hole 17', exact: true })).toBeVisible()
     await button(phone, 'Lost on this hole').click()
     await expect(phone.getByText(/lost here/)).toBeVisible()
+    await expect(phone.getByText('Yellow ball: only the best other', { exact: false })).toBeVisible()
     await expect(phone.locator('.c-sent')).toContainText('All sent')
   })
   await publish(out, 7)

@@ -1,7 +1,6 @@
 'use client'
 
 import { useEffect, useRef, useState } from 'react'
-import { scoresThatCount } from '@/lib/boards/scores-that-count'
 import type { CardPack } from '@/lib/facts/card-pack'
 import type { CardId } from '@/lib/facts/ids'
 import type { WrittenScore } from '@/lib/facts/score-fact'
@@ -10,13 +9,14 @@ import type { GroupBook, GroupSnapshot } from '@/lib/outbox/group-book'
 import { AnyScore } from './any-score'
 import { AskNoScore } from './ask-no-score'
 import { Concessions } from './concede'
+import { CountsHere } from './counts-here'
 import { GamesOnHole } from './games-so-far'
 import { changedSince, HoleFoot } from './hole-foot'
 import { HoleHead } from './hole-head'
 import { MatchesOnHole } from './matches-so-far'
 import { headingsOf, noScoreEndsTheCard } from './reading'
 import { ScoreRow } from './score-row'
-import { allBallsLost, NamedBalls, SideBalls } from './side-ball'
+import { NamedBalls, SideBalls } from './side-ball'
 import { signatureOffOnHole, signaturesOffInWords } from './signature-off'
 import type { Place } from './use-place'
 import { shortName } from './words'
@@ -90,12 +90,7 @@ export function HoleView({ pack, now, book, hole, why, go, refuse }: Props) {
     <>
       <header className="c-head">
         <HoleHead pack={pack} hole={hole} hasMoved={moved} />
-        {pack.counting?.map((one) => (
-          <p className="c-other" key={one.competition}>
-            {(pack.counting?.length ?? 0) > 1 && `${one.competition}: `}
-            <b>{scoresThatCount(one.count, hole, one.size, allBallsLost(now, hole))}</b>
-          </p>
-        ))}
+        <CountsHere pack={pack} now={now} hole={hole} />
         <NamedBalls now={now} book={book} hole={hole} refuse={refuse} />
         <GamesOnHole games={pack.games} cards={now.cards} hole={hole} />
         <MatchesOnHole

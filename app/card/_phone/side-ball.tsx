@@ -136,6 +136,8 @@ function NamedBall({ ball, now, book, hole, refuse }: OneBall) {
     refuse(done.ok ? null : done.sentence)
   }
   const several = now.balls.filter((one) => one.kind === 'named-ball').length > 1
+  // Where several competitions share the head, its line says already that the ball counts.
+  const isSaid = (now.pack.counting?.length ?? 0) > 1
   const whose = several ? `${ball.name}: ` : ''
   if (lostOn !== null && !lostHere)
     return (
@@ -149,7 +151,7 @@ function NamedBall({ ball, now, book, hole, refuse }: OneBall) {
       <span>
         {whose}
         <b>{nameOn(hole)} has the yellow ball</b>
-        {lostHere ? `, lost here. ${ball.cost ?? ''}` : ': that score must count.'}
+        {lostHere ? `, lost here. ${ball.cost ?? ''}` : isSaid ? '' : ': that score must count.'}
       </span>
       <button
         type="button"
