@@ -86,7 +86,7 @@ export function scoreShort(score: number, unit: Unit): string {
 export function scoreLong(score: number, unit: Unit, net: boolean): string {
   if (unit === 'points') return `${minus(score)} ${score === 1 ? 'point' : 'points'}`
   if (unit === 'skins') return `${minus(score)} ${score === 1 ? 'skin' : 'skins'}`
-  if (unit === 'strokes') return `${net ? 'net' : 'gross'} ${score}`
+  if (unit === 'strokes') return `${net ? 'net' : 'gross'} ${minus(score)}`
   return scoreShort(score, unit)
 }
 

@@ -10,9 +10,10 @@ import {
   tiesTold,
   withoutPlace,
 } from '@/app/(board)/_board/result-words'
-import { handicapFigure, placeFigure, scoreFigure, scoreWords } from '@/app/(board)/_board/words'
+import { handicapFigure, lastHole, placeFigure, scoreFigure, scoreWords, unitHeading } from '@/app/(board)/_board/words'
 import { pictureOf } from '@/app/member/_member/history'
 import type { ResultSheet } from '@/lib/boards/views'
+import { inWords as allowanceInWords } from '@/lib/rules/formats/catalogue'
 import { boardAt } from './day-of-four'
 
 describe('figures and words', () => {
@@ -30,6 +31,23 @@ describe('figures and words', () => {
     expect(scoreFigure(null, 'points')).toBe('–')
     expect(scoreWords(1, 'points')).toBe('1 point')
     expect(scoreWords(-2, 'holes')).toBe('2 down')
+    expect(unitHeading({ unit: 'holes', format: 'par' })).toBe('Against par')
+  })
+
+  it('writes every figure below nothing with one and the same minus', () => {
+    const last = lastHole({ hole: 18, gross: 7, value: -1 } as Parameters<typeof lastHole>[0], 'points')
+    expect([last.value, scoreFigure(-3, 'points'), scoreWords(-3, 'points'), scoreWords(-2, 'strokes')]).toEqual([
+      '−1',
+      '−3',
+      '−3 points',
+      'net −2',
+    ])
+  })
+
+  it('says equal shares of partners plainly', () => {
+    expect(allowanceInWords([50, 50])).toBe('50 % of each')
+    expect(allowanceInWords([25, 20, 15, 10])).toBe('25/20/15/10 % from the lowest handicap up')
+    expect(allowanceInWords(95)).toBe('95 %')
   })
 
   it('writes money without idle pence', () => {

@@ -5,7 +5,7 @@ import { clockInWords } from '@/lib/boards/dates-in-words'
 import { ordinal } from '@/lib/boards/in-words'
 import { cardAt } from './addresses'
 import { byGroup, type ScreenBoard, type ScreenRow } from './screen-board'
-import { handicapFigure, scoreFigure, scoreWords, signed } from './words'
+import { handicapFigure, scoreFigure, scoreWords } from './words'
 
 interface Props {
   readonly board: ScreenBoard
@@ -33,7 +33,7 @@ function figureOn(row: ScreenRow, hole: number, unit: ScreenBoard['competition']
   if (figure === null || figure === undefined) return { shown: '', said: 'not played', points: null, strokes }
   const points = alone && unit === 'points' ? (line?.[3] ?? null) : null
   if (figure === 'x') return { shown: '–', said: 'no score', points, strokes }
-  const shown = !alone && unit === 'holes' ? signed(figure) : String(figure)
+  const shown = alone ? String(figure) : scoreFigure(figure, unit)
   return { shown, said: null, points, strokes }
 }
 

@@ -4,6 +4,7 @@ import { ActLink } from '@/app/_parts/act'
 import { Folio } from '@/app/_parts/folio'
 import { Notice } from '@/app/_parts/notice'
 import { dayInWords, timeInWords } from '@/lib/boards/dates-in-words'
+import type { ResultSheet } from '@/lib/boards/views'
 import type { PublishedSheet } from '@/lib/society/read-board'
 import { boardAt, matchAt, resultAt, societyAt } from './addresses'
 import { PrintButton } from './print-button'
@@ -51,7 +52,7 @@ export function ResultScreen({ published, zone }: { published: PublishedSheet; z
       <nav className="acts no-print res-acts" aria-label="This sheet">
         <PrintButton>{`Print sheet ${sheet.number}`}</PrintButton>
         <ActLink href={boardAt(societySlug, daySlug)}>Every card</ActLink>
-        <ActLink href={matchAt(societySlug, daySlug)}>Two cards as a match</ActLink>
+        {twoCards(sheet) && <ActLink href={matchAt(societySlug, daySlug)}>Two cards as a match</ActLink>}
         <ActLink kind="plain" href={societyAt(societySlug)}>
           Fixture card
         </ActLink>
@@ -60,5 +61,12 @@ export function ResultScreen({ published, zone }: { published: PublishedSheet; z
         <Folio name={societyName} place={`Day ${dayNumber}`} />
       </div>
     </div>
+  )
+}
+
+/** A match can be made of two cards somebody played: of a side on one ball its card. */
+function twoCards({ board }: ResultSheet): boolean {
+  return board.competitions.some(
+    ({ rows, matches }) => matches.length > 0 || rows.filter((row) => row.holesPlayed > 0).length > 1,
   )
 }

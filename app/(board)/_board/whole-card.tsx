@@ -9,13 +9,13 @@ import { listed, ordinal } from '@/lib/boards/in-words'
 import type { HoleLine } from '@/lib/rules/standings'
 import { boardAt, cardAt, matchAt } from './addresses'
 import { ReadThisCardAs } from './read-card-as'
-import { handicapFigure, NO_PLACE, scoreFigure, scoreWords, signed, unitHeading } from './words'
+import { handicapFigure, NO_PLACE, scoreFigure, scoreWords, unitHeading } from './words'
 
 type Reading = PlayerCard['readings'][number]
 
 function value(line: HoleLine | undefined, unit: Reading['unit']): string | null {
   if (!line || line.value === null) return null
-  return unit === 'holes' ? signed(line.value) : String(line.value)
+  return typeof line.value === 'number' ? scoreFigure(line.value, unit) : String(line.value)
 }
 
 function total(lines: readonly HoleLine[], of: 'gross' | 'value' | 'par' | 'strokes'): number | null {

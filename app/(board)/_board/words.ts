@@ -46,7 +46,7 @@ export function scoreWords(score: number | null, unit: Unit, net = true): string
 /** Heading of the figure column. */
 export function unitHeading(competition: Pick<CompetitionBoard, 'unit' | 'format'>): string {
   if (competition.unit === 'points') return 'Points'
-  if (competition.unit === 'holes') return 'Holes'
+  if (competition.unit === 'holes') return 'Against par'
   if (competition.unit === 'skins') return 'Skins'
   return competition.format === 'gross' ? 'Gross' : 'Net'
 }
@@ -67,7 +67,7 @@ export function lastHole(
   return {
     hole: ordinal(last.hole),
     gross: String(last.gross),
-    value: unit === 'holes' ? signed(last.value) : String(last.value),
+    value: scoreFigure(last.value, unit),
   }
 }
 

@@ -87,7 +87,11 @@ export interface ProposedAllowance {
 }
 
 export function inWords(allowance: number | readonly number[]): string {
-  return typeof allowance === 'number' ? `${allowance} %` : `${allowance.join('/')} % from the lowest handicap up`
+  if (typeof allowance === 'number') return `${allowance} %`
+  const [first] = allowance
+  if (first !== undefined && allowance.length > 1 && allowance.every((one) => one === first))
+    return `${first} % of each`
+  return `${allowance.join('/')} % from the lowest handicap up`
 }
 
 /**

@@ -1,3 +1,4 @@
+import { scoreFigure } from '@/app/(board)/_board/words'
 import { strokesFigure } from '@/lib/boards/figure'
 import { wonHow } from '@/lib/boards/match-ending-words'
 import type { BoardRow, CompetitionBoard } from '@/lib/boards/views'
@@ -14,8 +15,7 @@ const NO_PLACE = {
 
 const scoreOf = (row: BoardRow, board: CompetitionBoard): string => {
   if (row.score === null) return row.noPlace ? NO_PLACE[row.noPlace] : '–'
-  if (board.unit !== 'holes') return String(row.score)
-  return row.score > 0 ? `+${row.score}` : String(row.score).replace('-', '−')
+  return scoreFigure(row.score, board.unit)
 }
 
 /** The standings of one competition as they will stand on the sheet, ties in words under the names. */
