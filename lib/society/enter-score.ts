@@ -5,7 +5,7 @@ import 'server-only'
 import { randomUUID } from 'node:crypto'
 import { holeWords, paperWords } from '@/lib/boards/acts-in-words'
 import { calledOffSentence } from '@/lib/boards/called-off'
-import { currentCard, faultsOf } from '@/lib/boards/current-card'
+import { type CurrentCard, currentCard, faultsOf } from '@/lib/boards/current-card'
 import { changedInWords } from '@/lib/facts/act-record'
 import type { Actor } from '@/lib/facts/actor'
 import { type KeyCard, keyCard as keySchema } from '@/lib/facts/commands'
@@ -111,6 +111,10 @@ function gap(expected: number): DeliveryGap {
 
 const ON_PAPER = 'Totals on the paper'
 
+/** Who has signed what stands, for the record: a signature that was there before is no news. */
+const signedWords = ({ player, marker }: CurrentCard) =>
+  [player && 'player', marker && 'marker'].filter((role) => typeof role === 'string').join(', ') || 'no'
+
 export interface Keyed {
   readonly scoreVersion: number
   /** True when nothing stands in the way of taking the card in. */
@@ -211,10 +215,14 @@ export async function keyCard(
       subject: await cardInWords(tx, societyId, cardId),
       subjectId: cardId,
       ...changedInWords(
-        { ...holeWords(said, sources), Signed: 'no', [ON_PAPER]: paperWords(card.paper) },
+        {
+          ...holeWords(said, sources),
+          Signed: signedWords(currentCard(sources)),
+          [ON_PAPER]: paperWords(card.paper),
+        },
         {
           ...holeWords(scores, sources),
-          Signed: roles.length > 0 ? roles : 'no',
+          Signed: signedWords(keyed),
           [ON_PAPER]: paperWords(sums ?? card.paper),
         },
       ),

@@ -36,6 +36,10 @@ interface Props {
 const DOUBLE_TOUCH_MS = 250
 // Rows fold or unfold when a difference comes or goes; a thumb already on its way would hit another row.
 const MOVED_MS = 500
+const SAVED_MS = 25
+
+/** A saved score is felt, through gloves and in the rain, on phones that can; the others stay still. */
+const feel = () => navigator.vibrate?.(SAVED_MS)
 
 export function HoleView({ pack, now, book, hole, why, go, refuse }: Props) {
   const [padFor, setPadFor] = useState<string | null>(null)
@@ -63,6 +67,7 @@ export function HoleView({ pack, now, book, hole, why, go, refuse }: Props) {
   async function write(cardId: CardId, score: WrittenScore) {
     const done = await book.write(cardId, hole, score)
     refuse(done.ok ? null : done.sentence)
+    if (done.ok && done.value !== 'stands') feel()
     // No button does nothing: whoever says again what stands here hears who has to answer.
     setSaidAgain(done.ok && done.value === 'stands' ? `${cardId} ${hole}` : null)
     setSays(null)

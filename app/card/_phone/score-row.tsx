@@ -7,7 +7,7 @@ import type { Me } from '@/lib/outbox/holding'
 import { Differs } from './differs'
 import { Dots } from './dots'
 import { figureOf, levelOn, OFFSETS, said, soFar, strokesIn, worth } from './reading'
-import { whoInSquare, whoWrote } from './words'
+import { placeInShort, whoInSquare, whoWrote } from './words'
 
 interface Props {
   readonly pack: CardPack
@@ -49,7 +49,9 @@ export function ScoreRow(props: Props) {
         <Dots strokes={strokesIn(reading, line)} />
         <span className="c-said">
           <RowSays {...props} shown={shown} closed={closed} folded={folded} />
-          <span className="c-so-far">{soFar(reading, card.holes)}</span>
+          <span className="c-so-far">
+            {[soFar(reading, card.holes), placeInShort(pack, card.card.entryId)].filter(Boolean).join(', ')}
+          </span>
         </span>
       </button>
       {!folded && <Picks {...props} shown={shown} mine={mine} />}

@@ -108,6 +108,12 @@ export function placeWords(pack: CardPack, entryId: EntryId, at: string | null):
   return `${found.tied ? 'Joint ' : ''}${ordinal(found.place)} of ${pack.position.of}${at ? ` at ${clock(at)}` : ''}`
 }
 
+/** "7th", "joint 7th": beside what somebody has so far, where the society lets phones show it. */
+export function placeInShort(pack: CardPack, entryId: EntryId): string {
+  const found = pack.position?.places[entryId]
+  return found ? `${found.tied ? 'joint ' : ''}${ordinal(found.place)}` : ''
+}
+
 /** Read while the card opens, and again by whoever is asked whose phone it is. */
 export const HOW_SCORES_GO =
   'Scores are saved on this phone and sent to the desk by themselves. Take a paper card as well: a battery can die, and a private window keeps nothing once it is closed.'

@@ -59,6 +59,13 @@ describe('a card opened again', () => {
     const acts = got(await readRecord(desk(), { act: 'reopen-card' }))
     expect(acts.lines).toHaveLength(1)
     expect(JSON.stringify(acts.lines[0])).toContain('The 18th was read wrong.')
+    // The signatures of the first time stand or are given again: only the hole changed.
+    const [again, firstTime] = got(await readRecord(desk(), { act: 'enter-score' })).lines.map((line) =>
+      JSON.stringify(line),
+    )
+    expect(firstTime).toContain('Signed')
+    expect(again).toContain('18')
+    expect(again).not.toContain('Signed')
   })
 
   it('may also have been handed in only: a paper card saved with both signatures', async () => {
