@@ -200,7 +200,7 @@ test('who has no handicap is named at the freeze, given one there, and the freez
   await expect(missing).toHaveCount(0)
   await page.getByRole('button', { name: /^Freeze \d+ handicaps$/ }).click()
   await expect(page.getByText(/was called with 95 %\. With \d+ entered it is 100 %/).first()).toBeVisible()
-  await page.getByRole('button', { name: /^Freeze \d+ handicaps as it is$/ }).click()
+  await page.getByRole('button', { name: /^Freeze \d+ handicaps with this allowance$/ }).click()
   await expect(page.getByText(/are frozen into the day|Frozen /).first()).toBeVisible()
 })
 

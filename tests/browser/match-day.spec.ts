@@ -62,7 +62,7 @@ test('a day with three competitions on the same cards is called, entered and fro
   await page.goto(`${day}/handicaps`)
   await button(/^Freeze \d+ handicaps$/).click()
   // Called for a larger field: asked once.
-  await button(/^Freeze \d+ handicaps as it is$/).click()
+  await button(/^Freeze \d+ handicaps with this allowance$/).click()
   await expect(page.getByRole('heading', { name: 'If a handicap is wrong' })).toBeVisible()
   await page.goto(`${day}/draw`)
   await button(`Draw ${PLAYERS.length} players`).click()

@@ -159,7 +159,7 @@ test('saved from the bar, the page is clean and Back leads away at once', async 
 test('what is moved on the screen is what is published: saved and published by one button', async () => {
   await go(`${day}/handicaps`)
   await page.getByRole('button', { name: /^Freeze \d+ handicaps$/ }).click()
-  await page.getByRole('button', { name: /^Freeze \d+ handicaps as it is$/ }).click()
+  await page.getByRole('button', { name: /^Freeze \d+ handicaps with this allowance$/ }).click()
   await expect(page.getByText(/^Frozen/)).toBeVisible()
   await go(`${day}/draw`)
   const name = await moveOne()

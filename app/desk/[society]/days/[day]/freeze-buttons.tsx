@@ -19,7 +19,7 @@ export function FreezeButtons({ many, why, children }: Props) {
     <p className="acts">
       {isAsked ? (
         <Send kind="first" why={why} name="fieldSizeSeen" value={String(many)}>
-          Freeze {many} handicaps as it is
+          Freeze {many} handicaps with this allowance
         </Send>
       ) : (
         <Send kind="first" why={why}>
