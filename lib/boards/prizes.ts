@@ -117,12 +117,14 @@ function becauseOf(giving: Giving, winner: BoardRow, shared: readonly BoardRow[]
   const above = placed.slice(0, placed.indexOf(winner))
   const reasons = holdersAbove(giving, mayWin.indexOf(winner))
   const guestsAbove = above.filter((row) => row.entryIds.every(isGuest) && !mayWin.includes(row))
-  if (guestsAbove.length && prize.eligible !== 'guests')
+  if (guestsAbove.length && prize.eligible !== 'guests') {
+    const [guests, isOne] = [listed(guestsAbove.map((row) => row.name)), guestsAbove.length === 1]
     reasons.push(
       record.terms.guests === 'guest-prize-only' && prize.eligible === 'everybody'
-        ? 'guests play for the guest prize'
-        : 'it is for members',
+        ? `${guests} ${isOne ? 'plays' : 'play'} for the guest prize`
+        : `${guests} ${isOne ? 'is a guest' : 'are guests'}, and the prize is for members`,
     )
+  }
   if (shared.length > 1) reasons.push('level, and the tie stands: shared')
   if (!reasons.length) return null
   const where = division ? `in ${division.name}` : 'on the board'

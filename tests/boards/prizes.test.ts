@@ -97,8 +97,8 @@ describe('prizes', () => {
         competition('Cup', rows, [prize(1, 'the cup', 1), prize(2, 'second', 2), prize(3, 'best guest', 1, 'guests')]),
       ),
     ).toEqual([
-      ['the cup', 'Trevennor', 'Second on the board; guests play for the guest prize.'],
-      ['second', 'Holmgarth', 'Third on the board; guests play for the guest prize.'],
+      ['the cup', 'Trevennor', 'Second on the board; Guest Rushgate plays for the guest prize.'],
+      ['second', 'Holmgarth', 'Third on the board; Guest Rushgate plays for the guest prize.'],
       ['best guest', 'Guest Rushgate', null],
     ])
   })
