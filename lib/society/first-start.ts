@@ -1,4 +1,5 @@
-// The start of an installation: what its settings say, and the one-time link behind which the first society is founded.
+// The start of an installation: what its settings say, and the one-time links behind which the first society, and further
+// ones, are founded.
 
 import 'server-only'
 import { type FirstStart, firstStart as schema } from '@/lib/facts/duty-commands'
@@ -7,7 +8,7 @@ import { book } from '@/lib/store/client'
 import { insertSociety, societyCount } from '@/lib/store/officers'
 import { endOneTimes, issueOneTime, oneTimeOf, spendOneTime } from '@/lib/store/one-time'
 import { settingsOfInstallation, today, zoneOfInstallation } from '@/lib/store/settings'
-import { foundSociety, isBookEmpty } from './found-society'
+import { foundSociety, hasDemo, isBookEmpty } from './found-society'
 import { parseInput } from './parse-input'
 import { LINK_ENDED } from './set-first-password'
 
@@ -55,12 +56,38 @@ async function firstLink(now: Date): Promise<FirstOfficer> {
   return { kind: 'link', path: `/sign-in/first/${token}`, hours: LINK_HOURS }
 }
 
-/** Nothing is used up by looking. */
-export async function isFirstLink(token: string, now: Date = new Date()): Promise<boolean> {
-  return (await oneTimeOf(token, now))?.purpose === 'first-start' && (await isBookEmpty())
+export interface FurtherLink {
+  readonly path: string
+  readonly hours: number
 }
 
-/** Founds the first society with its secretary, once. */
+/** By a command on the server only. Several may be open at once: each founds one society, for whoever it is given to. */
+export async function furtherSociety(
+  now: Date = new Date(),
+): Promise<Result<FurtherLink, 'book-empty' | 'demonstration'>> {
+  if (await isBookEmpty())
+    return refused(
+      'book-empty',
+      'The book has no society yet: its first one is founded behind the link that the start of the server prints.',
+    )
+  if (await hasDemo())
+    return refused(
+      'demonstration',
+      'The book holds the invented demonstration, whose password is printed: begin a book of your own with DAYBOOK_EMPTY=1.',
+    )
+  const until = new Date(now.getTime() + LINK_HOURS * 3_600_000)
+  const token = await issueOneTime(book(), { purpose: 'further-society' }, until, now)
+  return ok({ path: `/sign-in/first/${token}`, hours: LINK_HOURS })
+}
+
+/** What may be founded behind the link; null when it has ended. Nothing is used up by looking. */
+export async function foundingLink(token: string, now: Date = new Date()): Promise<'first' | 'further' | null> {
+  const purpose = (await oneTimeOf(token, now))?.purpose
+  if (purpose === 'first-start') return (await isBookEmpty()) ? 'first' : null
+  return purpose === 'further-society' ? 'further' : null
+}
+
+/** Founds the society of the link with its secretary, once. */
 export async function foundFirstSociety(
   token: string,
   input: FirstStart,
@@ -68,14 +95,15 @@ export async function foundFirstSociety(
 ): Promise<Result<{ readonly email: string }, 'not-understood' | 'link-ended' | 'address-taken'>> {
   const read = parseInput(schema, input)
   if (!read.ok) return read
-  if (!(await isFirstLink(token, now))) return refused('link-ended', LINK_ENDED)
+  if ((await foundingLink(token, now)) === null) return refused('link-ended', LINK_ENDED)
   const { officer, ...society } = read.value
   if (RESERVED.has(society.slug))
     return refused('address-taken', `The address part ${society.slug} is used by Daybook itself. Choose another.`)
   const made = await insertSociety({ ...society, isDemo: false }, officer, now, async (tx) => {
     const what = await oneTimeOf(token, now, tx)
-    if (what?.purpose !== 'first-start') return false
-    return (await spendOneTime(tx, token, now)) && (await societyCount(tx)) === 0
+    if (what?.purpose !== 'first-start' && what?.purpose !== 'further-society') return false
+    if (!(await spendOneTime(tx, token, now))) return false
+    return what.purpose === 'further-society' || (await societyCount(tx)) === 0
   })
   if (made === 'may-not') return refused('link-ended', LINK_ENDED)
   if (!made) return refused('address-taken', `The address part ${society.slug} is taken. Choose another.`)

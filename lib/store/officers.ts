@@ -25,8 +25,9 @@ export async function insertSociety(
   // Hashing takes a tenth of a second on purpose: before the transaction, not inside it.
   const passwordHash = await hashOfPassword(officer.password)
   return write(async (tx) => {
-    if (!(await mayGoOn(tx))) return 'may-not'
+    // First: a link that is used up for an address that is taken could not be used for another one.
     if (await tx.society.findUnique({ where: { slug: society.slug }, select: { id: true } })) return null
+    if (!(await mayGoOn(tx))) return 'may-not'
     const societyId = newId<SocietyId>()
     await tx.society.create({ data: { id: societyId, ...society, createdAt: now } })
     const userId = await userWith(tx, { ...officer, passwordHash }, now)

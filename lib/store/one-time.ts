@@ -5,7 +5,7 @@ import { type Book, book, type Tx } from './client'
 
 /** What a one-time link is good for. Only a digest of it is kept: whoever reads the book cannot use it. */
 export type OneTime =
-  | { readonly purpose: 'first-start' }
+  | { readonly purpose: 'first-start' | 'further-society' }
   | {
       readonly purpose: 'set-password'
       readonly userId: UserId

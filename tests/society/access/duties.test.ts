@@ -7,7 +7,7 @@ import { deviceInWords } from '@/lib/boards/device-in-words'
 import type { Actor } from '@/lib/facts/actor'
 import type { SocietyId } from '@/lib/facts/ids'
 import { endDuty, handOver } from '@/lib/society/end-duty'
-import { firstSociety, foundFirstSociety, isFirstLink } from '@/lib/society/first-start'
+import { firstSociety, foundFirstSociety, foundingLink } from '@/lib/society/first-start'
 import { foundSociety } from '@/lib/society/found-society'
 import { giveDuty } from '@/lib/society/give-duty'
 import { endOfficerSessions, newOneTimeLink, officerList } from '@/lib/society/officer-list'
@@ -66,9 +66,9 @@ describe('the first start', () => {
     const second = got(await firstSociety(now))
     if (second?.kind !== 'link') throw new Error('no link')
     const [old, token] = [first, second].map((one) => one.path.split('/').at(-1)!) as [string, string]
-    expect(await isFirstLink(old)).toBe(false)
-    expect(await isFirstLink(token)).toBe(true)
-    expect(await isFirstLink(token, new Date(now.getTime() + 49 * 3_600_000))).toBe(false)
+    expect(await foundingLink(old)).toBeNull()
+    expect(await foundingLink(token)).toBe('first')
+    expect(await foundingLink(token, new Date(now.getTime() + 49 * 3_600_000))).toBeNull()
     expect(await foundFirstSociety(old, input)).toMatchObject({ code: 'link-ended' })
     expect(await foundFirstSociety(token, { ...input, slug: 'desk' })).toMatchObject({ code: 'address-taken' })
     const twice = await Promise.all([foundFirstSociety(token, input), foundFirstSociety(token, input)])

@@ -3,7 +3,7 @@ import Link from '@/app/_parts/link'
 import '@/app/desk/desk.css'
 import '@/app/desk/forms.css'
 import { RunningHead } from '@/app/_parts/running-head'
-import { isFirstLink } from '@/lib/society/first-start'
+import { foundingLink } from '@/lib/society/first-start'
 import { foundYourSociety } from '../../one-time-actions'
 import { FoundForm } from './found-form'
 
@@ -11,7 +11,7 @@ export const metadata: Metadata = { title: 'Found your society', robots: { index
 
 export default async function FirstStart({ params }: { params: Promise<{ token: string }> }) {
   const { token } = await params
-  const open = await isFirstLink(token)
+  const open = await foundingLink(token)
   return (
     <div className="page desk">
       <RunningHead society="Daybook" href="/" place="First start" />
@@ -19,9 +19,11 @@ export default async function FirstStart({ params }: { params: Promise<{ token: 
         <div className="title">
           <h1>{open ? 'Found your society' : 'This link has ended'}</h1>
           <p className="lead">
-            {open
+            {open === 'first'
               ? 'The book is empty. Name the society and yourself: you hold the duty of secretary and let the others in.'
-              : 'It was used, has run out, or a later start printed a newer one. Look at what the server printed last.'}
+              : open === 'further'
+                ? 'Name the society and yourself: you hold the duty of secretary and let the others in. It shares this installation with others and sees nothing of theirs. If you sign in here already, write the same e-mail and your present password.'
+                : 'It was used, has run out, or a later start printed a newer one. Look at what the server printed last.'}
           </p>
         </div>
         {open ? (
