@@ -21,6 +21,6 @@ export function matchStrokesSaid(
   const names = namesOf(record)
   return own.map(({ competition, ends, match, strokes }) => {
     const other = match.a.some((ball) => ball.players.includes(player)) ? ends.b : ends.a
-    return `${competition.name}, against ${names.entrantShort(other)}: ${strokesInWords(strokes, match.holes)}.`
+    return `${competition.name}, against ${names.entrantShort(other)}: ${differsFromDots(strokes, dots) ? strokesInWords(strokes, match.holes) : 'the dots'}.`
   })
 }

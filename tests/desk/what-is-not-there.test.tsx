@@ -33,7 +33,6 @@ const day: CardDay = {
   shotgun: false,
   address: 'https://example.org',
   reading: 'points',
-  competition: 'Stableford',
 }
 
 const card = (record: DayRecord) => renderToStaticMarkup(<CardInside card={printedCards(record).cards[0]!} day={day} />)

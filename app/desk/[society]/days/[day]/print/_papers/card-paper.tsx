@@ -13,8 +13,6 @@ export interface CardDay {
   shotgun: boolean
   address: string
   reading: PrintedCards['reading']
-  /** Whose strokes the dots are. */
-  competition: string
 }
 
 const LAST_COLUMN = { points: 'pts', net: 'net', gross: 'total', par: '+ 0 −' } as const
@@ -170,7 +168,7 @@ export function CardInside({ card, day }: { card: PrintedCard; day: CardDay }) {
           {[card.note, `${day.courseName}, ${card.tee} tees`, shortDateInWords(day.date), start]
             .filter(Boolean)
             .join(', ')}
-          .{card.code ? ` Code ${card.code}.` : ''} Dots are strokes{card.matchStrokes ? ` of ${day.competition}` : ''}.
+          .{card.code ? ` Code ${card.code}.` : ''} Dots are strokes.
         </p>
       </footer>
     </article>

@@ -17,9 +17,35 @@ interface StartPaperProps {
   isOneBall?: boolean
 }
 
-function GroupRows({ sheet, group, address }: { sheet: StartSheet; group: Group; address: string }) {
+interface Column {
+  /** Places of the competitions in the list of the day. */
+  readonly of: readonly number[]
+  readonly heading: string
+}
+
+/** One column for all competitions in which everybody has the same figure, so that names keep their room. */
+function columnsOf({ competitions, groups }: StartSheet): readonly Column[] {
+  const players = groups.flatMap((group) => group.players)
+  const figures = (at: number) => players.map((one) => one.playing[at]?.playingHandicap ?? null).join(' ')
+  const by = new Map<string, number[]>()
+  for (const at of competitions.keys()) by.set(figures(at), [...(by.get(figures(at)) ?? []), at])
+  const columns = [...by.values()]
+  return columns.map((of) => ({
+    of,
+    heading: columns.length === 1 ? 'Playing' : of.map((at) => competitions[at]?.name).join(', '),
+  }))
+}
+
+interface RowsProps {
+  readonly sheet: StartSheet
+  readonly group: Group
+  readonly address: string
+  readonly columns: readonly Column[]
+}
+
+function GroupRows({ sheet, group, address, columns }: RowsProps) {
   const shotgun = sheet.startKind === 'shotgun'
-  const several = sheet.competitions.length > 1
+  const several = columns.length > 1
   return (
     <tbody>
       {group.players.map((player, at) => (
@@ -38,11 +64,14 @@ function GroupRows({ sheet, group, address }: { sheet: StartSheet; group: Group;
           </th>
           <td>{player.tee}</td>
           <td className="fig num figure">{player.figure}</td>
-          {player.playing.map((one, turn) => (
-            <td key={one.competition} className={turn === 0 || !several ? 'fig num ph' : 'fig num figure'}>
-              {one.playingHandicap === null ? '–' : strokesFigure(one.playingHandicap)}
-            </td>
-          ))}
+          {columns.map(({ of, heading }, turn) => {
+            const figure = player.playing[of[0] ?? 0]?.playingHandicap ?? null
+            return (
+              <td key={heading} className={turn === 0 || !several ? 'fig num ph' : 'fig num figure'}>
+                {figure === null ? '–' : strokesFigure(figure)}
+              </td>
+            )
+          })}
           {at === 0 ? (
             <td rowSpan={group.players.length} className="way-in">
               {group.link && group.code ? (
@@ -74,7 +103,7 @@ const A_LINE_EACH = 28
 
 /** The start sheet for the first tee: A4, one grey ink, each group's own way to its card. */
 export function StartPaper({ sheet, course, address, isOneBall = false }: StartPaperProps) {
-  const playing = sheet.competitions
+  const columns = columnsOf(sheet)
   const players = sheet.groups.reduce((sum, group) => sum + group.players.length, 0)
   return (
     <article className={`a4${players > ROOMY ? ' close' : ''}${players > A_LINE_EACH ? ' a-line-each' : ''}`}>
@@ -123,9 +152,9 @@ export function StartPaper({ sheet, course, address, isOneBall = false }: StartP
             <th scope="col" className="num">
               Figure
             </th>
-            {playing.map((competition) => (
-              <th key={competition.name} scope="col" className="num">
-                {playing.length > 1 ? competition.name : 'Playing'}
+            {columns.map(({ heading }) => (
+              <th key={heading} scope="col" className="num">
+                {heading}
               </th>
             ))}
             <th scope="col" className="way-in">
@@ -134,7 +163,7 @@ export function StartPaper({ sheet, course, address, isOneBall = false }: StartP
           </tr>
         </thead>
         {sheet.groups.map((group) => (
-          <GroupRows key={group.number} sheet={sheet} group={group} address={address} />
+          <GroupRows key={group.number} sheet={sheet} group={group} address={address} columns={columns} />
         ))}
       </table>
       <footer className="paper-foot">

@@ -55,7 +55,6 @@ export default async function CardsPage({ params, searchParams }: PrintParams) {
     shotgun: record.round.startKind === 'shotgun',
     address,
     reading,
-    competition,
   }
   const other = (change: { on?: string; sides?: string }) => {
     const query = new URLSearchParams({
