@@ -7,7 +7,6 @@
 // Without a signal means that there is no server: it is killed too, and starts again when the round is over. It is a
 // second server on a copy of the book, so that the other stories are not disturbed.
 
-import { spawnSync } from 'node:child_process'
 import { existsSync, mkdtempSync, readlinkSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -23,6 +22,7 @@ import { Network, withNetwork } from '../faults/network'
 import { SimPhone } from '../faults/sim-phone'
 import { asId } from '../setup/ids'
 import { quietGroups } from './quiet-groups'
+import { scoreFile } from './score-file'
 import { type BrowserContext, chromium, expect, type Page, test } from './walk'
 
 interface Scored {
@@ -155,9 +155,7 @@ test('a round of four without a signal, through two deaths of the browser', asyn
     await desk.waitForURL((url) => url.pathname.endsWith('/returns'))
     const dayFile = join(folder, 'day.json')
     writeFileSync(dayFile, await (await desk.request.get(`/desk/${society}/days/${day}/export`)).body())
-    const run = spawnSync('npm', ['run', '--silent', 'score', '--', dayFile], { encoding: 'utf8' })
-    expect(run.stderr).toBe('')
-    const scored = JSON.parse(run.stdout) as Scored
+    const scored = JSON.parse(await scoreFile(dayFile)) as Scored
     const shown = (await (await desk.request.get(`/api/board/${society}/${day}`)).json()) as DayBoard
     expect(scored.results.map((one) => compared(one.standings))).toEqual(
       shown.competitions.map((one) => compared(one.rows)),

@@ -2,7 +2,6 @@
 // desk, a player enters on a phone 360 px wide, somebody at home watches the board; a score is on the board within a
 // second of being received, the card is signed and accepted, and the score command agrees with the board on the day file.
 
-import { spawnSync } from 'node:child_process'
 import { mkdtempSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -11,6 +10,7 @@ import type { CardPack } from '@/lib/facts/card-pack'
 import { OFFICERS, PASSWORD } from '@/seed/members'
 import { chooseHolder } from './holder'
 import { quietGroups } from './quiet-groups'
+import { scoreFile } from './score-file'
 import { expect, type Page, test } from './walk'
 
 interface Scored {
@@ -114,9 +114,7 @@ test('a score goes from the phone to the board and the desk, and the card is acc
   await test.step('the score command agrees with the board', async () => {
     const file = join(mkdtempSync(join(tmpdir(), 'daybook-')), 'day.json')
     writeFileSync(file, await (await desk.request.get(`/desk/${society}/days/${day}/export`)).body())
-    const run = spawnSync('npm', ['run', '--silent', 'score', '--', file], { encoding: 'utf8' })
-    expect(run.stderr).toBe('')
-    const scored = JSON.parse(run.stdout) as Scored
+    const scored = JSON.parse(await scoreFile(file)) as Scored
     const shown = (await (await board.request.get(`/api/board/${society}/${day}`)).json()) as DayBoard
     expect(scored.results).toHaveLength(shown.competitions.length)
     for (const [at, competition] of shown.competitions.entries())

@@ -3,7 +3,6 @@
 // morning, two phones under one name of which one dies, a pile of paper cards, a wrong handicap, and two corrections. At
 // every step the board, the score command on the day's own file, and the desk say the same.
 
-import { spawnSync } from 'node:child_process'
 import { mkdtempSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -11,9 +10,10 @@ import type { DayBoard } from '@/lib/boards/views'
 import type { CardPack, PackCard } from '@/lib/facts/card-pack'
 import { foundSociety, importCourse, importMembers, signByBoth, TODAY } from './day-walk'
 import { type OwnBook, startOwnBook } from './own-book'
+import { scoreFile } from './score-file'
 import { type Browser, type BrowserContext, expect, type Page, test } from './walk'
 
-test.describe.configure({ mode: 'serial', timeout: 240_000 })
+test.describe.configure({ mode: 'serial', timeout: 360_000 })
 
 const SOCIETY = 'thornbeck-wanderers'
 const DAY = `harvest-cup-${TODAY.slice(0, 4)}`
@@ -58,13 +58,11 @@ const compared = (rows: readonly Record<(typeof COMPARED)[number], unknown>[]) =
 /** The board everybody sees, the score command on the file that the desk hands out, and the desk say the same. */
 async function allAgree(): Promise<DayBoard> {
   const file = join(mkdtempSync(join(tmpdir(), 'daybook-whole-day-')), 'day.json')
-  const exported = await page.request.get(`${dayRoom('/export')}`)
+  const exported = await page.request.get(dayRoom('/export'), { maxRetries: 2 })
   expect(exported.status()).toBe(200)
   writeFileSync(file, await exported.body())
-  const run = spawnSync('npm', ['run', '--silent', 'score', '--', file], { encoding: 'utf8' })
-  expect(run.stderr).toBe('')
-  const scored = JSON.parse(run.stdout) as Scored
-  const board = (await (await page.request.get(`/api/board/${SOCIETY}/${DAY}`)).json()) as DayBoard
+  const scored = JSON.parse(await scoreFile(file)) as Scored
+  const board = (await (await page.request.get(`/api/board/${SOCIETY}/${DAY}`, { maxRetries: 2 })).json()) as DayBoard
   expect(scored.results).toHaveLength(board.competitions.length)
   for (const [at, competition] of board.competitions.entries())
     expect(compared(scored.results[at]!.standings)).toEqual(compared(competition.rows))
