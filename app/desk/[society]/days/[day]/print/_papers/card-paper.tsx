@@ -118,7 +118,7 @@ export function CardInside({ card, day }: { card: PrintedCard; day: CardDay }) {
   const drives = card.drivesNeeded !== undefined
   const start = day.shotgun ? `from hole ${card.startsAt}` : clockInWords(card.startTime)
   return (
-    <article className="a6" aria-label={`Card of ${card.name}`}>
+    <article className={card.matchStrokes ? 'a6 with-matches' : 'a6'} aria-label={`Card of ${card.name}`}>
       <header>
         <div>
           <p className="sc">
