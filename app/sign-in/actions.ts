@@ -3,16 +3,16 @@
 import { headers } from 'next/headers'
 import { redirect } from 'next/navigation'
 import { type ActState, refusedState } from '@/app/desk/_form/act-state'
+import { orNotSaved } from '@/lib/society/cannot-save'
 import { noteOutcome } from '@/lib/society/request-log'
 import { signInWithPassword, signOut } from '@/lib/society/sign-in'
 import { keepCookies } from './keep-cookies'
 import { nextAddress } from './next-address'
 
 export async function enterDesk(before: ActState, form: FormData): Promise<ActState> {
-  const answer = await signInWithPassword(await headers(), {
-    email: String(form.get('email') ?? '').trim(),
-    password: String(form.get('password') ?? ''),
-  })
+  const from = await headers()
+  const asked = { email: String(form.get('email') ?? '').trim(), password: String(form.get('password') ?? '') }
+  const answer = await orNotSaved(() => signInWithPassword(from, asked))
   noteOutcome(answer.ok ? 'done' : answer.code)
   if (!answer.ok) {
     form.delete('password')

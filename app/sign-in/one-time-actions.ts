@@ -3,6 +3,7 @@
 import { headers } from 'next/headers'
 import { redirect } from 'next/navigation'
 import { type ActState, refusedState } from '@/app/desk/_form/act-state'
+import { orNotSaved } from '@/lib/society/cannot-save'
 import { foundFirstSociety } from '@/lib/society/first-start'
 import { noteOutcome } from '@/lib/society/request-log'
 import { setFirstPassword } from '@/lib/society/set-first-password'
@@ -20,7 +21,7 @@ async function signInAndGo(email: string, password: string): Promise<never> {
 
 export async function setOwnPassword(token: string, before: ActState, form: FormData): Promise<ActState> {
   const password = String(form.get('password') ?? '')
-  const done = await setFirstPassword(token, password)
+  const done = await orNotSaved(() => setFirstPassword(token, password))
   noteOutcome(done.ok ? 'done' : done.code)
   form.delete('password')
   if (!done.ok) return refusedState(before, form, done)
@@ -30,12 +31,13 @@ export async function setOwnPassword(token: string, before: ActState, form: Form
 export async function foundYourSociety(token: string, before: ActState, form: FormData): Promise<ActState> {
   const password = String(form.get('officer.password') ?? '')
   const year = text(form, 'foundedYear')
-  const done = await foundFirstSociety(token, {
+  const asked = {
     name: text(form, 'name'),
     slug: text(form, 'slug'),
     foundedYear: year === '' ? null : Number(year),
     officer: { name: text(form, 'officer.name'), email: text(form, 'officer.email'), password },
-  })
+  }
+  const done = await orNotSaved(() => foundFirstSociety(token, asked))
   noteOutcome(done.ok ? 'done' : done.code)
   form.delete('officer.password')
   if (!done.ok) return refusedState(before, form, done)

@@ -1,5 +1,5 @@
 // What somebody is told whose scores or changes cannot be saved, because of the place the book is kept in.
-import { type Refused, refused } from '@/lib/result'
+import { type Refused, type Result, refused } from '@/lib/result'
 import { isCannotSave } from '@/lib/store/cannot-save'
 import { logFault } from '@/lib/store/log'
 
@@ -11,4 +11,20 @@ export function scoresNotSaved(cause: unknown): Refused<'cannot-save'> | null {
     'cannot-save',
     'The server cannot save at the moment: its disk may be full. Your scores are on this phone and are sent again by themselves. Tell the secretary.',
   )
+}
+
+/** For a form: a change that cannot be saved is refused, so that what was typed stays; any other fault is thrown on. */
+export async function orNotSaved<T, Code extends string>(
+  work: () => Promise<Result<T, Code>>,
+): Promise<Result<T, Code | 'cannot-save'>> {
+  try {
+    return await work()
+  } catch (cause) {
+    if (!isCannotSave(cause)) throw cause
+    logFault('saving a form', cause)
+    return refused(
+      'cannot-save',
+      'The server cannot save at the moment: its disk may be full. Tell whoever runs it, then press again.',
+    )
+  }
 }

@@ -3,14 +3,17 @@ import { refresh } from 'next/cache'
 import { headers } from 'next/headers'
 import type { Actor } from '@/lib/facts/actor'
 import { ok, type Result, refused } from '@/lib/result'
+import { orNotSaved } from '@/lib/society/cannot-save'
 import { noteOutcome } from '@/lib/society/request-log'
 import { officerAt } from '@/lib/society/who-is-asking'
 import { type ActState, doneState, refusedState } from './act-state'
 
 /** Reads the officer behind an action; signed out is a refusal here, so that nothing typed is lost. */
 export async function askedBy(slug: string): Promise<Result<Actor>> {
-  const actor = await officerAt(await headers(), slug)
-  if (actor) return ok(actor)
+  const from = await headers()
+  const found = await orNotSaved(async () => ok(await officerAt(from, slug)))
+  if (!found.ok) return found
+  if (found.value) return ok(found.value)
   return refused(
     'signed-out',
     'You are no longer signed in at this desk. Sign in again in another tab, then press the button once more.',
@@ -31,7 +34,7 @@ export async function answer<T>(
     noteOutcome(who.code)
     return refusedState(before, form, who)
   }
-  const done = await act(who.value)
+  const done = await orNotSaved(() => act(who.value))
   noteOutcome(done.ok ? 'done' : done.code)
   if (done.ok) {
     refresh()

@@ -7,6 +7,7 @@ import { type ActState, doneState, refusedState } from '@/app/desk/_form/act-sta
 import type { Actor } from '@/lib/facts/actor'
 import { leaveSociety as leaveSchema } from '@/lib/facts/privacy-commands'
 import type { Result } from '@/lib/result'
+import { orNotSaved } from '@/lib/society/cannot-save'
 import { leaveSociety } from '@/lib/society/leave-society'
 import { askForCorrection, correctOwnDetails } from '@/lib/society/own-data'
 import { renewPageKey } from '@/lib/society/page-key'
@@ -24,7 +25,7 @@ async function asMember<T>(
   said: string,
 ): Promise<ActState> {
   const who = await memberOf(pageKey, await headers())
-  const done = who.ok ? await act(who.value) : who
+  const done = who.ok ? await orNotSaved(() => act(who.value)) : who
   noteOutcome(done.ok ? 'done' : done.code)
   if (!done.ok) return refusedState(before, form, done)
   refresh()

@@ -2,6 +2,7 @@ import 'server-only'
 import { askedBy } from '@/app/desk/_form/answer'
 import type { Actor } from '@/lib/facts/actor'
 import { type Result, refused } from '@/lib/result'
+import { orNotSaved } from '@/lib/society/cannot-save'
 import type { ImportState } from './import-state'
 
 interface File {
@@ -37,7 +38,8 @@ export async function runImport<Preview, T>(
   }
   let refusal: ImportState<Preview>['refused'] = null
   if (form.get('then') === 'import') {
-    const done = await uses.take(who.value, { ...file, digest: String(form.get('digest') ?? '') })
+    const digest = String(form.get('digest') ?? '')
+    const done = await orNotSaved(() => uses.take(who.value, { ...file, digest }))
     if (done.ok) taken(done.value)
     else refusal = done
   }

@@ -8,6 +8,7 @@ import { giveDuty as giveSchema } from '@/lib/facts/commands'
 import { handOver as handSchema } from '@/lib/facts/duty-commands'
 import type { UserId } from '@/lib/facts/ids'
 import type { Result } from '@/lib/result'
+import { orNotSaved } from '@/lib/society/cannot-save'
 import { endDuty, handOver } from '@/lib/society/end-duty'
 import { giveDuty } from '@/lib/society/give-duty'
 import { endOfficerSessions, newOneTimeLink } from '@/lib/society/officer-list'
@@ -32,7 +33,7 @@ async function withLink<T>(
   said: (value: T) => { readonly token: string | null; readonly sentence: string },
 ): Promise<LinkState> {
   const who = await askedBy(society)
-  const done = who.ok ? await act(who.value) : who
+  const done = who.ok ? await orNotSaved(() => act(who.value)) : who
   noteOutcome(done.ok ? 'done' : done.code)
   if (!done.ok)
     return { path: null, sentence: [done.sentence, ...done.faults.map((one) => one.sentence)].join(' '), refused: true }

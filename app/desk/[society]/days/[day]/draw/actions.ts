@@ -11,6 +11,7 @@ import type { DayId, GroupId } from '@/lib/facts/ids'
 import { arrangeSides as arrangeSidesSchema } from '@/lib/facts/match-commands'
 import { refused } from '@/lib/result'
 import { arrangeSides } from '@/lib/society/arrange-sides'
+import { orNotSaved } from '@/lib/society/cannot-save'
 import { arrangeGroups, makeDraw } from '@/lib/society/make-draw'
 import { parseInput } from '@/lib/society/parse-input'
 import { renewGroupLink } from '@/lib/society/publish-start'
@@ -92,7 +93,8 @@ export async function renewLink(where: DayAddress, before: ActState, form: FormD
   if (!who.ok) return refusedState(before, form, who)
   const groupId = idIn<GroupId>(form, 'groupId')
   if (!groupId) return refusedState(before, form, refused('not-understood', 'Choose the group first.'))
-  const done = await renewGroupLink(who.value, { dayId: idIn<DayId>(form, 'dayId'), groupId })
+  const dayId = idIn<DayId>(form, 'dayId')
+  const done = await orNotSaved(() => renewGroupLink(who.value, { dayId, groupId }))
   if (!done.ok) return refusedState(before, form, done)
   refresh()
   return doneState(before, 'New link and code. The old ones no longer open the card; what was written is kept.')

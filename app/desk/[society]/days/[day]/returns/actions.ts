@@ -13,6 +13,7 @@ import { keyCard, reopenCard, ruleByChoice, ruleOnCard, takeCardsIn } from '@/li
 import type { PaperTotals } from '@/lib/facts/day-record'
 import type { CardId, DayId } from '@/lib/facts/ids'
 import { ok, type Result, refused } from '@/lib/result'
+import { orNotSaved } from '@/lib/society/cannot-save'
 import { keyCard as keyPaperCard } from '@/lib/society/enter-score'
 import { parseInput } from '@/lib/society/parse-input'
 import { reopenCard as openAgain } from '@/lib/society/reopen-card'
@@ -53,7 +54,7 @@ export async function keepCard(where: Day, before: ActState, form: FormData): Pr
   if (!asked.ok) return refusedState(before, form, asked)
   // What is signed on phones is only accepted; everything else is saved first, where it differs.
   if (card.state === 'out' || card.holes.some((hole, place) => hole.score !== scores[place])) {
-    const kept = await keyPaperCard(who.value, asked.value)
+    const kept = await orNotSaved(() => keyPaperCard(who.value, asked.value))
     if (!kept.ok) {
       if (kept.code === 'card-moved-on') refresh()
       return refusedState(before, form, kept)
@@ -63,7 +64,7 @@ export async function keepCard(where: Day, before: ActState, form: FormData): Pr
     refresh()
     return doneState(before, `Saved: the card of ${card.name}.`)
   }
-  const taken = await takeCardIn(who.value, { dayId, cardId: card.cardId, seen: asked.value.scores })
+  const taken = await orNotSaved(() => takeCardIn(who.value, { dayId, cardId: card.cardId, seen: asked.value.scores }))
   if (!taken.ok) {
     refresh()
     if (taken.code === 'card-moved-on') return refusedState(before, form, taken)
@@ -110,7 +111,7 @@ export async function openCardAgain(where: Day, before: ActState, form: FormData
   const { dayId, card } = found.value
   const asked = parseInput(reopenCard, { dayId, cardId: card.cardId, reason: String(form.get('reason') ?? '') })
   if (!asked.ok) return refusedState(before, form, asked)
-  const opened = await openAgain(who.value, asked.value)
+  const opened = await orNotSaved(() => openAgain(who.value, asked.value))
   if (!opened.ok) return refusedState(before, form, opened)
   redirect(`${returnsOf(where)}?card=${card.cardId}`)
 }
@@ -135,7 +136,7 @@ export async function giveRuling(where: Day, before: ActState, form: FormData): 
     replaces: whole('replaces'),
   })
   if (!asked.ok) return refusedState(before, form, asked)
-  const ruled = await rule(who.value, asked.value)
+  const ruled = await orNotSaved(() => rule(who.value, asked.value))
   if (!ruled.ok) return refusedState(before, form, ruled)
   // The ruling may have settled what brought this card up: the secretary stays with the card, not with the next one.
   redirect(`${returnsOf(where)}?card=${found.value.card.cardId}&ruled=${ruled.value.number}`)
@@ -162,7 +163,7 @@ export async function giveChosenRuling(where: Day, before: ActState, form: FormD
     reason: String(form.get('reason') ?? ''),
   })
   if (!asked.ok) return refusedState(before, form, asked)
-  const ruled = await byChoice(who.value, asked.value)
+  const ruled = await orNotSaved(() => byChoice(who.value, asked.value))
   if (!ruled.ok) return refusedState(before, form, ruled)
   redirect(`${returnsOf(where)}?card=${found.value.card.cardId}&ruled=${ruled.value.number}`)
 }
