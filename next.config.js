@@ -1,3 +1,7 @@
+import { readFileSync } from 'node:fs'
+
+const { version } = JSON.parse(readFileSync(new URL('./package.json', import.meta.url), 'utf8'))
+
 const everywhere = [
   { key: 'x-content-type-options', value: 'nosniff' },
   // Never the path: the keys of cards and of own pages stand in it, and a front server writes it into its log.
@@ -23,7 +27,8 @@ const config = {
   // `npm test` and CI check the types; a newcomer's first start need not wait for them.
   typescript: { ignoreBuildErrors: true },
   // Written into the pages when they are built: a phone tells the desk which build it runs.
-  env: { DAYBOOK_APP_BUILD: new Date().toISOString().slice(0, 16) },
+  // The version stands in package.json and nowhere else.
+  env: { DAYBOOK_APP_BUILD: new Date().toISOString().slice(0, 16), DAYBOOK_VERSION: version },
   poweredByHeader: false,
   reactStrictMode: true,
   devIndicators: false,

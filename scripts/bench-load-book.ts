@@ -35,8 +35,8 @@ const PARS = [4, 5, 3, 4, 4, 5, 4, 3, 4, 4, 4, 3, 4, 5, 4, 3, 4, 5]
 const INDEXES = [5, 11, 17, 1, 13, 7, 9, 15, 3, 10, 4, 18, 2, 14, 8, 12, 16, 6]
 const holes = PARS.map((par, at) => ({ hole: at + 1, par, strokeIndex: INDEXES[at]!, yards: 300 + at }))
 
-/** Days of a hundred players in 25 groups. They lie in the future: the links must not have ended. */
-export async function loadBook(days: number): Promise<readonly LoadDay[]> {
+/** Days of a hundred players in 25 groups, unless told otherwise. They lie in the future: the links must not have ended. */
+export async function loadBook(days: number, players = PLAYERS): Promise<readonly LoadDay[]> {
   const officer = { name: 'The secretary', email: 'secretary@example.org', password: 'a long enough password' }
   const { societyId, userId } = got(await foundSociety({ name: 'A busy society', slug: SOCIETY, officer }))
   const actor = { kind: 'officer', societyId, userId, name: officer.name, duties: ['secretary'] } as const
@@ -44,7 +44,7 @@ export async function loadBook(days: number): Promise<readonly LoadDay[]> {
   got(await keepCourse(actor, { name: 'Aldermoss Park', place: null, tees: [tee] }))
   const { seasonId } = got(await openSeason(actor, { name: '2041', startsOn: '2041-01-01', endsOn: '2041-12-31' }))
   const enter: { personId: PersonId }[] = []
-  for (let at = 0; at < PLAYERS; at++) {
+  for (let at = 0; at < players; at++) {
     const kept = await keepPerson(actor, {
       firstName: `Robin${at}`,
       familyName: 'Marlpit',

@@ -24,6 +24,7 @@ const answers = (address: string) =>
 export interface BenchServer {
   readonly base: string
   readonly port: number
+  readonly pid: number
   /** SIGTERM; the exit code, or null when it had to be killed. */
   readonly stop: () => Promise<number | null>
   /** SIGKILL, as when the machine loses its power. */
@@ -31,7 +32,7 @@ export interface BenchServer {
 }
 
 /** Builds what has changed since the last build, and starts it; on the port it had before, if it is named. */
-export async function benchServer(file: string, at?: number): Promise<BenchServer> {
+export async function benchServer(file: string, at?: number, more: Record<string, string> = {}): Promise<BenchServer> {
   const built = spawnSync(process.execPath, ['scripts/build.mjs'], { stdio: ['ignore', 'ignore', 'inherit'] })
   if (built.status !== 0) throw new Error('The screens could not be built.')
   const port = at ?? (await freePort())
@@ -48,6 +49,7 @@ export async function benchServer(file: string, at?: number): Promise<BenchServe
         DATABASE_URL: `file:${file}`,
         DAYBOOK_ORIGIN: base,
         DAYBOOK_SECRET: 'only for the bench, and as long as it has to be',
+        ...more,
       },
     },
   )
@@ -66,7 +68,7 @@ export async function benchServer(file: string, at?: number): Promise<BenchServe
     await gone
   }
   for (let tries = 0; tries < 600; tries++) {
-    if (await answers(`${base}/manifest.webmanifest`)) return { base, port, stop, kill }
+    if (await answers(`${base}/manifest.webmanifest`)) return { base, port, pid: server.pid!, stop, kill }
     if (server.exitCode !== null) break
     await new Promise((resolve) => setTimeout(resolve, 200))
   }

@@ -41,6 +41,9 @@ export const societyTabs = (society: string): readonly DeskTab[] => {
   ]
 }
 
+/** For whoever is asked which version this is. */
+const PROGRAM = `Daybook ${process.env.DAYBOOK_VERSION ?? ''}`.trim()
+
 interface FrameProps {
   readonly societySlug: string
   readonly societyName: string
@@ -68,7 +71,7 @@ export function DeskFrame({ societySlug, societyName, tabs, current, folio, chil
       <main id="main" className={mainClass}>
         {children}
       </main>
-      <Folio name={[societyName, 'the desk', folio].filter(Boolean).join(' · ')}>
+      <Folio name={[societyName, 'the desk', folio, PROGRAM].filter(Boolean).join(' · ')}>
         <span className="folio-acts acts">
           <Link href={`/${societySlug}`}>What the members see</Link>
           <Link href="/desk/account">Your account</Link>
