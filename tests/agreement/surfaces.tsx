@@ -152,8 +152,7 @@ export function atDesk(board: DayBoard): Differences {
     const lines = parts(table, 'tr').slice(1)
     return one.rows.flatMap((row, at) => {
       const cells = [...(lines[at] ?? '').matchAll(/<t[dh].*?<\/t[dh]>/gs)].map(([cell]) => text(cell))
-      const score =
-        row.score === null ? null : scoreFigure(row.score, one.unit).replace('−', one.unit === 'holes' ? '−' : '-')
+      const score = row.score === null ? null : scoreFigure(row.score, one.unit)
       const isSo =
         cells[0] === placeFigure(row) && cells[1]?.startsWith(row.name) && (score === null || cells.at(-1) === score)
       return isSo

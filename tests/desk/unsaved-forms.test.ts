@@ -89,6 +89,8 @@ const ANSWERED_IN_PLACE = new Set([
   'last-secretary',
   // Opening the day again stands on the same page.
   'nothing-changed',
+  // Said by a command on the server, where there are no rooms.
+  'book-empty',
 ])
 
 describe('a refusal that names what comes first', () => {

@@ -2,6 +2,8 @@
 // the first of one team against the first of the other; partners of another competition of the day meet only where nobody
 // else is left for them. Whoever is left over has no opponent until the desk finds one. Common practice, no source.
 
+import { floorDiv } from '../exact/fraction'
+
 export interface Drawn {
   /** A player, or a side. */
   readonly id: string
@@ -36,7 +38,7 @@ function bestOf(waiting: readonly Drawn[]): Paired {
     const meet = arePartners(first, other) ? 1 : 0
     const found = { pairs: [[first.id, other.id] as const, ...left.pairs], partners: left.partners + meet }
     if (best === null || isBetter(found, best)) best = found
-    if (best.partners === 0 && best.pairs.length === Math.floor(waiting.length / 2)) break
+    if (best.partners === 0 && best.pairs.length === floorDiv(waiting.length, 2)) break
   }
   return best ?? bestOf(rest)
 }
