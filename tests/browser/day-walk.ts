@@ -1,7 +1,7 @@
 // Steps that several stories walk: a society out of nothing, a day from the call to its start sheet, a card on a phone,
 // and from the last card to the published sheet. All by the screens' own buttons.
 
-import { type Browser, expect, type Page } from '@playwright/test'
+import { type Browser, expect, type Locator, type Page } from '@playwright/test'
 import type { CardPack, PackCard } from '@/lib/facts/card-pack'
 
 export const TODAY = new Date().toLocaleDateString('en-CA', { timeZone: 'Europe/London' })
@@ -118,6 +118,12 @@ export async function signByBoth(phone: Page, player: string): Promise<void> {
   await asPlayer.click()
   await button(phone, `I am ${player}: sign my card`).click()
 }
+
+/** A field that a page came with takes keys once the page's script has reached it. */
+export const isLive = (field: Locator) =>
+  expect
+    .poll(() => field.evaluate((element) => Object.keys(element).some((key) => key.startsWith('__react'))))
+    .toBe(true)
 
 export async function phoneOn(browser: Browser, origin: string, link: string): Promise<Page> {
   const page = await (await browser.newContext({ ...PHONE, baseURL: origin })).newPage()

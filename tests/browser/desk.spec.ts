@@ -4,6 +4,7 @@
 
 import AxeBuilder from '@axe-core/playwright'
 import { OFFICERS, PASSWORD } from '@/seed/members'
+import { isLive } from './day-walk'
 import { type Browser, expect, type Page, test } from './walk'
 
 test.describe.configure({ mode: 'serial' })
@@ -197,6 +198,7 @@ test('paper cards are keyed by keyboard alone; no return and a penalty are ruled
   await page.setViewportSize({ width: 1280, height: 900 })
 
   // The first card: ten with T, one more with +, no score with 0, the total of the paper finds what is open.
+  await isLive(page.locator('[data-place="0"]'))
   await page.locator('[data-place="0"]').focus()
   for (const key of ['t', '+', '0', ...'4554554']) await page.keyboard.press(key)
   await expect(page.locator('[data-place="0"]')).toHaveValue('11')

@@ -3,6 +3,7 @@
 // scores that come after a group's link was renewed, rulings on the day as a whole and their undoing, a further round.
 
 import type { CardPack } from '@/lib/facts/card-pack'
+import { isLive } from './day-walk'
 import { endOwnBooks, type OwnBook, signInAtDesk, startOwnBook } from './own-book'
 import { expect, type Page, test } from './walk'
 
@@ -137,7 +138,9 @@ test('everybody comes in level, and the play-off, a concession and a lost ball a
   for (const [at, card] of packs.flatMap((pack) => pack.cards).entries()) {
     await page.goto(`${day}/returns?card=${card.cardId}`)
     await expect(page.getByRole('heading', { level: 1 })).toContainText(card.familyName)
-    await page.locator('[data-place="0"]').focus()
+    const first = page.locator('[data-place="0"]')
+    await isLive(first)
+    await first.focus()
     for (const { par, strokes } of card.holes) await page.keyboard.press(String(par + strokes))
     await page.keyboard.press('s')
     await page.keyboard.press('Enter')

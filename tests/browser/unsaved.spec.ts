@@ -128,6 +128,7 @@ test('following a link, Back and signing out ask once in plain words', async () 
 test('closing the tab is asked by the browser, and not when all is saved', async () => {
   await go(`${day}/draw`)
   await moveOne()
+  await expect(bar()).toBeVisible()
   const asked: string[] = []
   const onDialog = async (dialog: Dialog) => {
     asked.push(dialog.type())

@@ -1,7 +1,7 @@
 'use client'
 
 import { useRouter } from 'next/navigation'
-import { useCallback, useEffect, useRef, useState } from 'react'
+import { useCallback, useEffect, useLayoutEffect, useRef, useState } from 'react'
 import type { UnsavedForm } from './unsaved'
 
 /** How the page is left once the officer says so. */
@@ -26,7 +26,8 @@ export function LeaveQuestion({ forms }: { readonly forms: readonly UnsavedForm[
     else dialog.current?.close()
   }, [way])
 
-  useEffect(() => {
+  // With the words that say so, not after them: whoever reads "not saved" is asked.
+  useLayoutEffect(() => {
     if (forms.length === 0) return
     const onUnload = (event: BeforeUnloadEvent) => {
       if (!letGo.current) event.preventDefault()
