@@ -5,7 +5,7 @@
 import AxeBuilder from '@axe-core/playwright'
 import { OFFICERS, PASSWORD } from '@/seed/members'
 import { isLive } from './day-walk'
-import { type Browser, expect, type Page, test } from './walk'
+import { type Browser, type BrowserContext, expect, type Page, test } from './walk'
 
 test.describe.configure({ mode: 'serial' })
 
@@ -22,9 +22,15 @@ async function signIn(page: Page) {
   await page.waitForURL((url) => url.pathname === DESK)
 }
 
+/** Signed in once for the whole file: an address has twenty tries in a quarter of an hour, and all files share one server. */
+let session: Awaited<ReturnType<BrowserContext['storageState']>> | undefined
+
 async function deskPage(browser: Browser) {
-  const page = await (await browser.newContext({ viewport: { width: 1280, height: 900 } })).newPage()
-  await signIn(page)
+  const viewport = { width: 1280, height: 900 }
+  const page = await (await browser.newContext({ viewport, ...(session ? { storageState: session } : {}) })).newPage()
+  if (session) await page.goto(DESK)
+  else await signIn(page)
+  session ??= await page.context().storageState()
   return page
 }
 
