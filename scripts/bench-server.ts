@@ -4,7 +4,7 @@ import { once } from 'node:events'
 import { get } from 'node:http'
 import { createServer } from 'node:net'
 
-async function freePort(): Promise<number> {
+export async function freePort(): Promise<number> {
   const probe = createServer().listen(0, '127.0.0.1')
   await once(probe, 'listening')
   const { port } = probe.address() as { port: number }

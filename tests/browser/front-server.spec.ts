@@ -3,12 +3,11 @@
 // cannot say where he comes from, and the key of a card stands in no log, also while Daybook is being started again.
 
 import { type ChildProcess, spawn } from 'node:child_process'
-import { once } from 'node:events'
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { type IncomingMessage, request } from 'node:http'
-import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { freePort } from '@/scripts/bench-server'
 import { send } from './day-walk'
 import { type OwnBook, startOwnBook } from './own-book'
 import { quietGroups } from './quiet-groups'
@@ -102,15 +101,6 @@ async function startCaddy(port: number): Promise<Front> {
       said += piece
     })
   return { port, process: running, logs: () => said }
-}
-
-async function freePort(): Promise<number> {
-  const probe = createServer().listen(0, '127.0.0.1')
-  await once(probe, 'listening')
-  const { port } = probe.address() as { port: number }
-  probe.close()
-  await once(probe, 'close')
-  return port
 }
 
 interface Asked {
