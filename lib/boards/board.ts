@@ -15,7 +15,6 @@ import type { CurrentCard } from './current-card'
 import { cardsAsTheyStand, dayOfRecord } from './day-of-record'
 import { dayRulingsSaid } from './day-rulings'
 import { divisionBoards } from './divisions'
-import { drivesShortSaid } from './drives-short'
 import { type Names, namesOf } from './entrant-names'
 import { formatIn } from './format-of-competition'
 import { groupsOnCourse } from './groups-on-course'
@@ -115,7 +114,6 @@ export function competitionBoard(
     moreTerms: [
       ...withoutPartnerSaid(record, competition, names),
       ...withoutMatchSaid(record, competition, names),
-      ...drivesShortSaid(record, competition, names),
       ...countRuleInWords(competition),
       ...rarerTermsInWords(competition),
       ...houseRulesSaid(record, competition, result, format),

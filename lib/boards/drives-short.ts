@@ -1,5 +1,5 @@
 // Sides that did not take the drives the terms ask for, by name: for the officer before the side's card is accepted and again
-// before the day is closed, and then for the sheet. What follows is for the committee to say: common practice, no source. Until
+// before the day is closed. What follows is for the committee to say: common practice, no source. Until
 // it rules the side keeps its place.
 
 import type { CompetitionRecord, DayRecord, SideRecord } from '@/lib/facts/day-record'
@@ -28,14 +28,6 @@ export function drivesShortOnCard(record: DayRecord, holder: EntryId, names: Nam
       .filter(({ side }) => side.entryIds.includes(holder))
       .map(({ each, open }) => `${one.name}: ${each}.${open}`),
   )
-}
-
-/** On the sheet of a closed day, in one sentence: "Too few drives: Ashgill and Verrow (Verrow 4 needed, 2 taken)." */
-export function drivesShortSaid(record: DayRecord, one: CompetitionRecord, names: Names): readonly string[] {
-  const short = record.status === 'closed' ? shortSides(record, one, names) : []
-  if (short.length === 0) return []
-  const sides = short.map(({ side, each }) => `${names.entrantShort(side.id)} (${each})`)
-  return [`Too few drives: ${sides.join('; ')}.`]
 }
 
 function shortSides(record: DayRecord, one: CompetitionOf, names: Names) {

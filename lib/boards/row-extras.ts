@@ -77,16 +77,20 @@ export function drivesOfRow(
         wanted,
       })),
       outOfReach: stand.outOfReach,
-      sentence: drivesSentence(stand, names),
+      sentence: drivesSentence(stand, names, record.status === 'closed'),
     },
   }
 }
 
-/** "Ashgill 3, Verrow 1: three more are wanted from Verrow." */
-function drivesSentence(stand: ReturnType<typeof drivesStand>, names: Names): string {
+/** "Drives: Ashgill 6, Verrow 1. Still wanted: three drives of Verrow."; on a closed day "Too few: Verrow 1 of 4." */
+function drivesSentence(stand: ReturnType<typeof drivesStand>, names: Names, isOver: boolean): string {
   const each = stand.counts.map(({ entryId, taken }) => `${names.short(entryId)} ${taken}`).join(', ')
   const short = stand.counts.filter((one) => one.wanted > 0)
   if (stand.minimum === null || short.length === 0) return `Drives: ${each}.`
+  if (isOver) {
+    const lacking = short.map(({ entryId, taken }) => `${names.short(entryId)} ${taken} of ${stand.minimum}`)
+    return `Drives: ${each}. Too few: ${listed(lacking)}.`
+  }
   const wanted = listed(
     short.map(({ entryId, wanted: more }) => `${counted(more, 'drive')} of ${names.short(entryId)}`),
   )

@@ -1,6 +1,7 @@
 // The parts of the day form that change each other while it is being filled in.
 
 import { proposedFor } from '@/lib/boards/format-of-competition'
+import { listed } from '@/lib/boards/in-words'
 import type { CallDay } from '@/lib/facts/commands'
 import { fiveChoices } from '@/lib/facts/format-choices'
 import { type CompetitionTerms, PUBLISHED_COUNTBACK } from '@/lib/facts/terms'
@@ -165,7 +166,9 @@ function divisionsUnder(draft: CompetitionDraft, play: Play) {
     lost:
       gone.length === 0
         ? null
-        : `Left out, because it does not fit this format: ${names.join(', ')}. Its prizes are open to the whole field.`,
+        : names.length === 1
+          ? `Left out, because it does not fit this format: ${names[0]}. Its prizes are open to the whole field.`
+          : `Left out, because they do not fit this format: ${listed(names)}. Their prizes are open to the whole field.`,
   }
 }
 
